@@ -1,0 +1,29 @@
+package undercroft.catalogue;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.stream.Collectors;
+import undercroft.quantity.InvalidInput;
+
+/** An entry of a list, with the id that files and commands use and the words a person reads. */
+public interface Listed {
+    String id();
+
+    String label();
+
+    /** The entry with the id, or one sentence that names those there are. */
+    static <T extends Listed> T find(Collection<T> entries, String id, String where) {
+        for (T entry : entries) {
+            if (entry.id().equals(id)) {
+                return entry;
+            }
+        }
+        String known = entries.stream().map(Listed::id).collect(Collectors.joining(", "));
+        throw new InvalidInput(where, "\"" + id + "\" is not known; use one of " + known);
+    }
+
+    /** The entry of a fixed list with the id. */
+    static <T extends Enum<T> & Listed> T find(Class<T> list, String id, String where) {
+        return find(Arrays.asList(list.getEnumConstants()), id, where);
+    }
+}

@@ -1,0 +1,45 @@
+package undercroft.quantity;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Splits typed text such as {@code 5 gal} or {@code 20,5 °C} into a number and a unit. */
+final class QuantityText {
+    private static final Pattern SHAPE =
+            Pattern.compile("([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+))\\s*([^\\d\\s.,+-][^\\d]*)?");
+
+    private QuantityText() {}
+
+    /** Reads {@code text} with one of the units, each a way to the unit held inside; keys are lower case. */
+    static double parse(String text, String kind, String example, Map<String, DoubleUnaryOperator> units) {
+        String shown = text == null ? "" : text.strip();
+        if (shown.isEmpty()) {
+            throw new InvalidInput("", "nothing is given; write a " + kind + " like " + example);
+        }
+        Matcher matcher = SHAPE.matcher(shown.replace('\u2212', '-'));
+        if (!matcher.matches()) {
+            throw new InvalidInput("", "\"" + shown + "\" is not a " + kind + "; write it like " + example);
+        }
+        String unit = matcher.group(2) == null
+                ? ""
+                : matcher.group(2).strip().replace("°", "").toLowerCase(Locale.ROOT);
+        DoubleUnaryOperator into = units.get(unit);
+        if (into == null) {
+            String known = String.join(", ", new TreeSet<>(units.keySet()));
+            String fault =
+                    unit.isEmpty() ? "\"" + shown + "\" has no unit" : "unit \"" + unit + "\" is not one of " + known;
+            throw new InvalidInput("", fault + "; write a " + kind + " like " + example);
+        }
+        return into.applyAsDouble(Double.parseDouble(matcher.group(1).replace(',', '.')));
+    }
+
+    /** The value with the given number of decimals, a point as decimal mark, and never a minus zero. */
+    static String fixed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+}

@@ -1,0 +1,72 @@
+package undercroft.series;
+
+import java.util.Arrays;
+
+/**
+ * A quantity with its spread in time: its 5, 25, 50, 75 and 95 % values at strictly rising instants. Values may be NaN
+ * where nothing is known, which a picture shows as a gap.
+ */
+public final class Band {
+    private final long[] epochSeconds;
+    private final double[] low;
+    private final double[] lowerQuartile;
+    private final double[] median;
+    private final double[] upperQuartile;
+    private final double[] high;
+
+    private Band(long[] epochSeconds, double[][] levels) {
+        this.epochSeconds = epochSeconds;
+        this.low = levels[0];
+        this.lowerQuartile = levels[1];
+        this.median = levels[2];
+        this.upperQuartile = levels[3];
+        this.high = levels[4];
+    }
+
+    /** Takes over the arrays: five levels (5, 25, 50, 75, 95 %), each as long as the instants. */
+    public static Band of(long[] epochSeconds, double[]... levels) {
+        if (levels.length != 5) {
+            throw new IllegalArgumentException("a band has five levels");
+        }
+        for (double[] level : levels) {
+            if (level.length != epochSeconds.length) {
+                throw new IllegalArgumentException("every level is as long as the instants");
+            }
+        }
+        return new Band(epochSeconds, levels);
+    }
+
+    public int size() {
+        return epochSeconds.length;
+    }
+
+    public long timeAt(int index) {
+        return epochSeconds[index];
+    }
+
+    public double lowAt(int index) {
+        return low[index];
+    }
+
+    public double lowerQuartileAt(int index) {
+        return lowerQuartile[index];
+    }
+
+    public double medianAt(int index) {
+        return median[index];
+    }
+
+    public double upperQuartileAt(int index) {
+        return upperQuartile[index];
+    }
+
+    public double highAt(int index) {
+        return high[index];
+    }
+
+    /** Index of the last instant at or before the given one, or −1. */
+    public int indexAtOrBefore(long epochSecond) {
+        int found = Arrays.binarySearch(epochSeconds, epochSecond);
+        return found >= 0 ? found : -found - 2;
+    }
+}
