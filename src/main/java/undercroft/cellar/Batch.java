@@ -1,0 +1,161 @@
+package undercroft.cellar;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import undercroft.catalogue.Cover;
+import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.Listed;
+import undercroft.quantity.Check;
+import undercroft.quantity.InvalidInput;
+
+/**
+ * Beer that was bottled in one go.
+ *
+ * @param cappedAt when the bottles were capped; empty while bottling is planned
+ * @param notes anything worth keeping
+ */
+public record Batch(
+        String id,
+        String name,
+        Beer beer,
+        Yeast yeast,
+        Priming priming,
+        FillHabit fillHabit,
+        Optional<Instant> cappedAt,
+        List<Lot> lots,
+        List<Reading> readings,
+        String notes)
+        implements Listed {
+    public Batch {
+        Check.id("id", id);
+        name = Check.text("name", name);
+        lots = List.copyOf(lots);
+        readings = List.copyOf(readings);
+        notes = notes == null ? "" : notes;
+        Set<String> lotIds = new HashSet<>();
+        for (int i = 0; i < lots.size(); i++) {
+            if (!lotIds.add(lots.get(i).id())) {
+                throw new InvalidInput(
+                        "lots[" + i + "].id", "\"" + lots.get(i).id() + "\" is used twice; ids are unique in a batch");
+            }
+        }
+        if (cappedAt.isPresent()) {
+            checkAfterCapping(cappedAt.get(), lots, readings);
+        }
+        for (int i = 0; i < readings.size(); i++) {
+            String lotId = lotOf(readings.get(i));
+            if (lotId != null && !lotIds.contains(lotId)) {
+                throw new InvalidInput("readings[" + i + "].lot", "\"" + lotId + "\" is not a lot of this batch");
+            }
+        }
+    }
+
+    private static String lotOf(Reading reading) {
+        if (reading instanceof Reading.Gauge gauge) {
+            return gauge.lotId();
+        }
+        if (reading instanceof Reading.Squeeze squeeze) {
+            return squeeze.lotId();
+        }
+        return reading instanceof Reading.Opened opened ? opened.lotId() : null;
+    }
+
+    private static void checkAfterCapping(Instant capped, List<Lot> lots, List<Reading> readings) {
+        if (lots.isEmpty()) {
+            throw new InvalidInput("lots", "is empty; a capped batch has bottles");
+        }
+        for (int i = 0; i < lots.size(); i++) {
+            if (lots.get(i).stays().get(0).from().isBefore(capped)) {
+                throw new InvalidInput(
+                        "lots[" + i + "].stays[0].from",
+                        "is before the batch was capped; bottles cannot be moved before they are filled");
+            }
+        }
+        for (int i = 0; i < readings.size(); i++) {
+            if (readings.get(i).at().isBefore(capped)) {
+                throw new InvalidInput("readings[" + i + "].at", "is before the batch was capped; correct the date");
+            }
+        }
+    }
+
+    @Override
+    public String label() {
+        return name;
+    }
+
+    /** Bottles that were left at an instant, over all lots. */
+    public int leftAt(Instant instant) {
+        return lots.stream().mapToInt(lot -> lot.leftAt(instant)).sum();
+    }
+
+    public Lot lot(String lotId) {
+        return Listed.find(lots.stream().map(LotEntry::new).toList(), lotId, "lot")
+                .lot();
+    }
+
+    public Batch withLots(List<Lot> newLots) {
+        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, newLots, readings, notes);
+    }
+
+    /** The lot with the same id replaced. */
+    public Batch withLot(Lot changed) {
+        return withLots(lots.stream()
+                .map(lot -> lot.id().equals(changed.id()) ? changed : lot)
+                .toList());
+    }
+
+    public Batch withReadings(List<Reading> newReadings) {
+        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, newReadings, notes);
+    }
+
+    public Batch withNotes(String newNotes) {
+        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, newNotes);
+    }
+
+    /** Some or all bottles of a lot moved; a part becomes a lot of its own right after the one it came from. */
+    public Batch withMove(String lotId, int bottles, String placeId, Instant at, Cover cover) {
+        Lot lot = lot(lotId);
+        if (at.isBefore(lot.stays().get(lot.stays().size() - 1).from())) {
+            throw new InvalidInput("at", "is before the lot's last move; give a later time");
+        }
+        if (bottles == lot.left()
+                && lot.draws().stream().noneMatch(draw -> draw.at().isAfter(at))) {
+            return withLot(lot.movedTo(placeId, at, cover));
+        }
+        List<Lot> changed = new ArrayList<>();
+        for (Lot each : lots) {
+            if (each.id().equals(lotId)) {
+                changed.add(each.without(bottles));
+                changed.add(each.part(freeLotId(lotId), bottles).movedTo(placeId, at, cover));
+            } else {
+                changed.add(each);
+            }
+        }
+        return withLots(changed);
+    }
+
+    private String freeLotId(String lotId) {
+        for (int n = 2; ; n++) {
+            String candidate = lotId + "-" + n;
+            if (lots.stream().noneMatch(lot -> lot.id().equals(candidate))) {
+                return candidate;
+            }
+        }
+    }
+
+    private record LotEntry(Lot lot) implements Listed {
+        @Override
+        public String id() {
+            return lot.id();
+        }
+
+        @Override
+        public String label() {
+            return lot.id();
+        }
+    }
+}

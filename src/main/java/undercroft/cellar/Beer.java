@@ -1,0 +1,48 @@
+package undercroft.cellar;
+
+import java.util.OptionalDouble;
+import undercroft.catalogue.BeerKind;
+import undercroft.quantity.Check;
+
+/**
+ * What is in the bottles.
+ *
+ * @param abvPercent strength, % by volume
+ * @param bitternessIbu bitterness, IBU
+ * @param reducedHopShare share of the bitterness from light-stable hop products, 0 to 1
+ * @param colourEbc colour, EBC
+ * @param warmestCelsius warmest the beer has been since fermentation ended: sets the residual carbonation
+ * @param gravityAtBottling specific gravity when bottled, if it was read
+ * @param expectedFinalGravity specific gravity at which fermentation is complete, if known
+ */
+public record Beer(
+        BeerKind kind,
+        double abvPercent,
+        double bitternessIbu,
+        double reducedHopShare,
+        double colourEbc,
+        double warmestCelsius,
+        OptionalDouble gravityAtBottling,
+        OptionalDouble expectedFinalGravity) {
+    public Beer {
+        Check.within("abvPercent", abvPercent, 0, 20, "%");
+        Check.within("bitternessIbu", bitternessIbu, 0, 200, "IBU");
+        Check.within("reducedHopShare", reducedHopShare, 0, 1, "");
+        Check.within("colourEbc", colourEbc, 1, 200, "EBC");
+        Check.within("warmestCelsius", warmestCelsius, -2, 45, "°C");
+        if (gravityAtBottling.isPresent()) {
+            Check.within("gravityAtBottling", gravityAtBottling.getAsDouble(), 0.980, 1.200, "");
+        }
+        if (expectedFinalGravity.isPresent()) {
+            Check.within("expectedFinalGravity", expectedFinalGravity.getAsDouble(), 0.980, 1.200, "");
+        }
+    }
+
+    /** Gravity points still to ferment when it was bottled; 0 when unknown or finished. */
+    public double unfinishedPoints() {
+        if (gravityAtBottling.isEmpty() || expectedFinalGravity.isEmpty()) {
+            return 0;
+        }
+        return Math.max(0, (gravityAtBottling.getAsDouble() - expectedFinalGravity.getAsDouble()) * 1000);
+    }
+}

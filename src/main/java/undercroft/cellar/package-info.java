@@ -1,0 +1,2 @@
+/** What exists: the cellar, its places, batches, lots, readings, draws and pours. Immutable, checked when made. */
+package undercroft.cellar;
