@@ -1,0 +1,141 @@
+package undercroft.app;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import undercroft.cellar.Cellar;
+import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
+
+/**
+ * The cellar that is open: one immutable value at a time, every change undoable and saved by itself. All methods are for
+ * the window's thread; saving goes on in the background, in order.
+ */
+public final class Workspace {
+    private static final int DEEPEST_UNDO = 200;
+
+    private final Keeper keeper;
+    private final BackgroundTasks saving;
+    private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(this, "state");
+    private final ReadOnlyStringWrapper undoText = new ReadOnlyStringWrapper(this, "undoText", "");
+    private final ReadOnlyStringWrapper redoText = new ReadOnlyStringWrapper(this, "redoText", "");
+    private final ReadOnlyObjectWrapper<InvalidInput> saveFault = new ReadOnlyObjectWrapper<>(this, "saveFault");
+    private final Deque<Step> undos = new ArrayDeque<>();
+    private final Deque<Step> redos = new ArrayDeque<>();
+
+    /** {@code saving} must run its work one after the other. */
+    public Workspace(Keeper keeper, BackgroundTasks saving) {
+        this.keeper = keeper;
+        this.saving = saving;
+        state.set(new State(keeper.cellar(), Map.copyOf(keeper.temperatures())));
+    }
+
+    /** The cellar with the temperatures logged in its places, by place id. */
+    public record State(Cellar cellar, Map<String, TimeSeries> temperatures) {}
+
+    private record Step(String what, State before, State after) {}
+
+    public ReadOnlyObjectProperty<State> stateProperty() {
+        return state.getReadOnlyProperty();
+    }
+
+    public State getState() {
+        return state.get();
+    }
+
+    public Cellar getCellar() {
+        return state.get().cellar();
+    }
+
+    /** What undo would take back, or empty. */
+    public ReadOnlyStringProperty undoTextProperty() {
+        return undoText.getReadOnlyProperty();
+    }
+
+    /** What redo would do again, or empty. */
+    public ReadOnlyStringProperty redoTextProperty() {
+        return redoText.getReadOnlyProperty();
+    }
+
+    /** Why the newest change is not on disk; null while all is saved. */
+    public ReadOnlyObjectProperty<InvalidInput> saveFaultProperty() {
+        return saveFault.getReadOnlyProperty();
+    }
+
+    /** Makes a change that undo can take back. An {@link InvalidInput} from it leaves everything as it was. */
+    public void change(String what, UnaryOperator<Cellar> change) {
+        State before = state.get();
+        Cellar changed = change.apply(before.cellar());
+        if (!changed.equals(before.cellar())) {
+            did(new Step(what, before, new State(changed, before.temperatures())));
+        }
+    }
+
+    /** Replaces what is logged for a place; undoable. */
+    public void changeTemperatures(String what, String placeId, TimeSeries celsius) {
+        State before = state.get();
+        Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
+        all.put(placeId, celsius);
+        did(new Step(what, before, new State(before.cellar(), Map.copyOf(all))));
+    }
+
+    public void undo() {
+        if (!undos.isEmpty()) {
+            Step step = undos.pop();
+            redos.push(step);
+            show(step.after(), step.before());
+        }
+    }
+
+    public void redo() {
+        if (!redos.isEmpty()) {
+            Step step = redos.pop();
+            undos.push(step);
+            show(step.before(), step.after());
+        }
+    }
+
+    private void did(Step step) {
+        undos.push(step);
+        if (undos.size() > DEEPEST_UNDO) {
+            undos.removeLast();
+        }
+        redos.clear();
+        show(step.before(), step.after());
+    }
+
+    private void show(State from, State to) {
+        undoText.set(undos.isEmpty() ? "" : undos.peek().what());
+        redoText.set(redos.isEmpty() ? "" : redos.peek().what());
+        state.set(to);
+        saving.run(
+                () -> {
+                    save(from, to);
+                    return to;
+                },
+                saved -> saveFault.set(null),
+                saveFault::set);
+    }
+
+    private void save(State from, State to) {
+        for (Map.Entry<String, TimeSeries> entry : to.temperatures().entrySet()) {
+            if (from.temperatures().get(entry.getKey()) != entry.getValue()) {
+                keeper.saveTemperatures(entry.getKey(), entry.getValue());
+            }
+        }
+        for (String placeId : from.temperatures().keySet()) {
+            if (!to.temperatures().containsKey(placeId)) {
+                keeper.saveTemperatures(placeId, TimeSeries.empty());
+            }
+        }
+        if (!from.cellar().equals(to.cellar())) {
+            keeper.save(to.cellar());
+        }
+    }
+}
