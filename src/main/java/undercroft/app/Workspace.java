@@ -125,7 +125,7 @@ public final class Workspace {
 
     private void save(State from, State to) {
         for (Map.Entry<String, TimeSeries> entry : to.temperatures().entrySet()) {
-            if (from.temperatures().get(entry.getKey()) != entry.getValue()) {
+            if (!entry.getValue().equals(from.temperatures().get(entry.getKey()))) {
                 keeper.saveTemperatures(entry.getKey(), entry.getValue());
             }
         }
