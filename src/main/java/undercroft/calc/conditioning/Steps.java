@@ -1,0 +1,138 @@
+package undercroft.calc.conditioning;
+
+import undercroft.series.Track;
+
+/**
+ * A bottle's temperature from capping on as steps of one temperature each. Within a grid step of the track the bottle
+ * has the mean of its two ends; neighbours that differ by less than 0.05 K are joined, and every instant asked for ends
+ * a step, so that nothing has to be interpolated later.
+ */
+final class Steps {
+    static final double SECONDS_PER_DAY = 86400;
+
+    /** Alike within this many kelvin: the error in the rate is below 1e-5 of it. */
+    private static final double ALIKE_KELVIN = 0.05;
+
+    /** The lag bends the course, so steps stay short while it lasts. */
+    private static final long EARLY_SECONDS = 14 * 86400L;
+
+    private static final long LONGEST_EARLY_SECONDS = 3 * 3600L;
+    private static final long LONGEST_SECONDS = 12 * 3600L;
+
+    final double[] days;
+    final double[] celsius;
+    final double[] spread;
+    final double[] endEpochSecond;
+
+    /** How many of the instants lie at or before the end of the step. */
+    final int[] instantsPassed;
+
+    /** How many instants lie at or before capping. */
+    final int instantsBefore;
+
+    final int size;
+
+    private Steps(Builder built, int instantsBefore) {
+        this.days = built.days;
+        this.celsius = built.celsius;
+        this.spread = built.spread;
+        this.endEpochSecond = built.end;
+        this.instantsPassed = built.passed;
+        this.size = built.size;
+        this.instantsBefore = instantsBefore;
+    }
+
+    /**
+     * Cuts a track into steps.
+     *
+     * @param instants rising epoch seconds, equal neighbours allowed
+     * @param untilEpochSecond where to stop, at the latest at the track's last grid point
+     */
+    static Steps of(Track bottle, long cappedEpochSecond, long[] instants, long untilEpochSecond) {
+        if (cappedEpochSecond < bottle.timeAt(0)) {
+            throw new IllegalArgumentException("the track begins after capping");
+        }
+        for (int i = 1; i < instants.length; i++) {
+            if (instants[i] < instants[i - 1]) {
+                throw new IllegalArgumentException("the instants must rise");
+            }
+        }
+        int before = 0;
+        while (before < instants.length && instants[before] <= cappedEpochSecond) {
+            before++;
+        }
+        long until = Math.min(untilEpochSecond, bottle.timeAt(bottle.size() - 1));
+        Builder builder = new Builder(2 * (bottle.size() + instants.length));
+        int next = before;
+        long from = cappedEpochSecond;
+        for (int i = bottle.indexAt(cappedEpochSecond); from < until && i + 1 < bottle.size(); i++) {
+            double celsius = (bottle.valueAt(i) + bottle.valueAt(i + 1)) / 2;
+            double spread = (bottle.spreadAt(i) + bottle.spreadAt(i + 1)) / 2;
+            long end = Math.min(until, bottle.timeAt(i + 1));
+            while (from < end) {
+                long cut = next < instants.length ? Math.min(end, instants[next]) : end;
+                while (next < instants.length && instants[next] <= cut) {
+                    next++;
+                }
+                long longest = from - cappedEpochSecond < EARLY_SECONDS ? LONGEST_EARLY_SECONDS : LONGEST_SECONDS;
+                builder.add(from, cut, celsius, spread, next, longest);
+                from = cut;
+            }
+        }
+        return new Steps(builder, before);
+    }
+
+    /** Collects steps in arrays that are long enough from the start, joining those that are alike. */
+    private static final class Builder {
+        private final double[] days;
+        private final double[] celsius;
+        private final double[] spread;
+        private final double[] end;
+        private final int[] passed;
+        private int size;
+        private double coldest;
+        private double warmest;
+        private boolean closedByInstant;
+
+        private Builder(int most) {
+            days = new double[most];
+            celsius = new double[most];
+            spread = new double[most];
+            end = new double[most];
+            passed = new int[most];
+        }
+
+        private void add(long from, long until, double temperature, double deviation, int instants, long longest) {
+            double length = (until - from) / SECONDS_PER_DAY;
+            int before = size > 0 ? passed[size - 1] : 0;
+            if (joins(temperature, deviation, length, longest)) {
+                int last = size - 1;
+                double whole = days[last] + length;
+                celsius[last] += (temperature - celsius[last]) * length / whole;
+                spread[last] += (deviation - spread[last]) * length / whole;
+                days[last] = whole;
+                coldest = Math.min(coldest, temperature);
+                warmest = Math.max(warmest, temperature);
+            } else {
+                days[size] = length;
+                celsius[size] = temperature;
+                spread[size] = deviation;
+                coldest = temperature;
+                warmest = temperature;
+                size++;
+            }
+            end[size - 1] = until;
+            passed[size - 1] = instants;
+            closedByInstant = instants != before;
+        }
+
+        private boolean joins(double temperature, double deviation, double length, long longest) {
+            double range = Math.max(warmest, temperature) - Math.min(coldest, temperature);
+            return size > 0
+                    && !closedByInstant
+                    && range <= ALIKE_KELVIN
+                    && Math.abs(deviation - spread[size - 1]) <= ALIKE_KELVIN / 3
+                    && (days[size - 1] + length) * SECONDS_PER_DAY <= longest;
+        }
+    }
+}
