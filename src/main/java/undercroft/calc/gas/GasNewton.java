@@ -55,7 +55,7 @@ final class GasNewton {
 
         double total = guessTotalBar > vapour ? guessTotalBar : Double.NaN;
         double p = n / (henry * still + perRt * (glass - still));
-        if (total != total) {
+        if (Double.isNaN(total)) {
             total = p + vapour + airAmount;
         }
         p *= 1 + (pressing - virial) * p * 0.93;
