@@ -41,11 +41,16 @@ public final class ConditioningRun {
 
     /** Carbon dioxide in the bottle per litre of beer, g/L: what was dissolved when capped and what was made since. */
     public double gramsPerLitre(int member, int instant) {
+        return members.residual[member] + madeGramsPerLitre(member, instant);
+    }
+
+    /** Carbon dioxide made in the bottle since capping, g per litre of beer. */
+    public double madeGramsPerLitre(int member, int instant) {
         double made = members.priming[member] * fractionDone(member, instant);
         if (courses.dextrinFraction != null) {
             made += dextrinGramsPerLitre * courses.dextrinFraction[instant * members.size + member];
         }
-        return members.residual[member] + made;
+        return made;
     }
 
     /** Share of the priming sugar (and of unfinished fermentation) taken up, 0 to 1; 1 when there was none. */
