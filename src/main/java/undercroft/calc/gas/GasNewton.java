@@ -8,8 +8,8 @@ final class GasNewton {
     private static final double GLASS_GIVES = ClosedBottle.GLASS_SWELLING_PER_BAR;
     private static final double MOLAR_LITRES = ClosedBottle.LITRES_PER_DISSOLVED_MOLE;
 
-    /** Below this share of the bottle the headspace answers pressure so strongly that coarse stopping is not safe. */
-    private static final double TINY_HEADSPACE = 0.003;
+    /** What a step may leave undone: the second-order terms of the step just taken, bar. */
+    private static final double ENOUGH_BAR = 1e-5;
 
     private GasNewton() {}
 
@@ -93,9 +93,11 @@ final class GasNewton {
             double stepP = (f2p * f1 - f1p * f2) * det;
             p += stepp;
             total += stepP;
-            double stop = room > TINY_HEADSPACE * glass ? 2e-3 : 1e-7;
-            if (Math.abs(stepP) < stop && Math.abs(stepp) < stop) {
-                return room > 0 && p > -1e-9 ? total : Double.NaN;
+            double roomStep = roomP * stepP - beerp * stepp;
+            double crowding = roomStep * perRt * dn;
+            double left = (pn + pO) * crowding * crowding + 0.01 * stepp * stepp + Math.abs(stepp * roomStep) / fill;
+            if (left < ENOUGH_BAR && Math.abs(roomStep) < 0.5 * room && p > -1e-9) {
+                return total;
             }
             if (!(p >= 0)) {
                 p = 0;
