@@ -1,6 +1,9 @@
 package undercroft.calc.light;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightSource;
 import undercroft.quantity.Check;
@@ -21,6 +24,8 @@ public final class LightDose {
     private static final int TO = 560;
     /** Coarser steps would miss the mercury lines of fluorescent lamps. */
     private static final int STEP = 5;
+
+    private static final Map<LightSource, double[]> DOSE_PER_LUX_HOUR = dosePerLuxHour();
 
     private LightDose() {}
 
@@ -57,12 +62,27 @@ public final class LightDose {
         if (wall.colour() == GlassColour.OPAQUE) {
             return 0;
         }
-        DoubleUnaryOperator irradiance = Illumination.perLux(source);
-        double effectiveWatts = 0;
-        for (int nm = FROM; nm <= TO; nm += STEP) {
-            effectiveWatts += irradiance.applyAsDouble(nm) * wall.transmittanceFilled(nm) * ActionSpectrum.at(nm);
+        double[] weights = DOSE_PER_LUX_HOUR.get(source);
+        double dose = 0;
+        for (int i = 0; i < weights.length; i++) {
+            dose += weights[i] * wall.transmittanceFilled(FROM + i * STEP);
         }
-        return effectiveWatts * STEP * SECONDS_PER_HOUR / JOULES_PER_SQUARE_METRE_OF_ONE_DOSE;
+        return dose;
+    }
+
+    private static Map<LightSource, double[]> dosePerLuxHour() {
+        double scale = STEP * SECONDS_PER_HOUR / JOULES_PER_SQUARE_METRE_OF_ONE_DOSE;
+        Map<LightSource, double[]> all = new EnumMap<>(LightSource.class);
+        for (LightSource source : LightSource.values()) {
+            DoubleUnaryOperator irradiance = Illumination.perLux(source);
+            all.put(
+                    source,
+                    IntStream.rangeClosed(0, (TO - FROM) / STEP)
+                            .mapToDouble(i -> FROM + i * STEP)
+                            .map(nm -> irradiance.applyAsDouble(nm) * ActionSpectrum.at(nm) * scale)
+                            .toArray());
+        }
+        return all;
     }
 
     private static double inverse(double dosePerUnit) {

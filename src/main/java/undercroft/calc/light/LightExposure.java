@@ -12,7 +12,8 @@ import undercroft.quantity.Interval;
  */
 public record LightExposure(Wall wall, double beerFactor, double bestDose, double guessedDose) {
     public LightExposure {
-        if (!(beerFactor >= 0 && bestDose >= guessedDose && guessedDose >= 0 && bestDose < Double.POSITIVE_INFINITY)) {
+        boolean finite = Double.isFinite(beerFactor) && Double.isFinite(bestDose);
+        if (!finite || beerFactor < 0 || !(guessedDose >= 0) || bestDose < guessedDose) {
             throw new IllegalArgumentException("no exposure: " + beerFactor + ", " + bestDose + ", " + guessedDose);
         }
     }

@@ -3,6 +3,7 @@ package undercroft.calc.light;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import undercroft.catalogue.GlassColour;
 import undercroft.quantity.Check;
 
@@ -21,6 +22,7 @@ public record Wall(GlassColour colour, double millimetres) {
     private static final Map<GlassColour, Spectrum> ABSORBANCE = absorbances();
 
     public Wall {
+        Objects.requireNonNull(colour, "colour");
         Check.within("wallMillimetres", millimetres, 0.05, 20, "mm");
     }
 
