@@ -104,7 +104,7 @@ public final class ShelfLife {
                 : median - Math.hypot(median - lowBudget, median - earliest);
         double late =
                 median == Double.POSITIVE_INFINITY ? median : median + Math.hypot(highBudget - median, latest - median);
-        Interval instants = Interval.of(Math.max(cappedEpochSecond, early), median, late);
+        Interval instants = Interval.of(Math.max((double) cappedEpochSecond, early), median, late);
         return new BestBefore(instants, median > bottle.timeAt(bottle.size() - 1));
     }
 

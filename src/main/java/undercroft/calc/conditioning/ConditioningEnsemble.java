@@ -1,6 +1,10 @@
 package undercroft.calc.conditioning;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import undercroft.quantity.InvalidInput;
 import undercroft.series.Track;
 
 /**
@@ -16,12 +20,15 @@ public final class ConditioningEnsemble {
     private final int wantedMembers;
     private final Members members;
     private final double[] weights;
+    private final ReadingsVerdict verdict;
 
-    ConditioningEnsemble(Refermentation beer, int wantedMembers, double[][] z, double[] weights) {
+    ConditioningEnsemble(
+            Refermentation beer, int wantedMembers, double[][] z, double[] weights, ReadingsVerdict verdict) {
         this.beer = beer;
         this.wantedMembers = wantedMembers;
         this.members = Members.of(beer, z);
         this.weights = weights;
+        this.verdict = verdict;
     }
 
     /**
@@ -35,12 +42,51 @@ public final class ConditioningEnsemble {
         }
         double[] weights = new double[members];
         Arrays.fill(weights, 1.0 / members);
-        return new ConditioningEnsemble(beer, members, QuasiNormals.points(members, Members.DIMENSIONS), weights);
+        return new ConditioningEnsemble(
+                beer, members, QuasiNormals.points(members, Members.DIMENSIONS), weights, unread(members));
     }
 
     /** The one member whose constants are all at their medians. */
     public static ConditioningEnsemble medianOf(Refermentation beer) {
-        return new ConditioningEnsemble(beer, 1, new double[1][Members.DIMENSIONS], new double[] {1});
+        return new ConditioningEnsemble(beer, 1, new double[1][Members.DIMENSIONS], new double[] {1}, unread(1));
+    }
+
+    /**
+     * The ensemble that knows all readings of the batch. It is always made anew from the prior, so give every reading each
+     * time; readings this ensemble already knew do not count on.
+     *
+     * @param readings in any order; none gives the prior. One before capping is refused with {@link InvalidInput}
+     * @param bottle temperature of the bottles that were read, °C; must reach from capping to the last reading
+     * @param cappedEpochSecond when those bottles were closed
+     * @param pressure what a gauge shows; for a squeezed bottle it is asked with no air at all
+     * @return at most as many members as this ensemble was asked for, with unequal weights, and a verdict
+     */
+    public ConditioningEnsemble updated(
+            List<? extends Observation> readings, Track bottle, long cappedEpochSecond, PressureModel pressure) {
+        if (readings.isEmpty()) {
+            return of(beer, wantedMembers);
+        }
+        List<Observation> inOrder = new ArrayList<>(readings);
+        inOrder.sort(Comparator.comparingLong(Observation::epochSecond).thenComparing(Observation::toString));
+        if (inOrder.get(0).epochSecond() < cappedEpochSecond) {
+            throw new InvalidInput("readings", "hold one from before the bottles were closed; correct its date");
+        }
+        if (inOrder.get(inOrder.size() - 1).epochSecond() > bottle.timeAt(bottle.size() - 1)) {
+            throw new IllegalArgumentException("the track ends before the last reading");
+        }
+        int gaugeBottles = 0;
+        for (Observation reading : inOrder) {
+            if (reading instanceof Observation.GaugePressure gauge) {
+                gaugeBottles = Math.max(gaugeBottles, gauge.bottle() + 1);
+            }
+        }
+        ReadingLikelihood likelihood = new ReadingLikelihood(beer, inOrder, bottle, cappedEpochSecond, pressure);
+        Updating updating = new Updating(likelihood, inOrder.size(), gaugeBottles);
+        double[] cloud = updating.weigh();
+        ReadingsVerdict judged = Verdicts.of(beer, inOrder, likelihood, updating, cloud);
+        List<double[]> kept = new ArrayList<>();
+        double[] shares = updating.thin(cloud, wantedMembers, kept);
+        return new ConditioningEnsemble(beer, wantedMembers, kept.toArray(new double[0][]), shares, judged);
     }
 
     /**
@@ -56,6 +102,11 @@ public final class ConditioningEnsemble {
         Steps steps = Steps.of(bottle, cappedEpochSecond, instants, Long.MAX_VALUE);
         Courses courses = Courses.follow(members, steps, instants.length, beer.dextrinGramsPerLitre() > 0);
         return new ConditioningRun(members, weights, beer.dextrinGramsPerLitre(), instants.clone(), courses);
+    }
+
+    /** How the readings and the model get on. */
+    public ReadingsVerdict verdict() {
+        return verdict;
     }
 
     /** What the ensemble was made from. */
@@ -97,7 +148,7 @@ public final class ConditioningEnsemble {
         return members;
     }
 
-    int wantedMembers() {
-        return wantedMembers;
+    private static ReadingsVerdict unread(int members) {
+        return new ReadingsVerdict(ReadingsVerdict.Agreement.NO_READINGS, List.of(), members);
     }
 }

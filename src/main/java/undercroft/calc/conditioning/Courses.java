@@ -185,6 +185,9 @@ final class Courses {
         if (work >= workDone) {
             return 1;
         }
+        if (work <= 0) {
+            return 0;
+        }
         double hexose = members.hexose[m];
         double k = members.halfSaturation[m];
         double y = Math.log(hexose / k) + (hexose - members.effectiveRate[m] * work) / k;
