@@ -4,8 +4,8 @@ import java.util.OptionalDouble;
 import undercroft.catalogue.Surroundings;
 
 /**
- * A bottle in a freezer: when to fetch it and when it would burst. Freezing beer swells by a tenth of its ice and
- * breaks the bottle.
+ * A bottle in a freezer: when to fetch it and when it would burst. Ice takes up nearly a
+ * tenth more room than its water and breaks the bottle.
  *
  * @param alarmMinutes when to fetch it: 45 min, or sooner if it reaches 0 °C sooner
  * @param minutesToZero until 0 °C; empty where the freezer is not below that
