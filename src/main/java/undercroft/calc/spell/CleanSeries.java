@@ -2,6 +2,7 @@ package undercroft.calc.spell;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import undercroft.series.TimeSeries;
 
@@ -13,17 +14,21 @@ public final class CleanSeries {
     /** What became of a sample. */
     public enum Verdict {
         /** Stays as it was. */
-        KEPT("kept"),
+        KEPT(0, "kept"),
         /** A spike, replaced by the median of the six hours before and after. */
-        SPIKE("a spike that no other reading within six hours shares; replaced by their median"),
+        SPIKE(1, "far off the readings of the six hours before and after; replaced by their median"),
         /** Dropped: a number that sensors send when they are lost, such as −127 or 85. */
-        SENTINEL("a number that sensors send when they have no reading"),
+        SENTINEL(2, "a number that sensors send when they have no reading"),
         /** Dropped: outside −40 to 70 °C. */
-        IMPOSSIBLE("colder or warmer than any place for bottles");
+        IMPOSSIBLE(3, "colder or warmer than any place for bottles");
 
+        private static final List<Verdict> BY_CODE = List.of(KEPT, SPIKE, SENTINEL, IMPOSSIBLE);
+
+        private final byte code;
         private final String reason;
 
-        Verdict(String reason) {
+        Verdict(int code, String reason) {
+            this.code = (byte) code;
             this.reason = reason;
         }
 
@@ -71,13 +76,13 @@ public final class CleanSeries {
             Verdict verdict = isSentinel(value)
                     ? Verdict.SENTINEL
                     : value < COLDEST || value > WARMEST ? Verdict.IMPOSSIBLE : Verdict.KEPT;
-            verdicts[i] = (byte) verdict.ordinal();
+            verdicts[i] = verdict.code;
             sound += verdict == Verdict.KEPT ? 1 : 0;
         }
         long[] times = new long[sound];
         double[] values = new double[sound];
         for (int i = 0, next = 0; i < size; i++) {
-            if (verdicts[i] == Verdict.KEPT.ordinal()) {
+            if (verdicts[i] == Verdict.KEPT.code) {
                 times[next] = raw.timeAt(i);
                 values[next] = raw.valueAt(i);
                 next++;
@@ -85,9 +90,9 @@ public final class CleanSeries {
         }
         double[] repaired = SpikeFilter.repair(times, values);
         for (int i = 0, next = 0; i < size; i++) {
-            if (verdicts[i] == Verdict.KEPT.ordinal()) {
+            if (verdicts[i] == Verdict.KEPT.code) {
                 if (repaired[next] != values[next]) {
-                    verdicts[i] = (byte) Verdict.SPIKE.ordinal();
+                    verdicts[i] = Verdict.SPIKE.code;
                 }
                 next++;
             }
@@ -97,7 +102,7 @@ public final class CleanSeries {
             counts.put(verdict, 0);
         }
         for (byte verdict : verdicts) {
-            counts.merge(Verdict.values()[verdict], 1, Integer::sum);
+            counts.merge(Verdict.BY_CODE.get(verdict), 1, Integer::sum);
         }
         return new CleanSeries(raw, TimeSeries.of(times, repaired), verdicts, counts);
     }
@@ -114,7 +119,7 @@ public final class CleanSeries {
 
     /** What became of the raw sample at an index. */
     public Verdict verdictAt(int index) {
-        return Verdict.values()[verdicts[index]];
+        return Verdict.BY_CODE.get(verdicts[index]);
     }
 
     public int count(Verdict verdict) {
