@@ -93,18 +93,15 @@ public final class TickLadder {
             throw new IllegalArgumentException("ticks need a stretch of time and room for one");
         }
         TickLadder ladder = new TickLadder(from, until, zone, locale);
-        List<TimeTick> ticks = List.of();
         for (Step step : LADDER) {
-            boolean last = step == LADDER.get(LADDER.size() - 1);
-            if (!last && (until - from) / step.seconds() > maxTicks + 1L) {
-                continue;
-            }
-            ticks = ladder.walk(step);
-            if (ticks.size() <= maxTicks) {
-                break;
+            if ((until - from) / step.seconds() <= maxTicks + 1L) {
+                List<TimeTick> ticks = ladder.walk(step);
+                if (ticks.size() <= maxTicks) {
+                    return ticks;
+                }
             }
         }
-        return ticks;
+        return ladder.walk(LADDER.get(LADDER.size() - 1));
     }
 
     private List<TimeTick> walk(Step step) {
