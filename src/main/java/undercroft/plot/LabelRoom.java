@@ -86,16 +86,18 @@ final class LabelRoom {
         return Optional.of(new Mark.Text(text, best.x(), best.baseline(), best.anchor(), style, role, true));
     }
 
-    /** Places a label without moving it, or not at all. */
-    Optional<Mark.Text> placeExactly(String text, TextStyle style, Role role, Spot spot) {
+    /** Places a label where wished, moved inward at the ends of the frame only, or not at all. */
+    Optional<Mark.Text> placeInRow(String text, TextStyle style, Role role, Spot spot) {
         double width = measure.width(text, style);
-        double left = spot.anchor().leftOf(spot.x(), width);
+        double wished = spot.anchor().leftOf(spot.x(), width);
+        double left = Math.max(frame.x() + 1, Math.min(frame.right() - 1 - width, wished));
         Frame box = new Frame(left, spot.baseline() - style.sizePixels() * 0.8, width, style.sizePixels() + 1);
         if (!frame.contains(box) || !isFree(box)) {
             return Optional.empty();
         }
         occupy(new Frame(left - 3 * GAP, box.y(), width + 6 * GAP, box.height()));
-        return Optional.of(new Mark.Text(text, spot.x(), spot.baseline(), spot.anchor(), style, role, false));
+        return Optional.of(
+                new Mark.Text(text, spot.x() + left - wished, spot.baseline(), spot.anchor(), style, role, false));
     }
 
     private int column(double x) {

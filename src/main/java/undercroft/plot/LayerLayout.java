@@ -83,7 +83,9 @@ final class LayerLayout {
         Stroke stroke = Stroke.of(layer.role(), 2);
         for (Points line : lines) {
             addLine(line.between(frame.x(), nowX), stroke);
-            addLine(line.between(nowX, frame.right()), stroke.with(Dash.DASHED));
+            addLine(
+                    line.between(nowX, frame.right()),
+                    Stroke.of(layer.role(), 1.5).with(Dash.LONG));
         }
         wishBesideEnd(layer.label(), layer.role(), lines);
     }
@@ -199,7 +201,7 @@ final class LayerLayout {
     private void drawPoint(PointLayer.Point point, PointLayer layer) {
         double x = time.xAt(point.epochSecond());
         double reach = 6;
-        if (x < frame.x() - reach || x > frame.right() + reach) {
+        if (x < frame.x() || x > frame.right()) {
             return;
         }
         double y = values.yAt(point.value());

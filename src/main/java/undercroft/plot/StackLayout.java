@@ -96,8 +96,7 @@ final class StackLayout {
 
     private void drawPlot(Plot plot, Picture.PlotArea area, TimeScale time, List<TimeTick> ticks) {
         Frame frame = area.frame();
-        Role titleRole = Role.FAINT_INK;
-        drawText(plot.title(), frame.x(), frame.y() - 7, Anchor.START, TextStyle.TITLE, titleRole);
+        drawText(plot.title(), frame.x(), frame.y() - 7, Anchor.START, TextStyle.TITLE, Role.FAINT_INK);
         for (TimeTick tick : ticks) {
             double x = crisp(time.xAt(tick.epochSecond()), frame.x(), frame.right());
             line(x, frame.y(), x, frame.bottom(), Stroke.of(tick.major() ? Role.FRAME : Role.GRID, 1));
@@ -152,7 +151,7 @@ final class StackLayout {
         for (TimeTick tick : ticks) {
             double x = time.xAt(tick.epochSecond());
             TextStyle style = tick.major() ? TextStyle.LABEL : TextStyle.TICK;
-            row.placeExactly(tick.label(), style, Role.FAINT_INK, new Spot(x, baseline, Anchor.MIDDLE))
+            row.placeInRow(tick.label(), style, Role.FAINT_INK, new Spot(x, baseline, Anchor.MIDDLE))
                     .ifPresent(marks::add);
         }
     }
