@@ -18,8 +18,8 @@ import undercroft.quantity.InvalidInput;
  * @param verdict go, wait or not known
  * @param reason one or two sentences that say why
  * @param points gravity points the last reading stands above the expected final gravity, never below 0
- * @param extraGramsPerLitre carbon dioxide these points would add in the closed bottle, g/L; zero says nothing when the
- *     expected final gravity is not known
+ * @param extraGramsPerLitre carbon dioxide these points would add in the closed bottle, g/L; zero says nothing when no
+ *     gravity was read or the expected final gravity is not known
  */
 public record UnfinishedFermentation(Verdict verdict, String reason, double points, Interval extraGramsPerLitre) {
     /** Whether to bottle. */

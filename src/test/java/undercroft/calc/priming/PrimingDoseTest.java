@@ -110,6 +110,13 @@ class PrimingDoseTest {
     }
 
     @Test
+    void aTargetThatTheBeerAlreadyHoldsExactlyNeedsNoSugar() {
+        double held = ResidualCarbonation.gramsPerLitre(20, SEA_LEVEL_BAR).median();
+        PrimingDose dose = PrimingDose.forTarget(CORN, 19, 20, Carbonation.ofGramsPerLitre(held), SEA_LEVEL_BAR);
+        assertTrue(dose.notNeeded());
+    }
+
+    @Test
     void aTargetJustAboveTheResidualNeedsALittle() {
         PrimingDose dose = dose(CORN, 19, 20, 0.81);
         assertFalse(dose.notNeeded());
