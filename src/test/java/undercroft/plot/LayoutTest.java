@@ -173,7 +173,7 @@ class LayoutTest {
                 }
             } else if (mark instanceof Mark.Rect rect) {
                 assertTrue(whole.contains(rect.frame()));
-            } else if (mark instanceof Mark.Text text && text.style() != TextStyle.TITLE) {
+            } else if (mark instanceof Mark.Text text) {
                 assertTrue(whole.contains(box(text)), text.toString());
             }
         }
@@ -188,6 +188,17 @@ class LayoutTest {
             assertTrue(points.x(i) >= frame.x() - 10 && points.x(i) <= frame.right() + 10);
             assertTrue(points.y(i) >= frame.y() - 1e-6 && points.y(i) <= frame.bottom() + 1e-6, "y " + points.y(i));
         }
+    }
+
+    @Test
+    void aTitleLongerThanItsPlotIsCutShort() {
+        String name =
+                "A name that goes on and on \uD83C\uDF7A\uD83C\uDF7A\uD83C\uDF7A\uD83C\uDF7A\uD83C\uDF7A\uD83C\uDF7A";
+        Picture picture = SamplePlots.stack(name).layout(250, 480, MEASURE);
+        Mark.Text title = marks(picture, Mark.Text.class).get(0);
+        assertTrue(
+                title.text().startsWith("A name that goes on") && title.text().endsWith("…"), title.text());
+        assertTrue(box(title).right() <= picture.areas().get(0).frame().right());
     }
 
     @Test
