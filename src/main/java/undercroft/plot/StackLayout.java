@@ -14,6 +14,7 @@ final class StackLayout {
     private static final double LEAST_HEIGHT = 10;
     private static final double LEAST_WIDTH = 40;
     private static final double PIXELS_A_VALUE_TICK = 30;
+    private static final double LEAST_TICK_DISTANCE = 15;
     private static final double PIXELS_A_TIME_TICK = 72;
     private static final double PILL_HEIGHT = 18;
 
@@ -81,8 +82,14 @@ final class StackLayout {
     }
 
     private static ValueTicks valueTicks(ValueScale values) {
-        int most = Math.max(2, (int) ((values.bottom() - values.top()) / PIXELS_A_VALUE_TICK) + 1);
-        return ValueTicks.of(values.low(), values.high(), most);
+        double room = values.bottom() - values.top();
+        int most = (int) (room / PIXELS_A_VALUE_TICK) + 1;
+        ValueTicks ticks = ValueTicks.of(values.low(), values.high(), most);
+        while (most > 1 && ticks.step() / (values.high() - values.low()) * room < LEAST_TICK_DISTANCE) {
+            most--;
+            ticks = ValueTicks.of(values.low(), values.high(), most);
+        }
+        return ticks;
     }
 
     private double axisWidth(double[] heights) {
