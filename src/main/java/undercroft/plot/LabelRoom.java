@@ -14,6 +14,7 @@ final class LabelRoom {
     record Spot(double x, double baseline, Anchor anchor) {}
 
     private static final double GAP = 2;
+    private static final double MOST_COVERED = 0.6;
     private static final double[] NUDGES = {0, 14, -14, 28, -28};
 
     private final Frame frame;
@@ -51,7 +52,10 @@ final class LabelRoom {
         traces.add(new double[][] {tops, bottoms});
     }
 
-    /** Places a label on the first spot clear of the data, else on the one that covers least of them. */
+    /**
+     * Places a label on the first spot clear of the data, else on the one that covers least of them. One that would lie
+     * on data with most of its length is dropped, unless it names a limit.
+     */
     Optional<Mark.Text> place(String text, TextStyle style, Role role, List<Spot> spots) {
         double width = measure.width(text, style);
         if (text.isEmpty() || width + 2 * GAP > frame.width()) {
@@ -79,7 +83,8 @@ final class LabelRoom {
                 break;
             }
         }
-        if (best == null) {
+        boolean hidesData = least > MOST_COVERED * width && role != Role.LIMIT;
+        if (best == null || hidesData) {
             return Optional.empty();
         }
         occupy(new Frame(bestBox.x() - 2 * GAP, bestBox.y() - 1, bestBox.width() + 4 * GAP, bestBox.height() + 2));

@@ -2,7 +2,6 @@ package undercroft.plot;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import undercroft.plot.LabelRoom.Spot;
 import undercroft.series.Band;
 import undercroft.series.MinMaxDownsampler;
@@ -77,8 +76,7 @@ final class LayerLayout {
         for (Points area : outline.areas(band::lowerQuartileAt, band::upperQuartileAt)) {
             marks.add(new Mark.Polygon(area, layer.role(), BAND_50_OPACITY));
         }
-        IntToDoubleFunction median = band::medianAt;
-        ThinnedSeries thinned = MinMaxDownsampler.thin(band, median, time.from(), time.until(), columns());
+        ThinnedSeries thinned = MinMaxDownsampler.thin(band, time.from(), time.until(), columns());
         List<Points> lines = lines(thinned);
         Stroke stroke = Stroke.of(layer.role(), 2);
         for (Points line : lines) {

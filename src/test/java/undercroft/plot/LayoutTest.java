@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
@@ -108,16 +107,22 @@ class LayoutTest {
         assertEquals(PICTURE.time().xAt(SamplePlots.FROM + 11 * SamplePlots.DAY), top.x(tall + 1), 1e-6);
     }
 
-    @Test
-    void labelsDoNotTouchOneAnother() {
-        List<Frame> boxes = new ArrayList<>();
-        for (Mark.Text text : marks(PICTURE, Mark.Text.class)) {
-            for (Frame other : boxes) {
-                assertFalse(box(text).overlaps(other), text.text());
+    @Property(tries = 150)
+    void textsDoNotTouchOneAnother(
+            @ForAll @IntRange(min = 200, max = 1400) int width,
+            @ForAll @IntRange(min = 230, max = 900) int height,
+            @ForAll @LongRange(min = -50, max = 90) long fromDays,
+            @ForAll @LongRange(min = 3600, max = 400 * 86_400L) long seconds) {
+        long from = SamplePlots.FROM + fromDays * SamplePlots.DAY;
+        Picture picture =
+                SamplePlots.stack("Carbonation, vol").over(from, from + seconds).layout(width, height, MEASURE);
+        List<Mark.Text> texts = marks(picture, Mark.Text.class);
+        for (int i = 0; i < texts.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                assertFalse(box(texts.get(i)).overlaps(box(texts.get(j))), texts.get(i) + " " + texts.get(j));
             }
-            boxes.add(box(text));
         }
-        assertTrue(boxes.size() > 20);
+        assertFalse(texts.isEmpty());
     }
 
     @Test
@@ -173,7 +178,7 @@ class LayoutTest {
                 }
             } else if (mark instanceof Mark.Rect rect) {
                 assertTrue(whole.contains(rect.frame()));
-            } else if (mark instanceof Mark.Text text && text.style() != TextStyle.TITLE) {
+            } else if (mark instanceof Mark.Text text) {
                 assertTrue(whole.contains(box(text)), text.toString());
             }
         }
@@ -188,6 +193,17 @@ class LayoutTest {
             assertTrue(points.x(i) >= frame.x() - 10 && points.x(i) <= frame.right() + 10);
             assertTrue(points.y(i) >= frame.y() - 1e-6 && points.y(i) <= frame.bottom() + 1e-6, "y " + points.y(i));
         }
+    }
+
+    @Test
+    void aTitleLongerThanItsPlotIsCutShort() {
+        String name =
+                "A name that goes on and on \uD83C\uDF7A\uD83C\uDF7A\uD83C\uDF7A\uD83C\uDF7A\uD83C\uDF7A\uD83C\uDF7A";
+        Picture picture = SamplePlots.stack(name).layout(250, 480, MEASURE);
+        Mark.Text title = marks(picture, Mark.Text.class).get(0);
+        assertTrue(
+                title.text().startsWith("A name that goes on") && title.text().endsWith("…"), title.text());
+        assertTrue(box(title).right() <= picture.areas().get(0).frame().right());
     }
 
     @Test

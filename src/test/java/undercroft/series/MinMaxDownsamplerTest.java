@@ -119,7 +119,7 @@ class MinMaxDownsamplerTest {
     void valuesThatAreNotKnownBreakTheLineOfABand() {
         double[] level = {1, Double.NaN, 3, 4};
         Band band = Band.of(new long[] {0, 10, 20, 30}, level, level, level, level, level);
-        ThinnedSeries thinned = MinMaxDownsampler.thin(band, band::medianAt, 0, 31, 100);
+        ThinnedSeries thinned = MinMaxDownsampler.thin(band, 0, 31, 100);
         assertEquals(3, thinned.size());
         assertTrue(thinned.breaksBefore(1));
         assertFalse(thinned.breaksBefore(2));

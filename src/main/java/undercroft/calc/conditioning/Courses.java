@@ -14,8 +14,9 @@ import java.util.Arrays;
  *   sugar left  S0 − S + K ln(S0/S) = R φ Θ
  * </pre>
  *
- * Within a step T is one number, so L grows in a straight line, ∫ γ α dt is λ/c times a rise of ln(1 + q), and v is its
- * mean over the step.
+ * ∫ γ α dt is λ/c times a rise of ln(1 + q) however γ runs within a step, so a step needs only the means of γ and of the
+ * loss of yeast. They are taken at one standard deviation below and above the step's mean temperature, which is right for
+ * any cubic; v is its mean over the step.
  */
 final class Courses {
     private static final double START_ACTIVITY = 0.05;
@@ -24,6 +25,9 @@ final class Courses {
 
     /** A member is followed until this share is left, which is then called nothing. */
     private static final double NOTHING_LEFT = 1e-5;
+
+    /** Below this swing within a step the mean temperature alone serves, K. */
+    private static final double STILL_KELVIN = 0.02;
 
     private static final double HEAT_NEEDS_EXPONENTIAL = 0.02;
 
@@ -104,8 +108,19 @@ final class Courses {
         for (int s = 0; s < steps.size; s++) {
             double days = steps.days[s];
             double celsius = steps.celsius[s] + z * steps.spread[s];
-            double gamma = CardinalTemperatures.share(minimum, optimum, maximum, celsius) * perReference;
-            double loss = YeastDeath.perDay(death, celsius) * days;
+            double swing = steps.swing[s];
+            double gamma;
+            double loss;
+            if (swing < STILL_KELVIN) {
+                gamma = CardinalTemperatures.share(minimum, optimum, maximum, celsius) * perReference;
+                loss = YeastDeath.perDay(death, celsius) * days;
+            } else {
+                gamma = (CardinalTemperatures.share(minimum, optimum, maximum, celsius - swing)
+                                + CardinalTemperatures.share(minimum, optimum, maximum, celsius + swing))
+                        * (perReference / 2);
+                loss = (YeastDeath.perDay(death, celsius - swing) + YeastDeath.perDay(death, celsius + swing))
+                        * (days / 2);
+            }
             double survive;
             double meanAlive;
             if (loss < HEAT_NEEDS_EXPONENTIAL) {
@@ -185,7 +200,7 @@ final class Courses {
         if (work >= workDone) {
             return 1;
         }
-        if (work <= 0) {
+        if (members.effectiveRate[m] * work <= 0) {
             return 0;
         }
         double hexose = members.hexose[m];

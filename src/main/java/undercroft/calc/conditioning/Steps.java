@@ -3,25 +3,38 @@ package undercroft.calc.conditioning;
 import undercroft.series.Track;
 
 /**
- * A bottle's temperature from capping on as steps of one temperature each. Within a grid step of the track the bottle
- * has the mean of its two ends; neighbours that differ by less than 0.05 K are joined, and every instant asked for ends
- * a step, so that nothing has to be interpolated later.
+ * A bottle's temperature from capping on, in steps. Between grid points of the track it runs straight; neighbours that
+ * differ little are joined and told as mean and standard deviation, which is enough because the lag and the work only
+ * see what a step adds to the yeast's clock. Every instant asked for ends a step, so that nothing
+ * has to be interpolated later.
  */
 final class Steps {
     static final double SECONDS_PER_DAY = 86400;
 
-    /** Alike within this many kelvin: the error in the rate is below 1e-5 of it. */
-    private static final double ALIKE_KELVIN = 0.05;
+    /** Widest range of temperatures in one step, K. */
+    private static final double WIDEST_KELVIN = 3;
+
+    /** A still temperature within this many kelvin may be joined for longer. */
+    private static final double STILL_KELVIN = 0.05;
+
+    private static final double ALIKE_SPREAD_KELVIN = 0.05;
 
     /** The lag bends the course, so steps stay short while it lasts. */
     private static final long EARLY_SECONDS = 14 * 86400L;
 
     private static final long LONGEST_EARLY_SECONDS = 3 * 3600L;
-    private static final long LONGEST_SECONDS = 12 * 3600L;
+    private static final long LONGEST_SECONDS = 6 * 3600L;
+    private static final long LONGEST_STILL_SECONDS = 12 * 3600L;
 
     final double[] days;
     final double[] celsius;
+
+    /** Standard deviation of the temperature within the step, K. */
+    final double[] swing;
+
+    /** Standard deviation of what is known of the temperature, K. */
     final double[] spread;
+
     final double[] endEpochSecond;
 
     /** How many of the instants lie at or before the end of the step. */
@@ -36,6 +49,10 @@ final class Steps {
         this.days = built.days;
         this.celsius = built.celsius;
         this.spread = built.spread;
+        this.swing = built.squares;
+        for (int s = 0; s < built.size; s++) {
+            swing[s] = Math.sqrt(built.squares[s] / days[s]);
+        }
         this.endEpochSecond = built.end;
         this.instantsPassed = built.passed;
         this.size = built.size;
@@ -66,7 +83,7 @@ final class Steps {
         int next = before;
         long from = cappedEpochSecond;
         for (int i = bottle.indexAt(cappedEpochSecond); from < until && i + 1 < bottle.size(); i++) {
-            double celsius = (bottle.valueAt(i) + bottle.valueAt(i + 1)) / 2;
+            double perSecond = (bottle.valueAt(i + 1) - bottle.valueAt(i)) / bottle.stepSeconds();
             double spread = (bottle.spreadAt(i) + bottle.spreadAt(i + 1)) / 2;
             long end = Math.min(until, bottle.timeAt(i + 1));
             while (from < end) {
@@ -74,8 +91,10 @@ final class Steps {
                 while (next < instants.length && instants[next] <= cut) {
                     next++;
                 }
-                long longest = from - cappedEpochSecond < EARLY_SECONDS ? LONGEST_EARLY_SECONDS : LONGEST_SECONDS;
-                builder.add(from, cut, celsius, spread, next, longest);
+                boolean early = from - cappedEpochSecond < EARLY_SECONDS;
+                double middle = (from + cut) / 2.0 - bottle.timeAt(i);
+                double celsius = bottle.valueAt(i) + perSecond * middle;
+                builder.add(from, cut, celsius, perSecond * (cut - from), spread, next, early);
                 from = cut;
             }
         }
@@ -87,6 +106,7 @@ final class Steps {
         private final double[] days;
         private final double[] celsius;
         private final double[] spread;
+        private final double[] squares;
         private final double[] end;
         private final int[] passed;
         private int size;
@@ -98,17 +118,21 @@ final class Steps {
             days = new double[most];
             celsius = new double[most];
             spread = new double[most];
+            squares = new double[most];
             end = new double[most];
             passed = new int[most];
         }
 
-        private void add(long from, long until, double temperature, double deviation, int instants, long longest) {
+        private void add(
+                long from, long until, double temperature, double rise, double deviation, int instants, boolean early) {
             double length = (until - from) / SECONDS_PER_DAY;
             int before = size > 0 ? passed[size - 1] : 0;
-            if (joins(temperature, deviation, length, longest)) {
+            if (joins(temperature, deviation, length, early)) {
                 int last = size - 1;
                 double whole = days[last] + length;
-                celsius[last] += (temperature - celsius[last]) * length / whole;
+                double away = temperature - celsius[last];
+                celsius[last] += away * length / whole;
+                squares[last] += away * (temperature - celsius[last]) * length;
                 spread[last] += (deviation - spread[last]) * length / whole;
                 days[last] = whole;
                 coldest = Math.min(coldest, temperature);
@@ -121,17 +145,21 @@ final class Steps {
                 warmest = temperature;
                 size++;
             }
+            // A straight rise has a twelfth of its square as variance.
+            squares[size - 1] += rise * rise / 12 * length;
             end[size - 1] = until;
             passed[size - 1] = instants;
             closedByInstant = instants != before;
         }
 
-        private boolean joins(double temperature, double deviation, double length, long longest) {
+        private boolean joins(double temperature, double deviation, double length, boolean early) {
             double range = Math.max(warmest, temperature) - Math.min(coldest, temperature);
+            long still = range <= STILL_KELVIN ? LONGEST_STILL_SECONDS : LONGEST_SECONDS;
+            long longest = early ? LONGEST_EARLY_SECONDS : still;
             return size > 0
                     && !closedByInstant
-                    && range <= ALIKE_KELVIN
-                    && Math.abs(deviation - spread[size - 1]) <= ALIKE_KELVIN / 3
+                    && range <= WIDEST_KELVIN
+                    && Math.abs(deviation - spread[size - 1]) <= ALIKE_SPREAD_KELVIN
                     && (days[size - 1] + length) * SECONDS_PER_DAY <= longest;
         }
     }

@@ -95,7 +95,10 @@ final class GasNewton {
             total += stepP;
             double roomStep = roomP * stepP - beerp * stepp;
             double crowding = roomStep * perRt * dn;
-            double left = (pn + pO) * crowding * crowding + 0.01 * stepp * stepp + Math.abs(stepp * roomStep) / fill;
+            double left = (pn + pO) * crowding * crowding
+                    + 0.01 * stepp * stepp
+                    + 1e-5 * stepP * stepP
+                    + Math.abs(stepp * roomStep) / fill;
             if (left < ENOUGH_BAR && Math.abs(roomStep) < 0.5 * room && p > -1e-9) {
                 return total;
             }

@@ -13,7 +13,7 @@ import undercroft.series.Track;
  * boxes or a cupboard (derived and assumed).
  */
 public final class BottleLag {
-    private static final double WARM_UP_LAGS = 6;
+    private static final double WARM_UP_LAGS = 9;
     private static final double UNSEEN_START_KELVIN = 1.5;
     private static final int DAY = 86_400;
 

@@ -47,9 +47,10 @@ public final class TemperatureAhead {
     private TemperatureAhead(BottleHistory history, DailyHabits habits, int lastDay, YearlySwing given) {
         this.habits = habits;
         this.seasonKnown = given != null || habits.knownDays() >= SEASON_DAYS;
-        this.season = given != null ? given : season(habits, seasonKnown);
-        this.memory = memory(habits, season);
-        this.wanderKelvin = wander(habits, season);
+        int used = seasonKnown ? habits.days() : Math.min(habits.days(), lastDay + RECENT_DAYS);
+        this.season = given != null ? given : season(habits, used, seasonKnown);
+        this.memory = memory(habits, used, season);
+        this.wanderKelvin = wander(habits, used, season);
         this.anchor = habits.middleOf(lastDay) + DailyHabits.DAY / 2;
         this.departure = habits.meanBefore(lastDay) - season.celsiusAt(habits.middleOf(lastDay));
         Track track = history.track();
@@ -159,8 +160,7 @@ public final class TemperatureAhead {
         return Math.max(0, (double) (time - anchor)) / DailyHabits.DAY;
     }
 
-    private static YearlySwing season(DailyHabits habits, boolean seasonKnown) {
-        int used = seasonKnown ? habits.days() : Math.min(habits.days(), habits.lastKnownDay() + RECENT_DAYS);
+    private static YearlySwing season(DailyHabits habits, int used, boolean seasonKnown) {
         long[] times = new long[used];
         double[] means = new double[used];
         int size = 0;
@@ -177,11 +177,11 @@ public final class TemperatureAhead {
                 : new YearlySwing(sum / size, 0, 1);
     }
 
-    private static double memory(DailyHabits habits, YearlySwing season) {
+    private static double memory(DailyHabits habits, int used, YearlySwing season) {
         double products = 0;
         double squares = 0;
         int pairs = 0;
-        for (int day = 0; day + 1 < habits.days(); day++) {
+        for (int day = 0; day + 1 < used; day++) {
             double later = habits.meanBefore(day) - season.celsiusAt(habits.middleOf(day));
             double earlier = habits.meanBefore(day + 1) - season.celsiusAt(habits.middleOf(day + 1));
             if (!Double.isNaN(later * earlier)) {
@@ -196,10 +196,10 @@ public final class TemperatureAhead {
         return Math.max(0.3, Math.min(0.95, products / squares));
     }
 
-    private static double wander(DailyHabits habits, YearlySwing season) {
+    private static double wander(DailyHabits habits, int used, YearlySwing season) {
         double squares = 0;
         int count = 0;
-        for (int day = 0; day < habits.days(); day++) {
+        for (int day = 0; day < used; day++) {
             double off = habits.meanBefore(day) - season.celsiusAt(habits.middleOf(day));
             if (!Double.isNaN(off)) {
                 squares += off * off;
