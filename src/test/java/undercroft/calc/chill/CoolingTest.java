@@ -143,6 +143,15 @@ class CoolingTest {
     }
 
     @Test
+    void moreBottlesNeverStandMoreLoosely() {
+        for (int bottles = 1; bottles < 40; bottles++) {
+            assertTrue(Arrangement.ofCount(bottles).timeFactor()
+                    <= Arrangement.ofCount(bottles + 1).timeFactor());
+        }
+        assertThrows(IllegalArgumentException.class, () -> Arrangement.ofCount(0));
+    }
+
+    @Test
     void aCrateTakesMoreThanTwiceAsLongAsOneBottle() {
         double one = Cooling.of(bottle("longneck-330"), Surroundings.STILL_FRIDGE, 4, 1)
                 .minutes(20, 7)

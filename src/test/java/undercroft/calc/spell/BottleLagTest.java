@@ -138,6 +138,20 @@ class BottleLagTest {
     }
 
     @Test
+    void oneReadingADayIsJoinedByLinesAndMarkedAsEstimated() {
+        TimeSeries.Builder dial = new TimeSeries.Builder();
+        for (int day = 0; day <= 10; day++) {
+            dial.add((long) day * DAY, 15 + day);
+        }
+        BottleHistory history = BottleLag.of(dial.build(), DAY, 9L * DAY, HOUR, 0);
+        assertEquals(0, history.coverage());
+        for (int i = 0; i < history.track().size(); i++) {
+            assertEquals(16 + i / 24.0, history.track().valueAt(i), 1e-9);
+        }
+        assertTrue(history.isKnownAt(5L * DAY + HOUR));
+    }
+
+    @Test
     void aHistoryWithoutLengthIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> BottleLag.of(TimeSeries.empty(), 5, 5, HOUR, 3));
         assertThrows(IllegalArgumentException.class, () -> BottleLag.of(TimeSeries.empty(), 0, 5, HOUR, Double.NaN));
