@@ -136,7 +136,8 @@ public final class ClosedBottle {
      * nothing unless the headspace has all but vanished (then it asks {@link #at}).
      *
      * <p>Newton's method on CO2 pressure and total pressure together, with the exact slopes; it starts from a gauge pressure
-     * nearby, such as the one of the moment before, and needs two steps from 0.1 bar away, four to six from far off.
+     * nearby, such as the one of the moment before, and needs one step from 0.1 bar away, two or three from far off. For many
+     * members at one temperature see {@link GaugeSweep}.
      *
      * @param guessBar gauge pressure to start from, bar; NaN for none
      * @throws IllegalArgumentException outside the ranges of {@link #at}
@@ -184,7 +185,7 @@ public final class ClosedBottle {
         return new GasBalance(this, celsius, totalGramsPerLitre, beerFactor, airAmount, 0).excessWhenFull();
     }
 
-    private static void check(
+    static void check(
             double celsius, double totalGramsPerLitre, double beerFactor, double airAmount, double airTrapped) {
         Require.celsius(celsius);
         Require.within("totalGramsPerLitre", totalGramsPerLitre, 0, MOST_GRAMS_PER_LITRE);
