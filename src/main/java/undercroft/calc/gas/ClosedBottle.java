@@ -14,7 +14,8 @@ import undercroft.quantity.InvalidInput;
  * factor; nitrogen and oxygen each by {@link DissolvedAir}; glass 27e-6 per K in volume (soda-lime, 3 × 9.0e-6) and
  * 3.5e-5 per bar (thin cylinder, radius 30 mm, wall 2.5 mm, 70 GPa, Poisson 0.22); beer by {@link BeerDensity} and the
  * compressibility of water; 32.3 cm³ for each mole dissolved since capping. Beer is taken to hold, when capped, what it
- * would keep open to the air at the warmer of its capping temperature and 20 °C (assumption).
+ * would keep open to the air at the warmer of its capping temperature and 20 °C (assumption). Plastic gives more than
+ * glass, so for it the pressure comes out somewhat high.
  */
 public final class ClosedBottle {
     static final double GLASS_EXPANSION_PER_KELVIN = 27e-6;
