@@ -85,8 +85,17 @@ public final class ConditioningEnsemble {
         double[] cloud = updating.weigh();
         ReadingsVerdict judged = Verdicts.of(beer, inOrder, likelihood, updating, cloud);
         List<double[]> kept = new ArrayList<>();
-        double[] shares = updating.thin(cloud, wantedMembers, kept);
+        double[] shares = updating.thin(cloud, pace(updating.points()), wantedMembers, kept);
         return new ConditioningEnsemble(beer, wantedMembers, kept.toArray(new double[0][]), shares, judged);
+    }
+
+    private double[] pace(double[][] points) {
+        Members drawn = Members.of(beer, points);
+        double[] pace = new double[drawn.size];
+        for (int m = 0; m < pace.length; m++) {
+            pace[m] = Courses.daysAtReference(drawn, m);
+        }
+        return pace;
     }
 
     /**

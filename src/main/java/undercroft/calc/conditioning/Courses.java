@@ -62,6 +62,25 @@ final class Courses {
         return instants;
     }
 
+    /**
+     * Days to 95 % at 21 °C without loss of yeast, in closed form: a measure of how fast a member is.
+     *
+     * @return days, +∞ when the yeast cannot work at this strength
+     */
+    static double daysAtReference(Members members, int m) {
+        if (!(members.effectiveRate[m] > 0)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double effort = 0.95 * members.hexose[m] + members.halfSaturation[m] * Math.log(20);
+        double perLag = LAG_SHARPNESS / members.lagDays[m];
+        double growth = perLag * effort / members.effectiveRate[m];
+        // For a long course ln[((1+q0) e^x − 1)/q0] is x + ln((1+q0)/q0), and e^x would overflow.
+        double log = growth > 30
+                ? growth + Math.log1p(1 / START_ACTIVITY)
+                : Math.log(((1 + START_ACTIVITY) * Math.exp(growth) - 1) / START_ACTIVITY);
+        return log / perLag;
+    }
+
     /** Follows all members; the course stops at the last step and stands still after it. */
     static Courses follow(Members members, Steps steps, int instants, boolean dextrins) {
         Courses courses = new Courses(members, steps, instants, dextrins);
@@ -87,6 +106,7 @@ final class Courses {
         double work95 = workFor(m, 0.95);
         double workDone = workFor(m, 1 - NOTHING_LEFT);
         double start = steps.size == 0 ? 0 : steps.endEpochSecond[0] - steps.days[0] * Steps.SECONDS_PER_DAY;
+        double logStart = Math.log(members.hexose[m] / members.halfSaturation[m]);
         boolean at90 = work90 == 0;
         boolean at95 = work95 == 0;
         double readyAtClock = Double.POSITIVE_INFINITY;
@@ -157,8 +177,8 @@ final class Courses {
                 isReady = true;
             }
             if (next < steps.instantsPassed[s]) {
-                float done = (float) fractionFor(m, work, workDone);
-                float dextrins = (float) -Math.expm1(-dextrinPerDay * dextrinClock);
+                float done = (float) fractionFor(m, work, workDone, logStart);
+                float dextrins = dextrinsFor(dextrinPerDay * dextrinClock);
                 for (; next < steps.instantsPassed[s]; next++) {
                     record(m, next, done, dextrins);
                 }
@@ -167,8 +187,8 @@ final class Courses {
                 break;
             }
         }
-        float done = (float) fractionFor(m, work, workDone);
-        float dextrins = (float) -Math.expm1(-dextrinPerDay * dextrinClock);
+        float done = (float) fractionFor(m, work, workDone, logStart);
+        float dextrins = dextrinsFor(dextrinPerDay * dextrinClock);
         for (; next < instants; next++) {
             record(m, next, done, dextrins);
         }
@@ -179,6 +199,10 @@ final class Courses {
         if (dextrinFraction != null) {
             dextrinFraction[instant * members.size + m] = dextrins;
         }
+    }
+
+    private float dextrinsFor(double clock) {
+        return dextrinFraction == null ? 0 : (float) -Math.expm1(-clock);
     }
 
     private double within(int step, double before, double after, double wanted) {
@@ -196,7 +220,7 @@ final class Courses {
         return members.effectiveRate[m] > 0 ? effort / members.effectiveRate[m] : Double.POSITIVE_INFINITY;
     }
 
-    private double fractionFor(int m, double work, double workDone) {
+    private double fractionFor(int m, double work, double workDone, double logStart) {
         if (work >= workDone) {
             return 1;
         }
@@ -205,7 +229,7 @@ final class Courses {
         }
         double hexose = members.hexose[m];
         double k = members.halfSaturation[m];
-        double y = Math.log(hexose / k) + (hexose - members.effectiveRate[m] * work) / k;
-        return Math.max(0, 1 - k * WrightOmega.at(y) / hexose);
+        double y = logStart + (hexose - members.effectiveRate[m] * work) / k;
+        return Math.max(0, 1 - k * WrightOmega.quick(y) / hexose);
     }
 }

@@ -76,15 +76,16 @@ final class Updating {
     }
 
     /**
-     * Systematic resampling along the rate: at most {@code wanted} different points, each with a whole number of shares.
+     * Systematic resampling along a rank of the points, so that what goes with the rank keeps its spread: at most {@code wanted} different points, each with a whole number of shares.
      *
+     * @param rank one number for each point
      * @param into receives the points chosen
      * @return their weights
      */
-    double[] thin(double[] weights, int wanted, List<double[]> into) {
+    double[] thin(double[] weights, double[] rank, int wanted, List<double[]> into) {
         Integer[] order = new Integer[weights.length];
         Arrays.setAll(order, i -> i);
-        Arrays.sort(order, Comparator.comparingDouble(i -> points[i][Members.RATE]));
+        Arrays.sort(order, Comparator.comparingDouble(i -> rank[i]));
         double[] shares = new double[wanted];
         double sum = 0;
         int taken = 0;
