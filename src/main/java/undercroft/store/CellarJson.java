@@ -59,7 +59,7 @@ final class CellarJson {
             JsonFields fields = new JsonFields(tree, "", found);
             refuseOtherSchema(fields, found);
             Cellar cellar = readCellar(fields);
-            KeptKeys.refuseNonFinite(tree, "", found);
+            KeptKeys.refuseUnwritable(tree, "", found);
             if (found.isEmpty()) {
                 read = new CellarJson(cellar, bytes, tree);
             }

@@ -209,10 +209,12 @@ public final class CellarStore implements AutoCloseable {
         return TemperatureFile.merge(file, newer, files);
     }
 
+    /** A folder that is gone (a drive taken out) is not made again somewhere else. */
     private void requireOpen() {
         if (closed) {
             throw new IllegalStateException("the store is closed");
         }
+        CellarFolder.of(folder.path());
     }
 
     /** Gives the lock back. */

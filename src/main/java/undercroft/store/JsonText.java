@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -92,6 +93,9 @@ final class JsonText {
         String where = path(parser.getParsingContext());
         if (message.startsWith("Duplicate field")) {
             return new InvalidInput(where, "stands twice" + at(fault.getLocation()) + "; remove one of them");
+        }
+        if (fault instanceof StreamConstraintsException) {
+            return new InvalidInput("", "is nested too deeply or has too long a text" + at(fault.getLocation()));
         }
         return new InvalidInput(where, "is not JSON" + at(fault.getLocation()) + "; correct it there");
     }

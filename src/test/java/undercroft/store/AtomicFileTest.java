@@ -1,17 +1,23 @@
 package undercroft.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,9 +40,9 @@ class AtomicFileTest {
     /** Half of the file is written, then the disk is full; only for names that end so. */
     private record FullDisk(String suffix) implements FileOperations {
         @Override
-        public void write(Path file, byte[] content) throws IOException {
+        public void write(Path file, ByteBuffer content) throws IOException {
             boolean full = file.toString().endsWith(suffix);
-            FileOperations.super.write(file, full ? Arrays.copyOf(content, content.length / 2) : content);
+            FileOperations.super.write(file, full ? content.slice(0, content.remaining() / 2) : content);
             if (full) {
                 throw new IOException("No space left on device");
             }
@@ -99,7 +105,7 @@ class AtomicFileTest {
         boolean[] full = {true};
         FileOperations once = new FileOperations() {
             @Override
-            public void write(Path file, byte[] content) throws IOException {
+            public void write(Path file, ByteBuffer content) throws IOException {
                 if (full[0]) {
                     throw new IOException("No space left on device");
                 }
@@ -137,6 +143,30 @@ class AtomicFileTest {
         }
         assertEquals(CHANGED, CellarStore.read(folder));
         assertEquals(2, RichCellar.contents(folder).size(), "the cellar and its earlier version");
+    }
+
+    @Test
+    void theFileKeepsItsPermissions() throws IOException {
+        Path file = folder.resolve("cellar.json");
+        assumeTrue(Files.getFileStore(file).supportsFileAttributeView(PosixFileAttributeView.class));
+        Set<PosixFilePermission> shared = PosixFilePermissions.fromString("rw-rw-rw-");
+        Files.setPosixFilePermissions(file, shared);
+        try (CellarStore store = CellarStore.open(folder, CLOCK, "test")) {
+            store.save(CHANGED);
+        }
+        assertEquals(shared, Files.getPosixFilePermissions(file));
+    }
+
+    @Test
+    void aFolderThatIsGoneIsNotMadeAgain() throws IOException {
+        Path stick = RichCellar.folderWith(folder.resolve("stick"), RichCellar.CELLAR);
+        try (CellarStore store = CellarStore.open(stick, CLOCK, "test")) {
+            Files.move(stick, folder.resolve("pulled out"));
+            assertThrows(InvalidInput.class, () -> store.save(CHANGED));
+            assertThrows(InvalidInput.class, () -> store.merge("loft", TimeSeries.empty()));
+        }
+        assertFalse(Files.exists(stick));
+        assertEquals(RichCellar.CELLAR, CellarStore.read(folder.resolve("pulled out")));
     }
 
     @Test

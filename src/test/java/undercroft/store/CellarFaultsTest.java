@@ -129,6 +129,12 @@ class CellarFaultsTest {
     }
 
     @Test
+    void halfACharacterIsRefusedSinceItCouldNotBeWrittenAgain() {
+        InvalidInput fault = faultOf(with("Under the stairs", "Under \\ud83c"));
+        assertEquals("cellar.json: name", fault.where());
+    }
+
+    @Test
     void allFaultsOfAFileAreToldTogether() {
         String json = with("\"count\": 40", "\"count\": -3")
                 .replace("\"celsius\": 11.5", "\"celsius\": \"cold\"")

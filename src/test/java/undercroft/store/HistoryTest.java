@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -19,8 +20,10 @@ class HistoryTest {
     /** Writes without waiting for the disk, which would take most of the time of these tests. */
     private static final FileOperations UNFORCED = new FileOperations() {
         @Override
-        public void write(Path file, byte[] content) throws IOException {
-            Files.write(file, content);
+        public void write(Path file, ByteBuffer content) throws IOException {
+            byte[] bytes = new byte[content.remaining()];
+            content.get(bytes);
+            Files.write(file, bytes);
         }
 
         @Override

@@ -132,7 +132,8 @@ class TemperatureFileTest {
             builder.add(time, (random.nextInt(80_000) - 20_000) / 1000.0);
         }
         TimeSeries series = builder.build();
-        String text = new String(TemperatureFile.print(series), StandardCharsets.UTF_8);
+        String text =
+                StandardCharsets.UTF_8.decode(TemperatureFile.print(series)).toString();
         assertEquals(series, read(text));
         assertTrue(
                 text.lines().skip(1).allMatch(line -> line.matches("[-0-9]{10}T[:0-9]{8}Z,-?\\d+(\\.\\d{0,2}[1-9])?")));
