@@ -1,13 +1,19 @@
 package undercroft.store.logger;
 
 /**
- * Reads the commonest way to write a time straight from bytes: {@code 2024-01-31T12:00}, with a blank in place of the T,
- * seconds, a fraction, and Z or {@code +01:00} behind it. Whatever else stands there is left to {@link ClockText}.
+ * Reads the commonest ways to write a time straight from bytes: {@code 2024-01-31T12:00} or {@code 31.01.2024 12:00}, with
+ * a T or a blank, seconds, a fraction, and Z or {@code +01:00} behind it. Whatever else stands there is left to
+ * {@link ClockText}.
  */
 final class ByteClock {
     private final DayNumbers days = new DayNumbers();
+    private final TimeFormat format;
 
     int offsetSeconds;
+
+    ByteClock(TimeFormat format) {
+        this.format = format;
+    }
 
     /** Seconds of a clock without zone; {@link ClockText#NO_TIME} when the text is not of this form. */
     long read(byte[] b, int start, int end) {
@@ -19,17 +25,10 @@ final class ByteClock {
         while (until > from && b[until - 1] == ' ') {
             until--;
         }
-        if (until - from < 16
-                || b[from + 4] != '-'
-                || b[from + 7] != '-'
-                || (b[from + 10] != ' ' && b[from + 10] != 'T')
-                || b[from + 13] != ':') {
+        if (until - from < 16 || (b[from + 10] != ' ' && b[from + 10] != 'T') || b[from + 13] != ':') {
             return ClockText.NO_TIME;
         }
-        int century = two(b, from);
-        int year = two(b, from + 2);
-        int month = two(b, from + 5);
-        int day = two(b, from + 8);
+        long midnight = midnight(b, from);
         int hour = two(b, from + 11);
         int minute = two(b, from + 14);
         int second = 0;
@@ -44,14 +43,36 @@ final class ByteClock {
                 }
             }
         }
-        if ((century | year | month | day | hour | minute | second) < 0 || hour > 23 || minute > 59 || second > 59) {
+        if (midnight == ClockText.NO_TIME
+                || (hour | minute | second) < 0
+                || hour > 23
+                || minute > 59
+                || second > 59
+                || !offset(b, at, until)) {
             return ClockText.NO_TIME;
         }
-        if (!offset(b, at, until)) {
+        return midnight + (hour * 60 + minute) * 60L + second;
+    }
+
+    private long midnight(byte[] b, int at) {
+        if (isMark(b[at + 4]) && b[at + 7] == b[at + 4]) {
+            return midnight(two(b, at), two(b, at + 2), two(b, at + 5), two(b, at + 8));
+        }
+        if (format == TimeFormat.YEAR_FIRST || !isMark(b[at + 2]) || b[at + 5] != b[at + 2]) {
             return ClockText.NO_TIME;
         }
-        long midnight = days.midnight(century * 100 + year, month, day);
-        return midnight == ClockText.NO_TIME ? midnight : midnight + (hour * 60 + minute) * 60L + second;
+        int first = two(b, at);
+        int second = two(b, at + 3);
+        boolean dayFirst = format == TimeFormat.DAY_FIRST;
+        return midnight(two(b, at + 6), two(b, at + 8), dayFirst ? second : first, dayFirst ? first : second);
+    }
+
+    private long midnight(int century, int year, int month, int day) {
+        return (century | year | month | day) < 0 ? ClockText.NO_TIME : days.midnight(century * 100 + year, month, day);
+    }
+
+    private static boolean isMark(byte b) {
+        return b == '-' || b == '/' || b == '.';
     }
 
     private boolean offset(byte[] b, int at, int until) {

@@ -14,10 +14,12 @@ final class LogParser {
     private final int lastColumn;
     private final LocalClock zone;
     private final ClockText clock = new ClockText();
-    private final ByteClock byteClock = new ByteClock();
+    private final ByteClock byteClock;
     private final Findings findings = new Findings();
     private final SampleCollector samples;
     private long lines;
+    private long localSecond;
+    private int offsetSeconds;
 
     /**
      * @param direct whether plain lines may be read straight from their bytes; the result is the same either way
@@ -28,6 +30,7 @@ final class LogParser {
         this.direct = direct && choices.dateColumn() == choices.clockColumn();
         this.charset = Texts.isWide(choices.charset()) ? StandardCharsets.UTF_8 : choices.charset();
         this.lastColumn = Math.max(choices.valueColumn(), Math.max(choices.dateColumn(), choices.clockColumn()));
+        this.byteClock = new ByteClock(choices.format());
         this.zone = new LocalClock(choices.zone());
         this.samples = new SampleCollector(findings, expected);
     }
@@ -55,9 +58,6 @@ final class LogParser {
         }
         sample(localSecond, offsetSeconds, value, number);
     }
-
-    private long localSecond;
-    private int offsetSeconds;
 
     private boolean readDirectly(byte[] bytes, int from, int until, int number) {
         byte separator = (byte) choices.separator();
