@@ -2,7 +2,6 @@ package undercroft;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import undercroft.command.Commands;
@@ -21,15 +20,10 @@ public final class Main {
                 Clock.systemUTC(),
                 ZoneId.systemDefault(),
                 machine.scratchFolder(),
-                folder -> openWindow(machine, folder));
+                folder -> false);
         int code = Commands.run(session, arguments);
         if (code != 0) {
             System.exit(code);
         }
-    }
-
-    /** Nothing of the window's toolkit is loaded unless there is a display for it. */
-    private static boolean openWindow(Machine machine, Path folder) {
-        return machine.hasDisplay() && UndercroftApp.open(machine, folder);
     }
 }

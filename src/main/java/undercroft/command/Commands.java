@@ -28,6 +28,7 @@ public final class Commands {
                 .addSubcommand(new PressureCommand(session))
                 .addSubcommand(new LightCommand(session))
                 .addSubcommand(new ChillCommand(session))
+                .addSubcommand(new ImportCommand(session))
                 .addSubcommand(new CheckCommand(session))
                 .setOut(session.out())
                 .setErr(session.err());

@@ -55,6 +55,11 @@ public final class TemperatureFile {
         return merged;
     }
 
+    /** Writes a whole series in place of what the file held, all or nothing. */
+    static void replace(Path file, TimeSeries series, AtomicFile files) {
+        files.replace(file, print(asWritten(series, nameOf(file))), nameOf(file));
+    }
+
     /** The series as it comes back from a file. */
     private static TimeSeries asWritten(TimeSeries series, String name) {
         TimeSeries.Builder rounded = new TimeSeries.Builder();
