@@ -98,7 +98,7 @@ public final class ConditioningEnsemble {
         Members drawn = Members.of(beer, points);
         double[] pace = new double[drawn.size];
         for (int m = 0; m < pace.length; m++) {
-            pace[m] = Courses.daysAtReference(drawn, m);
+            pace[m] = Course.daysAtReference(drawn, m);
         }
         return pace;
     }
