@@ -5,8 +5,8 @@ import undercroft.series.Track;
 /**
  * A bottle's temperature from capping on, in steps. Between grid points of the track it runs straight; neighbours that
  * differ little are joined and told as mean and standard deviation, which is enough because the lag and the work only
- * see what a step adds to the yeast's clock. Every instant asked for ends a step, so that nothing
- * has to be interpolated later.
+ * see what a step adds to the yeast's clock. Every instant asked for ends a step, so that nothing has to be interpolated
+ * later.
  */
 final class Steps {
     static final double SECONDS_PER_DAY = 86400;

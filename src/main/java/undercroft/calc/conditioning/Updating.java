@@ -24,7 +24,7 @@ final class Updating {
     /** Chosen once; the same readings give the same answer. */
     private static final int SEED = 20_260_104;
 
-    private final ReadingLikelihood likelihood;
+    private final List<ReadingLikelihood> likelihoods;
     private final int readings;
     private final int dimensions;
     private final List<Proposal> proposals = new ArrayList<>();
@@ -34,9 +34,10 @@ final class Updating {
     private double[] logPrior = new double[0];
     private double[] logMixture = new double[0];
 
-    Updating(ReadingLikelihood likelihood, int readings, int gaugeBottles) {
-        this.likelihood = likelihood;
-        this.readings = readings;
+    Updating(List<ReadingLikelihood> likelihoods, int gaugeBottles) {
+        this.likelihoods = likelihoods;
+        this.readings =
+                likelihoods.stream().mapToInt(lot -> lot.readings().size()).sum();
         this.dimensions = Members.DIMENSIONS + gaugeBottles;
         this.logs = new double[readings][0];
     }
@@ -62,7 +63,7 @@ final class Updating {
         return points;
     }
 
-    /** Log-likelihood of every reading (rows) at every point. */
+    /** Log-likelihood of every reading (rows, lot by lot) at every point. */
     double[][] logs() {
         return logs;
     }
@@ -104,7 +105,13 @@ final class Updating {
     private void add(double[][] drawn) {
         int before = points.length;
         int after = before + drawn.length;
-        double[][] drawnLogs = likelihood.of(drawn);
+        double[][] drawnLogs = new double[readings][];
+        int row = 0;
+        for (ReadingLikelihood lot : likelihoods) {
+            for (double[] reading : lot.of(drawn)) {
+                drawnLogs[row++] = reading;
+            }
+        }
         points = Arrays.copyOf(points, after);
         logLikelihood = Arrays.copyOf(logLikelihood, after);
         logPrior = Arrays.copyOf(logPrior, after);

@@ -106,7 +106,7 @@ class CoursesTest {
         z[0][Members.DEATH] = -60;
         ConditioningRun run = new ConditioningEnsemble(Beers.ale(), 1, z, new double[] {1}, null)
                 .run(constant(celsius, 120), CAPPED, new long[0]);
-        assertEquals(9.99701883046636, Courses.daysAtReference(Members.of(Beers.ale(), z), 0), 1e-9);
+        assertEquals(9.99701883046636, Course.daysAtReference(Members.of(Beers.ale(), z), 0), 1e-9);
         // Heat death cannot be turned off; at 25 °C it takes 0.003 a day.
         double tolerance = celsius < 20 ? 2e-3 : 0.02;
         assertEquals(t90, days(run.t90EpochSecond(0)), tolerance * t90);

@@ -133,6 +133,33 @@ class UpdatingTest {
     }
 
     @Test
+    void readingsOfAColdLotAndOfAWarmOneTellOfTheSameBeer() {
+        Track fridge = constant(6, 400);
+        ConditioningRun truth = ConditioningEnsemble.medianOf(Beers.ale()).run(fridge, CAPPED, at(20));
+        double bar = Gauge.WITH_AIR.gaugeBar(6, truth.gramsPerLitre(0, 0), 0.95, 0.895, 0.5);
+        List<Observation> cold = List.of(new Observation.GaugePressure(at(20)[0], bar, 1, 6));
+        LotReadings inFridge = new LotReadings(cold, fridge, CAPPED, Gauge.WITH_AIR);
+        LotReadings inCellar = new LotReadings(gauged(0, 0, 6, 9, 12), CELLAR, CAPPED, Gauge.WITH_AIR);
+        ConditioningEnsemble both = PRIOR.updated(List.of(inCellar, inFridge));
+        assertEquals(ReadingsVerdict.Agreement.AGREES, both.verdict().agreement());
+        assertEquals(t95(both), t95(PRIOR.updated(List.of(inFridge, inCellar))));
+        // The same figure read in the cellar would mean a beer that stands still.
+        List<Observation> misplaced = List.of(new Observation.GaugePressure(at(20)[0], bar, 1, 18));
+        ConditioningEnsemble wrong =
+                PRIOR.updated(List.of(inCellar, new LotReadings(misplaced, CELLAR, CAPPED, Gauge.WITH_AIR)));
+        assertTrue(wrong.verdict().agreement() == ReadingsVerdict.Agreement.DISAGREES
+                || !wrong.verdict().oddOnes().isEmpty());
+    }
+
+    @Test
+    void refusesAPressureModelThatGivesNoNumber() {
+        List<Observation> readings = gauged(0, 0, 6);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> PRIOR.updated(readings, CELLAR, CAPPED, (celsius, grams, factor, amount, trapped) -> Double.NaN));
+    }
+
+    @Test
     void livelyBeerAndAHardBottleSayThatItIsFurtherThanFlatBeerAndASlackOne() {
         List<Observation> far = List.of(
                 new Observation.Squeeze(CAPPED + 6 * DAY, Feel.HARD),
