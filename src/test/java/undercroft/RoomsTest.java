@@ -21,6 +21,9 @@ import java.util.Locale;
 /** Who may know whom in the house, and why. */
 @AnalyzeClasses(packages = "undercroft", importOptions = ImportOption.DoNotIncludeTests.class)
 final class RoomsTest {
+    private static final DescribedPredicate<JavaClass> ARRAYS =
+            DescribedPredicate.describe("arrays and primitives", one -> one.isArray() || one.isPrimitive());
+
     @ArchTest
     static final ArchRule QUANTITY_STANDS_ALONE =
             onlyKnows("quantity", "every other room stands on it, so it must not lean on any", "undercroft.quantity..");
@@ -174,7 +177,4 @@ final class RoomsTest {
                         JavaClass.Predicates.resideInAnyPackage(all).or(ARRAYS))
                 .because(reason);
     }
-
-    private static final DescribedPredicate<JavaClass> ARRAYS =
-            DescribedPredicate.describe("arrays and primitives", one -> one.isArray() || one.isPrimitive());
 }

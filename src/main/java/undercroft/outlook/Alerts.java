@@ -1,5 +1,6 @@
 package undercroft.outlook;
 
+import undercroft.calc.conditioning.ReadingsVerdict.Agreement;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.quantity.Interval;
 
@@ -44,6 +45,15 @@ final class Alerts {
             return Alert.ACT;
         }
         return dose >= POSSIBLE || perDay > POSSIBLE / 30 ? Alert.WATCH : Alert.CLEAR;
+    }
+
+    /** Act on gas that the sugar cannot explain; watch readings that do not fit. */
+    static Alert ofReadings(Agreement readings) {
+        return switch (readings) {
+            case NEEDS_EXTRA_EXTRACT -> Alert.ACT;
+            case DISAGREES -> Alert.WATCH;
+            case AGREES, NO_READINGS -> Alert.CLEAR;
+        };
     }
 
     /** Watch yeast that does not get on. */

@@ -29,4 +29,9 @@ public record PressureOutlook(
         double heatLimitCelsius,
         BottleType bottle,
         Alert alert,
-        Band course) {}
+        Band course) {
+    /** Whether the glass may have borne all that its class stands in a 60-second test. */
+    public boolean isWorn() {
+        return bottle.isGlass() && memoryBar.high() > bottle.bottleClass().minuteStrengthBar();
+    }
+}

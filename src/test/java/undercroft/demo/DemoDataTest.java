@@ -62,7 +62,7 @@ final class DemoDataTest {
                 LotOutlook.Progress.STALLED, batch("thornfield-mild").mainLot().progress());
         assertEquals(Alert.WATCH, pressureAlert("larch-honey-ale"));
         assertEquals(Stage.CARBONATING, batch("lock-gate-bitter").stage());
-        assertEquals(Stage.CLEARING, batch("chalk-pit-amber").stage());
+        assertEquals(Stage.READY, batch("chalk-pit-amber").stage());
         assertEquals(Stage.CARBONATING, batch("gable-strong").stage());
         assertEquals(Stage.READY, batch("quarry-porter").stage());
         assertEquals(2, batch("bramble-wheat").lots().size());

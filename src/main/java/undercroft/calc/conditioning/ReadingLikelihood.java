@@ -3,6 +3,7 @@ package undercroft.calc.conditioning;
 import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.special.Gamma;
+import undercroft.catalogue.Liveliness;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;

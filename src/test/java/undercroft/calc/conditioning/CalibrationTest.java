@@ -14,6 +14,7 @@ import org.hipparchus.random.Well19937c;
 import org.hipparchus.stat.inference.InferenceTestUtils;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import undercroft.catalogue.BottleFeel;
 import undercroft.series.Track;
 
 /**
@@ -140,18 +141,18 @@ class CalibrationTest {
         return random.nextGaussian() / Math.sqrt(chiSquare / 5);
     }
 
-    private static Feel felt(double bar, RandomGenerator random) {
-        Feel[] words = Feel.values();
+    private static BottleFeel felt(double bar, RandomGenerator random) {
+        BottleFeel[] words = BottleFeel.values();
         if (random.nextDouble() < 0.02) {
             return words[random.nextInt(words.length)];
         }
         double u = random.nextDouble();
         double latent = bar + 0.15 * Math.log(u / (1 - u));
-        for (Feel word : words) {
+        for (BottleFeel word : words) {
             if (latent < word.untilBar()) {
                 return word;
             }
         }
-        return Feel.ROCK;
+        return BottleFeel.SOLID;
     }
 }

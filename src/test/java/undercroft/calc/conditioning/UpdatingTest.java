@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import undercroft.catalogue.BottleFeel;
+import undercroft.catalogue.Liveliness;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Track;
@@ -52,7 +54,7 @@ class UpdatingTest {
 
     @Test
     void aReadingThatTellsNothingLeavesThePriorNearlyAsItWas() {
-        List<Observation> atOnce = List.of(new Observation.Squeeze(CAPPED + 60, Feel.GIVES));
+        List<Observation> atOnce = List.of(new Observation.Squeeze(CAPPED + 60, BottleFeel.YIELDING));
         Interval before = t95(PRIOR);
         Interval after = t95(PRIOR.updated(atOnce, CELLAR, CAPPED, Gauge.WITH_AIR));
         assertEquals(days(before.low()), days(after.low()), 0.6);
@@ -100,7 +102,7 @@ class UpdatingTest {
     @Test
     void theOrderOfReadingsDoesNotMatter() {
         List<Observation> readings = gauged(0.3, 0, 3, 6, 9, 12);
-        readings.add(new Observation.Squeeze(CAPPED + 5 * DAY, Feel.FIRM));
+        readings.add(new Observation.Squeeze(CAPPED + 5 * DAY, BottleFeel.FIRM));
         List<Observation> backwards = new ArrayList<>(readings);
         Collections.reverse(backwards);
         assertEquals(
@@ -162,10 +164,10 @@ class UpdatingTest {
     @Test
     void livelyBeerAndAHardBottleSayThatItIsFurtherThanFlatBeerAndASlackOne() {
         List<Observation> far = List.of(
-                new Observation.Squeeze(CAPPED + 6 * DAY, Feel.HARD),
-                new Observation.Opened(CAPPED + 7 * DAY, Liveliness.NORMAL));
+                new Observation.Squeeze(CAPPED + 6 * DAY, BottleFeel.HARD),
+                new Observation.Opened(CAPPED + 7 * DAY, Liveliness.FULL));
         List<Observation> near = List.of(
-                new Observation.Squeeze(CAPPED + 6 * DAY, Feel.GIVES),
+                new Observation.Squeeze(CAPPED + 6 * DAY, BottleFeel.YIELDING),
                 new Observation.Opened(CAPPED + 7 * DAY, Liveliness.FAINT));
         Interval fast = t95(PRIOR.updated(far, CELLAR, CAPPED, Gauge.WITH_AIR));
         Interval slow = t95(PRIOR.updated(near, CELLAR, CAPPED, Gauge.WITH_AIR));
