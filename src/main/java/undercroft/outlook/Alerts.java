@@ -21,16 +21,14 @@ final class Alerts {
     static Alert ofPressure(
             Interval strongest,
             Interval peakAhead,
-            Interval memory,
+            boolean worn,
             double heatLimitCelsius,
             PressureLimits limits,
             boolean anyLeft) {
         if (!anyLeft) {
             return Alert.CLEAR;
         }
-        if (strongest.high() > limits.limitBar()
-                || peakAhead.high() > limits.limitBar()
-                || memory.high() > limits.minuteStrengthBar()) {
+        if (strongest.high() > limits.limitBar() || peakAhead.high() > limits.limitBar() || worn) {
             return Alert.ACT;
         }
         if (strongest.median() > limits.cautionBar() || heatLimitCelsius < HOT_WEEK_CELSIUS) {

@@ -133,7 +133,13 @@ final class LotReckoning {
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
         Interval peakAhead = peak(course, present, Math.max(present + 1, aheadUntil));
         Interval memory = PressureForecast.memory(course, present + 1);
-        Alert alert = Alerts.ofPressure(strongestNow, peakAhead, memory, heatCelsius, limits, left > 0);
+        Alert alert = Alerts.ofPressure(
+                strongestNow,
+                peakAhead,
+                type.isGlass() && memory.high() > limits.minuteStrengthBar(),
+                heatCelsius,
+                limits,
+                left > 0);
         return new PressureOutlook(
                 forecast.at(present, now, spread),
                 peak(course, 0, present + 1),
