@@ -1,0 +1,10 @@
+package undercroft.plot;
+
+import undercroft.series.Band;
+
+/**
+ * A quantity with its spread: the 90 % band behind the 50 % band behind the median. Ahead of now the median is dashed.
+ *
+ * @param label written beside the median where there is room; empty for none
+ */
+public record BandLayer(Band band, Role role, String label) implements Layer {}

@@ -1,0 +1,53 @@
+package undercroft.plot;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalLong;
+
+/**
+ * Plots from top to bottom that share one time axis.
+ *
+ * @param now instant of the now-line, in epoch seconds
+ * @param nowLabel word on the now-line's foot
+ */
+public record PlotStack(
+        List<Plot> plots, long from, long until, ZoneId zone, Locale locale, OptionalLong now, String nowLabel) {
+    public PlotStack {
+        if (until <= from) {
+            throw new IllegalArgumentException("a stack shows some time");
+        }
+        plots = List.copyOf(plots);
+    }
+
+    /** A stack without plots and without a now-line. */
+    public static PlotStack of(long from, long until, ZoneId zone, Locale locale) {
+        return new PlotStack(List.of(), from, until, zone, locale, OptionalLong.empty(), "");
+    }
+
+    public PlotStack with(Plot plot) {
+        List<Plot> more = new ArrayList<>(plots);
+        more.add(plot);
+        return new PlotStack(more, from, until, zone, locale, now, nowLabel);
+    }
+
+    public PlotStack withNow(long epochSecond, String label) {
+        return new PlotStack(plots, from, until, zone, locale, OptionalLong.of(epochSecond), label);
+    }
+
+    /** The same plots over another stretch of time. */
+    public PlotStack over(long newFrom, long newUntil) {
+        return new PlotStack(plots, newFrom, newUntil, zone, locale, now, nowLabel);
+    }
+
+    /** Places everything in the given room; a picture without marks where the room is too small for any plot. */
+    public Picture layout(double width, double height, TextMeasure measure) {
+        return new StackLayout(this, width, height, measure).picture();
+    }
+
+    /** What each plot says at an instant, from top to bottom. */
+    public List<Readout> valuesAt(long epochSecond) {
+        return plots.stream().map(plot -> Readout.of(plot, epochSecond, locale)).toList();
+    }
+}

@@ -1,0 +1,152 @@
+package undercroft.series;
+
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
+import java.util.function.IntToLongFunction;
+
+/**
+ * Thins a series to what its picture can show: of each pixel column the first, least, greatest and last sample, so that
+ * the drawn line covers the same pixels as the whole series. One pass over the visible samples, nothing allocated for
+ * each of them. One sample before the range and one after it are kept too, so that the line runs off the edges.
+ */
+public final class MinMaxDownsampler {
+    private static final int POINTS_A_COLUMN = 4;
+
+    private final IntToLongFunction times;
+    private final IntToDoubleFunction values;
+    private final long from;
+    private final long span;
+    private final int columns;
+    private final long longestStepSeconds;
+
+    private long[] keptTimes;
+    private double[] keptValues;
+    private boolean[] keptBreaks;
+    private int kept;
+    private int gapsAtKept;
+
+    private final int[] picks = new int[POINTS_A_COLUMN];
+    private final int[] gapsAtPick = new int[POINTS_A_COLUMN];
+
+    private MinMaxDownsampler(
+            IntToLongFunction times,
+            IntToDoubleFunction values,
+            long from,
+            long until,
+            int columns,
+            long longestStepSeconds) {
+        if (until <= from || columns <= 0) {
+            throw new IllegalArgumentException("a picture needs a stretch of time and at least one column");
+        }
+        this.times = times;
+        this.values = values;
+        this.from = from;
+        this.span = until - from;
+        this.columns = columns;
+        this.longestStepSeconds = longestStepSeconds;
+    }
+
+    /** Thins the samples of {@code series} seen from {@code from} until {@code until} on {@code columns} pixels. */
+    public static ThinnedSeries thin(TimeSeries series, long from, long until, int columns, long longestStepSeconds) {
+        MinMaxDownsampler thinning =
+                new MinMaxDownsampler(series::timeAt, series::valueAt, from, until, columns, longestStepSeconds);
+        int first = Math.max(0, series.indexAtOrBefore(from - 1));
+        int last = Math.min(series.size() - 1, series.indexAtOrBefore(until - 1) + 1);
+        return thinning.run(first, last);
+    }
+
+    /** Thins one level of a band, such as {@code band::medianAt}; values that are NaN break the line. */
+    public static ThinnedSeries thin(Band band, IntToDoubleFunction level, long from, long until, int columns) {
+        MinMaxDownsampler thinning = new MinMaxDownsampler(band::timeAt, level, from, until, columns, Long.MAX_VALUE);
+        int first = Math.max(0, band.indexAtOrBefore(from - 1));
+        int last = Math.min(band.size() - 1, band.indexAtOrBefore(until - 1) + 1);
+        return thinning.run(first, last);
+    }
+
+    private ThinnedSeries run(int first, int last) {
+        int room = (int) Math.min((long) last - first + 1, (long) POINTS_A_COLUMN * columns + 2);
+        keptTimes = new long[Math.max(0, room)];
+        keptValues = new double[keptTimes.length];
+        keptBreaks = new boolean[keptTimes.length];
+        long columnEnd = Long.MIN_VALUE;
+        boolean open = false;
+        boolean seen = false;
+        long before = 0;
+        double least = 0;
+        double greatest = 0;
+        int gaps = 0;
+        for (int i = first; i <= last; i++) {
+            double value = values.applyAsDouble(i);
+            if (Double.isNaN(value)) {
+                gaps++;
+                continue;
+            }
+            long time = times.applyAsLong(i);
+            if (seen && time - before > longestStepSeconds) {
+                gaps++;
+            }
+            seen = true;
+            before = time;
+            if (time >= columnEnd) {
+                if (open) {
+                    keepColumn();
+                }
+                open = true;
+                columnEnd = endOfColumn(time);
+                least = value;
+                greatest = value;
+                Arrays.fill(picks, i);
+                Arrays.fill(gapsAtPick, gaps);
+                continue;
+            }
+            if (value < least) {
+                least = value;
+                pick(1, i, gaps);
+            } else if (value > greatest) {
+                greatest = value;
+                pick(2, i, gaps);
+            }
+            pick(3, i, gaps);
+        }
+        if (open) {
+            keepColumn();
+        }
+        return new ThinnedSeries(keptTimes, keptValues, keptBreaks, kept);
+    }
+
+    /** First second that no longer lies in the column of {@code time}; before and after the range are one column each. */
+    private long endOfColumn(long time) {
+        if (time < from) {
+            return from;
+        }
+        if (time - from >= span) {
+            return Long.MAX_VALUE;
+        }
+        long column = (time - from) * columns / span;
+        return from + -Math.floorDiv(-(column + 1) * span, (long) columns);
+    }
+
+    private void pick(int place, int index, int gaps) {
+        picks[place] = index;
+        gapsAtPick[place] = gaps;
+    }
+
+    private void keepColumn() {
+        if (picks[1] > picks[2]) {
+            int index = picks[1];
+            int gaps = gapsAtPick[1];
+            pick(1, picks[2], gapsAtPick[2]);
+            pick(2, index, gaps);
+        }
+        for (int place = 0; place < POINTS_A_COLUMN; place++) {
+            if (place > 0 && picks[place] == picks[place - 1]) {
+                continue;
+            }
+            keptTimes[kept] = times.applyAsLong(picks[place]);
+            keptValues[kept] = values.applyAsDouble(picks[place]);
+            keptBreaks[kept] = kept > 0 && gapsAtPick[place] != gapsAtKept;
+            gapsAtKept = gapsAtPick[place];
+            kept++;
+        }
+    }
+}
