@@ -15,9 +15,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
     ShelfPlan.Crate planned() {
         List<Lot> lots = batch.batch().lots();
         int bottles = lots.stream().mapToInt(Lot::count).sum();
-        String state = bottles == 0
-                ? Stage.FILLING.label()
-                : Texts.counted("shelf.crate.planned-bottles", bottles);
+        String state = bottles == 0 ? Stage.FILLING.label() : Texts.counted("shelf.crate.planned-bottles", bottles);
         return new ShelfPlan.Crate(
                 batch.id(),
                 batch.id(),

@@ -102,11 +102,14 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
         }
         List<Plank> planks = new ArrayList<>();
         for (PlaceOutlook place : outlook.places()) {
-            List<Crate> crates = new ArrayList<>(standing.getOrDefault(place.place().id(), List.of()));
+            List<Crate> crates =
+                    new ArrayList<>(standing.getOrDefault(place.place().id(), List.of()));
             crates.sort(crateOrder(order));
             planks.add(new Plank(place.place().id(), place.place().name(), climate(place, words), crates));
         }
-        planks.sort(plankOrder(order));
+        if (order != Order.PLACE) {
+            planks.sort(plankOrder(order));
+        }
         planned.sort(crateOrder(Order.NAME));
         gone.sort(crateOrder(Order.NAME));
         return new ShelfPlan(planks, planned, gone);
@@ -118,18 +121,17 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
                     .reversed()
                     .thenComparing(Crate::stage)
                     .thenComparing(Crate::ageSeconds, Comparator.reverseOrder());
-            case PLACE -> (one, other) -> 0;
             case NAME -> Comparator.comparing(crate -> crate.name().toLowerCase(Locale.ROOT));
-            case AGE -> Comparator.comparing(Crate::ageSeconds, Comparator.reverseOrder());
+            case PLACE, AGE -> Comparator.comparing(Crate::ageSeconds, Comparator.reverseOrder());
         };
     }
 
     private static Comparator<Plank> plankOrder(Order order) {
-        Comparator<Plank> emptyLast = Comparator.comparing(plank -> plank.crates().isEmpty());
+        Comparator<Plank> emptyLast =
+                Comparator.comparing(plank -> plank.crates().isEmpty());
         return switch (order) {
             case ATTENTION -> emptyLast.thenComparing(Plank::alert, Comparator.reverseOrder());
-            case PLACE -> (one, other) -> 0;
-            case NAME -> Comparator.comparing(plank -> plank.name().toLowerCase(Locale.ROOT));
+            case PLACE, NAME -> Comparator.comparing(plank -> plank.name().toLowerCase(Locale.ROOT));
             case AGE -> emptyLast.thenComparing(
                     plank -> plank.crates().stream()
                             .mapToLong(Crate::ageSeconds)
@@ -163,8 +165,8 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
         List<Rack> racks = new ArrayList<>();
         for (int i = 0; i < lots.size(); i++) {
             Lot lot = lots.get(i);
-            racks.add(new Rack(
-                    outlook.cellar().bottleType(lot.bottleTypeId()), lot.colour(), lot.count(), left.get(i)));
+            racks.add(
+                    new Rack(outlook.cellar().bottleType(lot.bottleTypeId()), lot.colour(), lot.count(), left.get(i)));
         }
         return racks;
     }
