@@ -69,7 +69,7 @@ final class SampleBatch {
             draws.add(new Draw(at, Math.min(4, drawn - i), Draw.Fate.OPENED, i == 0 ? "first taste" : ""));
         }
         String lotId = "lot-" + (lots.size() + 1);
-        double fill = bottle.endsWith("330") ? 330 : bottle.endsWith("750") ? 750 : bottle.endsWith("1000") ? 980 : 490;
+        double fill = Double.parseDouble(bottle.substring(bottle.indexOf('-') + 1));
         lots.add(new Lot(lotId, bottle, colour, count, fill, false, stays(place), draws));
         return this;
     }
