@@ -14,6 +14,7 @@ final class LabelRoom {
     record Spot(double x, double baseline, Anchor anchor) {}
 
     private static final double GAP = 2;
+    private static final double MOST_COVERED = 0.6;
     private static final double[] NUDGES = {0, 14, -14, 28, -28};
 
     private final Frame frame;
@@ -51,7 +52,10 @@ final class LabelRoom {
         traces.add(new double[][] {tops, bottoms});
     }
 
-    /** Places a label on the first spot clear of the data, else on the one that covers least of them. */
+    /**
+     * Places a label on the first spot clear of the data, else on the one that covers least of them. One that would lie
+     * on data with most of its length is dropped, unless it names a limit.
+     */
     Optional<Mark.Text> place(String text, TextStyle style, Role role, List<Spot> spots) {
         double width = measure.width(text, style);
         if (text.isEmpty() || width + 2 * GAP > frame.width()) {
@@ -79,23 +83,26 @@ final class LabelRoom {
                 break;
             }
         }
-        if (best == null) {
+        boolean hidesData = least > MOST_COVERED * width && role != Role.LIMIT;
+        if (best == null || hidesData) {
             return Optional.empty();
         }
         occupy(new Frame(bestBox.x() - 2 * GAP, bestBox.y() - 1, bestBox.width() + 4 * GAP, bestBox.height() + 2));
         return Optional.of(new Mark.Text(text, best.x(), best.baseline(), best.anchor(), style, role, true));
     }
 
-    /** Places a label without moving it, or not at all. */
-    Optional<Mark.Text> placeExactly(String text, TextStyle style, Role role, Spot spot) {
+    /** Places a label where wished, moved inward at the ends of the frame only, or not at all. */
+    Optional<Mark.Text> placeInRow(String text, TextStyle style, Role role, Spot spot) {
         double width = measure.width(text, style);
-        double left = spot.anchor().leftOf(spot.x(), width);
+        double wished = spot.anchor().leftOf(spot.x(), width);
+        double left = Math.max(frame.x() + 1, Math.min(frame.right() - 1 - width, wished));
         Frame box = new Frame(left, spot.baseline() - style.sizePixels() * 0.8, width, style.sizePixels() + 1);
         if (!frame.contains(box) || !isFree(box)) {
             return Optional.empty();
         }
         occupy(new Frame(left - 3 * GAP, box.y(), width + 6 * GAP, box.height()));
-        return Optional.of(new Mark.Text(text, spot.x(), spot.baseline(), spot.anchor(), style, role, false));
+        return Optional.of(
+                new Mark.Text(text, spot.x() + left - wished, spot.baseline(), spot.anchor(), style, role, false));
     }
 
     private int column(double x) {

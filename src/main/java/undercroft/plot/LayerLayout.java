@@ -2,7 +2,6 @@ package undercroft.plot;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import undercroft.plot.LabelRoom.Spot;
 import undercroft.series.Band;
 import undercroft.series.MinMaxDownsampler;
@@ -77,13 +76,14 @@ final class LayerLayout {
         for (Points area : outline.areas(band::lowerQuartileAt, band::upperQuartileAt)) {
             marks.add(new Mark.Polygon(area, layer.role(), BAND_50_OPACITY));
         }
-        IntToDoubleFunction median = band::medianAt;
-        ThinnedSeries thinned = MinMaxDownsampler.thin(band, median, time.from(), time.until(), columns());
+        ThinnedSeries thinned = MinMaxDownsampler.thin(band, time.from(), time.until(), columns());
         List<Points> lines = lines(thinned);
         Stroke stroke = Stroke.of(layer.role(), 2);
         for (Points line : lines) {
             addLine(line.between(frame.x(), nowX), stroke);
-            addLine(line.between(nowX, frame.right()), stroke.with(Dash.DASHED));
+            addLine(
+                    line.between(nowX, frame.right()),
+                    Stroke.of(layer.role(), 1.5).with(Dash.LONG));
         }
         wishBesideEnd(layer.label(), layer.role(), lines);
     }
@@ -199,7 +199,7 @@ final class LayerLayout {
     private void drawPoint(PointLayer.Point point, PointLayer layer) {
         double x = time.xAt(point.epochSecond());
         double reach = 6;
-        if (x < frame.x() - reach || x > frame.right() + reach) {
+        if (x < frame.x() || x > frame.right()) {
             return;
         }
         double y = values.yAt(point.value());

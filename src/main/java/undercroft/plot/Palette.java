@@ -24,7 +24,7 @@ public final class Palette {
             .with(Role.READY, "#009E73", "#006B4E")
             .with(Role.SPELL, "#E69F00", "#7A5200")
             .with(Role.GAP, "#8C8A84", "#5A5F60")
-            .with(Role.LIMIT, "#D55E00", "#A84400")
+            .with(Role.LIMIT, "#BD4300", "#A33A00")
             .with(Role.NOW, "#1F2A30");
 
     public static final Palette DARK = new Palette()
@@ -55,12 +55,12 @@ public final class Palette {
             .with(Role.PRESSURE, "#8C2F68", "#752455")
             .with(Role.TEMPERATURE, "#000000")
             .with(Role.ROOM, "#2277A8", "#155478")
-            .with(Role.LIGHT, "#8C7A00", "#584D00")
+            .with(Role.LIGHT, "#978400", "#584D00")
             .with(Role.AGE, "#6E5427", "#57411C")
             .with(Role.READY, "#007F5C", "#005A41")
             .with(Role.SPELL, "#C98700", "#664400")
             .with(Role.GAP, "#808080", "#404040")
-            .with(Role.LIMIT, "#B84E00", "#8F3A00")
+            .with(Role.LIMIT, "#9C3800", "#8A3200")
             .with(Role.NOW, "#000000");
 
     private final Map<Role, String> marks = new EnumMap<>(Role.class);
@@ -101,7 +101,7 @@ public final class Palette {
     public String rules() {
         StringBuilder rules = new StringBuilder();
         for (Role role : Role.values()) {
-            rules.append(".plot .r-%s{color:%s}.plot .t-%s{color:%s}%n"
+            rules.append(".plot .r-%s{color:%s}.plot .t-%s{color:%s}\n"
                     .formatted(role.cssName(), hex(role), role.cssName(), textHex(role)));
         }
         rules.append(".plot .halo{stroke:").append(hex(Role.PAPER)).append("}\n");

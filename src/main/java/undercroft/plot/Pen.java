@@ -2,7 +2,8 @@ package undercroft.plot;
 
 /**
  * Draws marks on some surface. Colours come from the pen's palette: {@link Palette#textHex} for texts,
- * {@link Palette#hex} for all else. Clips do not nest.
+ * {@link Palette#hex} for all else. Clips do not nest. Lines end butt and join
+ * round; strong texts are semi-bold.
  */
 public interface Pen {
     void polyline(Mark.Polyline line);

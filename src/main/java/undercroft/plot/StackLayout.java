@@ -14,6 +14,7 @@ final class StackLayout {
     private static final double LEAST_HEIGHT = 10;
     private static final double LEAST_WIDTH = 40;
     private static final double PIXELS_A_VALUE_TICK = 30;
+    private static final double LEAST_TICK_DISTANCE = 15;
     private static final double PIXELS_A_TIME_TICK = 72;
     private static final double PILL_HEIGHT = 18;
 
@@ -21,6 +22,7 @@ final class StackLayout {
     private final double width;
     private final double height;
     private final TextMeasure measure;
+    private final List<double[]> ranges;
     private final List<Mark> marks = new ArrayList<>();
     private final List<Picture.PlotArea> areas = new ArrayList<>();
 
@@ -29,6 +31,9 @@ final class StackLayout {
         this.width = Math.floor(width);
         this.height = Math.floor(height);
         this.measure = measure;
+        this.ranges = stack.plots().stream()
+                .map(plot -> ValueReach.of(plot, stack.from(), stack.until()))
+                .toList();
     }
 
     Picture picture() {
@@ -53,8 +58,7 @@ final class StackLayout {
         for (int i = 0; i < count; i++) {
             top += TITLE_HEIGHT;
             Frame frame = new Frame(left, top, right - left, heights[i]);
-            areas.add(new Picture.PlotArea(
-                    stack.plots().get(i).title(), frame, scale(stack.plots().get(i), frame)));
+            areas.add(new Picture.PlotArea(stack.plots().get(i).title(), frame, scale(i, frame)));
             top += heights[i] + PLOT_GAP;
         }
         List<TimeTick> ticks =
@@ -72,21 +76,27 @@ final class StackLayout {
         return new Picture(Math.max(0, width), Math.max(0, height), List.of(), time, List.of());
     }
 
-    private ValueScale scale(Plot plot, Frame frame) {
-        double[] range = ValueReach.of(plot, stack.from(), stack.until());
+    private ValueScale scale(int plot, Frame frame) {
+        double[] range = ranges.get(plot);
         return new ValueScale(range[0], range[1], frame.y(), frame.bottom());
     }
 
     private static ValueTicks valueTicks(ValueScale values) {
-        int most = Math.max(2, (int) ((values.bottom() - values.top()) / PIXELS_A_VALUE_TICK) + 1);
-        return ValueTicks.of(values.low(), values.high(), most);
+        double room = values.bottom() - values.top();
+        int most = (int) (room / PIXELS_A_VALUE_TICK) + 1;
+        ValueTicks ticks = ValueTicks.of(values.low(), values.high(), most);
+        while (most > 1 && ticks.step() / (values.high() - values.low()) * room < LEAST_TICK_DISTANCE) {
+            most--;
+            ticks = ValueTicks.of(values.low(), values.high(), most);
+        }
+        return ticks;
     }
 
     private double axisWidth(double[] heights) {
         double widest = 0;
         for (int i = 0; i < heights.length; i++) {
             Plot plot = stack.plots().get(i);
-            ValueTicks ticks = valueTicks(scale(plot, new Frame(0, 0, 1, heights[i])));
+            ValueTicks ticks = valueTicks(scale(i, new Frame(0, 0, 1, heights[i])));
             for (int k = 0; plot.axis().labelled() && k < ticks.count(); k++) {
                 widest = Math.max(widest, measure.width(ticks.label(k, stack.locale()), TextStyle.TICK));
             }
@@ -96,8 +106,13 @@ final class StackLayout {
 
     private void drawPlot(Plot plot, Picture.PlotArea area, TimeScale time, List<TimeTick> ticks) {
         Frame frame = area.frame();
-        Role titleRole = Role.FAINT_INK;
-        drawText(plot.title(), frame.x(), frame.y() - 7, Anchor.START, TextStyle.TITLE, titleRole);
+        drawText(
+                fitted(plot.title(), frame.width()),
+                frame.x(),
+                frame.y() - 7,
+                Anchor.START,
+                TextStyle.TITLE,
+                Role.FAINT_INK);
         for (TimeTick tick : ticks) {
             double x = crisp(time.xAt(tick.epochSecond()), frame.x(), frame.right());
             line(x, frame.y(), x, frame.bottom(), Stroke.of(tick.major() ? Role.FRAME : Role.GRID, 1));
@@ -126,6 +141,22 @@ final class StackLayout {
         marks.addAll(layers.subList(1, layers.size()));
     }
 
+    /** The title, cut short with an ellipsis where the plot is narrower. */
+    private String fitted(String title, double room) {
+        if (measure.width(title, TextStyle.TITLE) <= room) {
+            return title;
+        }
+        int length = title.codePointCount(0, title.length());
+        String cut = "";
+        for (int kept = length - 1; kept > 0; kept--) {
+            cut = title.substring(0, title.offsetByCodePoints(0, kept)).stripTrailing() + "…";
+            if (measure.width(cut, TextStyle.TITLE) <= room) {
+                return cut;
+            }
+        }
+        return cut;
+    }
+
     private void drawValues(Picture.PlotArea area) {
         Frame frame = area.frame();
         ValueTicks ticks = valueTicks(area.values());
@@ -152,7 +183,7 @@ final class StackLayout {
         for (TimeTick tick : ticks) {
             double x = time.xAt(tick.epochSecond());
             TextStyle style = tick.major() ? TextStyle.LABEL : TextStyle.TICK;
-            row.placeExactly(tick.label(), style, Role.FAINT_INK, new Spot(x, baseline, Anchor.MIDDLE))
+            row.placeInRow(tick.label(), style, Role.FAINT_INK, new Spot(x, baseline, Anchor.MIDDLE))
                     .ifPresent(marks::add);
         }
     }

@@ -119,7 +119,20 @@ public final class TickLadder {
             date = next(step, date);
         }
         ticks.sort(Comparator.comparingLong(TimeTick::epochSecond));
+        if (step.unit == Unit.MINUTE && ticks.stream().noneMatch(TimeTick::major)) {
+            nameTheDay(ticks);
+        }
         return List.copyOf(ticks);
+    }
+
+    /** Where no midnight is in view, the first tick says which day it is. */
+    private void nameTheDay(List<TimeTick> ticks) {
+        if (!ticks.isEmpty()) {
+            TimeTick first = ticks.get(0);
+            String day =
+                    dayLabel.format(Instant.ofEpochSecond(first.epochSecond()).atZone(zone));
+            ticks.set(0, new TimeTick(first.epochSecond(), day + ", " + first.label(), false));
+        }
     }
 
     private void walkClock(List<TimeTick> ticks, LocalDate date, int stepMinutes) {

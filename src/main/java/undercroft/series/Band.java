@@ -64,6 +64,16 @@ public final class Band {
         return high[index];
     }
 
+    /** The array itself, for code of this package that reads it and never writes. */
+    long[] times() {
+        return epochSeconds;
+    }
+
+    /** The array itself, for code of this package that reads it and never writes. */
+    double[] medians() {
+        return median;
+    }
+
     /** Index of the last instant at or before the given one, or −1. */
     public int indexAtOrBefore(long epochSecond) {
         int found = Arrays.binarySearch(epochSeconds, epochSecond);

@@ -1,8 +1,6 @@
 package undercroft.series;
 
 import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
-import java.util.function.IntToLongFunction;
 
 /**
  * Thins a series to what its picture can show: of each pixel column the first, least, greatest and last sample, so that
@@ -12,8 +10,8 @@ import java.util.function.IntToLongFunction;
 public final class MinMaxDownsampler {
     private static final int POINTS_A_COLUMN = 4;
 
-    private final IntToLongFunction times;
-    private final IntToDoubleFunction values;
+    private final long[] times;
+    private final double[] values;
     private final long from;
     private final long span;
     private final int columns;
@@ -29,12 +27,7 @@ public final class MinMaxDownsampler {
     private final int[] gapsAtPick = new int[POINTS_A_COLUMN];
 
     private MinMaxDownsampler(
-            IntToLongFunction times,
-            IntToDoubleFunction values,
-            long from,
-            long until,
-            int columns,
-            long longestStepSeconds) {
+            long[] times, double[] values, long from, long until, int columns, long longestStepSeconds) {
         if (until <= from || columns <= 0) {
             throw new IllegalArgumentException("a picture needs a stretch of time and at least one column");
         }
@@ -49,15 +42,16 @@ public final class MinMaxDownsampler {
     /** Thins the samples of {@code series} seen from {@code from} until {@code until} on {@code columns} pixels. */
     public static ThinnedSeries thin(TimeSeries series, long from, long until, int columns, long longestStepSeconds) {
         MinMaxDownsampler thinning =
-                new MinMaxDownsampler(series::timeAt, series::valueAt, from, until, columns, longestStepSeconds);
+                new MinMaxDownsampler(series.times(), series.values(), from, until, columns, longestStepSeconds);
         int first = Math.max(0, series.indexAtOrBefore(from - 1));
         int last = Math.min(series.size() - 1, series.indexAtOrBefore(until - 1) + 1);
         return thinning.run(first, last);
     }
 
-    /** Thins one level of a band, such as {@code band::medianAt}; values that are NaN break the line. */
-    public static ThinnedSeries thin(Band band, IntToDoubleFunction level, long from, long until, int columns) {
-        MinMaxDownsampler thinning = new MinMaxDownsampler(band::timeAt, level, from, until, columns, Long.MAX_VALUE);
+    /** Thins the median of a band; values that are NaN break the line. */
+    public static ThinnedSeries thin(Band band, long from, long until, int columns) {
+        MinMaxDownsampler thinning =
+                new MinMaxDownsampler(band.times(), band.medians(), from, until, columns, Long.MAX_VALUE);
         int first = Math.max(0, band.indexAtOrBefore(from - 1));
         int last = Math.min(band.size() - 1, band.indexAtOrBefore(until - 1) + 1);
         return thinning.run(first, last);
@@ -76,12 +70,12 @@ public final class MinMaxDownsampler {
         double greatest = 0;
         int gaps = 0;
         for (int i = first; i <= last; i++) {
-            double value = values.applyAsDouble(i);
+            double value = values[i];
             if (Double.isNaN(value)) {
                 gaps++;
                 continue;
             }
-            long time = times.applyAsLong(i);
+            long time = times[i];
             if (seen && time - before > longestStepSeconds) {
                 gaps++;
             }
@@ -142,8 +136,8 @@ public final class MinMaxDownsampler {
             if (place > 0 && picks[place] == picks[place - 1]) {
                 continue;
             }
-            keptTimes[kept] = times.applyAsLong(picks[place]);
-            keptValues[kept] = values.applyAsDouble(picks[place]);
+            keptTimes[kept] = times[picks[place]];
+            keptValues[kept] = values[picks[place]];
             keptBreaks[kept] = kept > 0 && gapsAtPick[place] != gapsAtKept;
             gapsAtKept = gapsAtPick[place];
             kept++;

@@ -67,6 +67,16 @@ public final class TimeSeries {
         return values[values.length - 1];
     }
 
+    /** The array itself, for code of this package that reads it and never writes. */
+    long[] times() {
+        return epochSeconds;
+    }
+
+    /** The array itself, for code of this package that reads it and never writes. */
+    double[] values() {
+        return values;
+    }
+
     /** Index of the last sample at or before the instant, or −1. */
     public int indexAtOrBefore(long epochSecond) {
         int found = Arrays.binarySearch(epochSeconds, epochSecond);
