@@ -43,7 +43,7 @@ final class AsOfBar extends HBox {
         date.setId("as-of-label");
         date.getStyleClass().add("as-of-date");
         date.textProperty().bind(time.labelProperty());
-        date.setMinWidth(196);
+        date.setMinWidth(205);
         Button today = new Button(Texts.of("time.today.button"));
         today.setId("today");
         today.setMinWidth(USE_PREF_SIZE);

@@ -166,7 +166,9 @@ final class BatchView extends ScrollPane {
         shown.lots().stream().filter(BatchPage.LotChoice::chosen).findFirst().ifPresent(picker::setValue);
         picker.setAccessibleText(Texts.of("batch.lot.sentence"));
         picker.setOnAction(event -> model.chooseLot(picker.getValue().lotId()));
-        return new FlowPane(picker);
+        FlowPane row = new FlowPane(picker);
+        row.getStyleClass().add("lot-row");
+        return row;
     }
 
     private Node planned(Batch batch) {

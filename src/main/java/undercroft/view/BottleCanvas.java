@@ -11,8 +11,9 @@ import undercroft.app.ShelfPlan;
 final class BottleCanvas extends Canvas {
     static final double HEIGHT = 66;
     private static final double SIDE = 9;
-    private static final double ROW_RISE = 5;
+    private static final double ROW_RISE = 4.5;
     private static final double BOARD = 13;
+    private static final double LOOSEST = 1.5;
     private static final double MOST_WIDTH = 360;
 
     private final ShelfPlan.Crate crate;
@@ -20,8 +21,12 @@ final class BottleCanvas extends Canvas {
 
     BottleCanvas(ShelfPlan.Crate crate) {
         this.crate = crate;
-        this.rows = crate.count() > 30 ? 3 : crate.count() > 9 ? 2 : 1;
+        this.rows = rows(crate.count());
         setMouseTransparent(true);
+    }
+
+    private static int rows(int bottles) {
+        return bottles > 36 ? 4 : bottles > 16 ? 3 : bottles > 7 ? 2 : 1;
     }
 
     private record Slot(BottleShape shape, ShelfPlan.Rack rack, boolean taken) {}
@@ -55,13 +60,13 @@ final class BottleCanvas extends Canvas {
         canvas.clearRect(0, 0, width, HEIGHT);
         List<Slot> slots = slots();
         double wanted = wantedWidth(crate);
-        double squeeze = wanted > width ? (width - 2 * SIDE) / (wanted - 2 * SIDE) : 1;
+        double spread = Math.min(LOOSEST, (width - 2 * SIDE) / (wanted - 2 * SIDE));
         for (int row = rows - 1; row >= 0; row--) {
             double x = SIDE + 3 * row;
             for (int i = 0; i + row < slots.size(); i += rows) {
                 Slot slot = slots.get(i + row);
                 draw(canvas, slot, x, HEIGHT - 3 - row * ROW_RISE, dark);
-                x += (slots.get(i).shape().width() + 1.5) * squeeze;
+                x += (slots.get(i).shape().width() + 1.5) * spread;
             }
         }
         drawBoard(canvas, width, dark);

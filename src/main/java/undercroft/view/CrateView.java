@@ -16,7 +16,8 @@ import undercroft.outlook.Stage;
 /** A crate on a plank, and the label that hangs below it. */
 final class CrateView extends Region {
     static final double LABEL_HEIGHT = 62;
-    private static final double LEAST_WIDTH = 126;
+    private static final double LEAST_WIDTH = 122;
+    private static final double CLOSEST = 0.72;
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     private final ShelfPlan.Crate crate;
@@ -55,6 +56,11 @@ final class CrateView extends Region {
 
     double wantedWidth() {
         return Math.max(LEAST_WIDTH, BottleCanvas.wantedWidth(crate));
+    }
+
+    /** The narrowest it may be drawn, its bottles closer together. */
+    double leastWidth() {
+        return Math.max(LEAST_WIDTH, wantedWidth() * CLOSEST);
     }
 
     private VBox label() {

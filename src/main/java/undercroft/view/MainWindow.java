@@ -52,6 +52,7 @@ public final class MainWindow {
                 new TonightStrip(tonight, parts, shelf::chooseBatch));
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(middle, top, null, null, null);
+        root.getStyleClass().add("window");
         shelfView.prefWidthProperty().bind(root.widthProperty().multiply(SHELF_SHARE));
         shelfView.setMinWidth(330);
         shelfView.setMaxWidth(720);

@@ -12,6 +12,7 @@ final class PlankView extends Region {
     static final double FACE = 22;
     private static final double GAP = 10;
     private static final double EDGE = 10;
+    private static final double MOST_GROWTH = 1.15;
     private static final double ROW_GAP = 12;
     private static final double EMPTY_HEIGHT = 30;
     private static final double ROW = BottleCanvas.HEIGHT + FACE + CrateView.LABEL_HEIGHT;
@@ -47,7 +48,7 @@ final class PlankView extends Region {
         List<List<CrateView>> rows = new ArrayList<>();
         double room = 0;
         for (CrateView crate : crates) {
-            double wanted = Math.min(crate.wantedWidth(), width - 2 * EDGE);
+            double wanted = Math.min(crate.leastWidth(), width - 2 * EDGE);
             if (rows.isEmpty() || wanted > room) {
                 rows.add(new ArrayList<>());
                 room = width - 2 * EDGE;
@@ -108,16 +109,18 @@ final class PlankView extends Region {
         empty.resizeRelocate(EDGE, 0, width - 2 * EDGE, EMPTY_HEIGHT);
     }
 
-    /** Room that is left over goes to the crates, up to a third of what each wants. */
+    /** Crates too wide for the row shrink alike towards their least width; room that is left over makes them grow a little. */
     private static void placeRow(List<CrateView> row, double y, double width) {
-        double wanted = row.stream()
-                .mapToDouble(crate -> Math.min(crate.wantedWidth(), width - 2 * EDGE))
-                .sum();
         double room = width - 2 * EDGE - (row.size() - 1) * GAP;
-        double grow = Math.max(1, Math.min(1.3, room / wanted));
+        double wanted = row.stream().mapToDouble(CrateView::wantedWidth).sum();
+        double least = row.stream().mapToDouble(CrateView::leastWidth).sum();
         double x = EDGE;
         for (CrateView crate : row) {
-            double crateWidth = Math.floor(Math.min(crate.wantedWidth(), width - 2 * EDGE) * grow);
+            double crateWidth = room >= wanted
+                    ? crate.wantedWidth() * Math.min(MOST_GROWTH, room / wanted)
+                    : crate.leastWidth()
+                            + (crate.wantedWidth() - crate.leastWidth()) * (room - least) / (wanted - least);
+            crateWidth = Math.floor(Math.min(crateWidth, width - 2 * EDGE));
             crate.resizeRelocate(x, y, crateWidth, ROW);
             x += crateWidth + GAP;
         }

@@ -87,7 +87,8 @@ final class TonightStrip extends HBox {
     private Button button(TonightViewModel.Line line) {
         Label what = new Label(line.what());
         what.getStyleClass().add("tonight-what");
-        Label why = new Label(Texts.of("words.list.joint", line.when(), line.why()));
+        Label why =
+                new Label(line.when().isEmpty() ? line.why() : Texts.of("words.list.joint", line.when(), line.why()));
         why.getStyleClass().add("faint");
         HBox content = new HBox(10, new AlertSign(line.alert()), new VBox(what, why));
         content.setAlignment(Pos.CENTER_LEFT);
@@ -97,8 +98,7 @@ final class TonightStrip extends HBox {
         button.setPrefWidth(LEAST_WIDTH_A_LINE - 20);
         button.setMinWidth(120);
         button.setAlignment(Pos.CENTER_LEFT);
-        button.setAccessibleText(
-                Texts.of("tonight.line.sentence", line.alert().label(), line.what(), line.why(), line.when()));
+        button.setAccessibleText(Texts.of("tonight.line.sentence", line.alert().label(), line.what(), why.getText()));
         button.setOnAction(event -> chooseBatch.accept(line.batchId()));
         return button;
     }
