@@ -6,13 +6,15 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import undercroft.app.ShelfPlan;
+import undercroft.outlook.Stage;
 
-/** The bottles of a crate behind its front board: taken ones leave their slot empty. */
+/** The bottles of a crate behind its front board: taken ones leave their slot empty, planned ones show faintly. */
 final class BottleCanvas extends Canvas {
     static final double HEIGHT = 66;
     private static final double SIDE = 9;
     private static final double ROW_RISE = 4.5;
     private static final double BOARD = 13;
+    private static final double PLANNED = 0.35;
     private static final double LOOSEST = 1.5;
     private static final double MOST_WIDTH = 360;
 
@@ -73,11 +75,18 @@ final class BottleCanvas extends Canvas {
     }
 
     private void draw(GraphicsContext canvas, Slot slot, double x, double ground, boolean dark) {
-        GlassPaint paint = GlassPaint.of(slot.rack().colour(), dark);
-        if (slot.taken()) {
-            return;
+        boolean planned = crate.stage() == Stage.FILLING;
+        if (planned || !slot.taken()) {
+            canvas.setGlobalAlpha(planned ? PLANNED : 1);
+            slot.shape()
+                    .draw(
+                            canvas,
+                            x,
+                            ground,
+                            crate.fill(),
+                            GlassPaint.of(slot.rack().colour(), dark));
+            canvas.setGlobalAlpha(1);
         }
-        slot.shape().draw(canvas, x, ground, crate.fill(), paint);
     }
 
     private void drawBoard(GraphicsContext canvas, double width, boolean dark) {

@@ -45,9 +45,15 @@ final class ShelfView extends VBox {
         getChildren().addAll(new ShelfHeader(model, parts.editors()), scroll);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         model.planProperty().addListener((property, before, after) -> draw());
+        model.showsGoneProperty().addListener((property, before, after) -> draw());
         model.chosenProperty().addListener((property, before, after) -> markChosen());
         parts.dark().addListener((property, before, after) -> draw());
         draw();
+    }
+
+    /** Puts the keyboard on the crates. */
+    void takeFocus() {
+        planks.requestFocus();
     }
 
     private void draw() {
