@@ -24,7 +24,8 @@ final class BottleRow {
     /** The drawing of a batch; {@code key} makes its ids unique in the page. */
     static String svg(BatchOutlook batch, String key) {
         StringBuilder svg = new StringBuilder(
-                "<svg class=\"bottles\" viewBox=\"0 0 %s 46\" aria-hidden=\"true\">\n".formatted(number(ROOM)));
+                "<svg class=\"bottles\" viewBox=\"0 0 %s 46\" preserveAspectRatio=\"xMinYMax meet\" aria-hidden=\"true\">\n"
+                        .formatted(number(ROOM)));
         List<LotOutlook> lots =
                 batch.lots().stream().filter(lot -> lot.left() > 0).toList();
         int left = lots.stream().mapToInt(LotOutlook::left).sum();

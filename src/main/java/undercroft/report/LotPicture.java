@@ -34,9 +34,9 @@ final class LotPicture {
         String title = "Carbonation, pressure, temperature and light of " + name;
         String described = description(lot, words);
         page.open("figure").open("div", "class", "wide");
-        page.svg(SvgPen.svg(stack.layout(880, 560, TextMeasure.rough()), title, described));
+        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(880, 560, TextMeasure.rough())), title, described));
         page.close("div").open("div", "class", "narrow");
-        page.svg(SvgPen.svg(stack.layout(330, 600, TextMeasure.rough()), title, described));
+        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(330, 600, TextMeasure.rough())), title, described));
         page.close("div");
         if (batch.lots().size() > 1) {
             page.open("figcaption")
