@@ -1,0 +1,184 @@
+package undercroft.report;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import undercroft.cellar.Reading;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.LotOutlook;
+import undercroft.outlook.PressureOutlook;
+import undercroft.outlook.SpellReview;
+import undercroft.outlook.TemperatureOutlook;
+import undercroft.plot.BandLayer;
+import undercroft.plot.LineLayer;
+import undercroft.plot.MarkerShape;
+import undercroft.plot.Plot;
+import undercroft.plot.PlotStack;
+import undercroft.plot.PointLayer;
+import undercroft.plot.Role;
+import undercroft.plot.SpanLayer;
+import undercroft.plot.StripLayer;
+import undercroft.plot.Stroke;
+import undercroft.plot.ThresholdLayer;
+import undercroft.plot.ValueAxis;
+import undercroft.quantity.UnitSystem;
+import undercroft.series.Span;
+
+/** A lot's four plots on one time axis: carbonation, pressure, temperature and light. The window and the report show it. */
+public final class BatchPicture {
+    private static final long LONGEST_LOG_STEP_SECONDS = 3 * 3600;
+    private static final double HEAT_LIMIT_REACH_KELVIN = 12;
+
+    private final BatchOutlook batch;
+    private final LotOutlook lot;
+    private final List<SpellReview> spells;
+    private final PictureUnits units;
+
+    private BatchPicture(BatchOutlook batch, LotOutlook lot, List<SpellReview> spells, PictureUnits units) {
+        this.batch = batch;
+        this.lot = lot;
+        this.spells = spells;
+        this.units = units;
+    }
+
+    /** The plots over a stretch of time, with a now-line at {@code now}; {@code spells} may be those of all places. */
+    public static PlotStack of(
+            BatchOutlook batch,
+            LotOutlook lot,
+            List<SpellReview> spells,
+            ZoneId zone,
+            UnitSystem units,
+            Instant from,
+            Instant until,
+            Instant now) {
+        BatchPicture picture = new BatchPicture(batch, lot, spells, new PictureUnits(units));
+        return PlotStack.of(from.getEpochSecond(), until.getEpochSecond(), zone, Locale.ENGLISH)
+                .with(picture.carbonation().withWeight(1.3))
+                .with(picture.pressure().withWeight(1.3))
+                .with(picture.temperature().withWeight(1.1))
+                .with(picture.light(now).withWeight(0.5))
+                .withNow(now.getEpochSecond(), "now");
+    }
+
+    private Plot carbonation() {
+        Plot plot = Plot.of("Carbonation, vol", ValueAxis.auto("vol", 2).from(0).withSmallestSpan(2));
+        Optional<Instant> early = lot.ready().early();
+        if (early.isPresent() && lot.carbonation().course().size() > 0) {
+            int last = lot.carbonation().course().size() - 1;
+            long horizon = lot.carbonation().course().timeAt(last);
+            long late = lot.ready().late().map(Instant::getEpochSecond).orElse(horizon);
+            Span window =
+                    new Span(early.get().getEpochSecond(), Math.max(early.get().getEpochSecond(), late));
+            plot = plot.with(SpanLayer.of(window, Role.READY, "ready window"));
+        }
+        if (batch.batch().priming().targetVolumes().isPresent()) {
+            double target = batch.batch().priming().targetVolumes().getAsDouble();
+            plot = plot.with(new ThresholdLayer(target, Role.FAINT_INK, "aimed at " + PictureUnits.number(target, 1)));
+        }
+        return plot.with(new BandLayer(lot.carbonation().course(), Role.CARBONATION, ""));
+    }
+
+    private Plot pressure() {
+        PressureOutlook pressure = lot.pressure();
+        Plot plot = Plot.of(
+                "Pressure, " + units.pressureUnit() + " gauge",
+                ValueAxis.auto(units.pressureUnit(), units.pressureDecimals())
+                        .from(0)
+                        .withSmallestSpan(units.pressure(2)));
+        for (SpellReview spell : ownSpells()) {
+            plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, ""));
+        }
+        plot = plot.with(new BandLayer(units.pressure(pressure.course()), Role.PRESSURE, ""))
+                .with(new ThresholdLayer(
+                        units.pressure(pressure.limitBar()),
+                        Role.LIMIT,
+                        "limit " + PictureUnits.number(units.pressure(pressure.limitBar()), units.limitDecimals())));
+        List<PointLayer.Point> gauges = gauges();
+        return gauges.isEmpty() ? plot : plot.with(new PointLayer(gauges, MarkerShape.CIRCLE, Role.PRESSURE));
+    }
+
+    private List<PointLayer.Point> gauges() {
+        List<PointLayer.Point> points = new ArrayList<>();
+        for (Reading reading : batch.batch().readings()) {
+            if (reading instanceof Reading.Gauge gauge
+                    && gauge.lotId().equals(lot.lot().id())) {
+                double value = units.pressure(gauge.barGauge());
+                points.add(new PointLayer.Point(gauge.at().getEpochSecond(), value, value, value));
+            }
+        }
+        return points;
+    }
+
+    private Plot temperature() {
+        TemperatureOutlook temperature = lot.temperature();
+        Plot plot = Plot.of(
+                "Temperature, " + units.temperatureUnit(),
+                ValueAxis.auto(units.temperatureUnit(), 1).withSmallestSpan(8));
+        for (SpellReview spell : ownSpells()) {
+            plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, words(spell)));
+        }
+        if (!temperature.gaps().isEmpty()) {
+            plot = plot.with(new SpanLayer(temperature.gaps(), Role.GAP, "no log"));
+        }
+        if (!temperature.air().isEmpty()) {
+            plot = plot.with(new LineLayer(
+                    units.temperature(temperature.air()),
+                    LONGEST_LOG_STEP_SECONDS,
+                    Stroke.of(Role.ROOM, 1).withOpacity(0.6),
+                    "air"));
+        }
+        plot = plot.with(new BandLayer(units.temperature(temperature.bottles()), Role.TEMPERATURE, "bottles"));
+        double heatLimit = lot.pressure().heatLimitCelsius();
+        if (Double.isFinite(heatLimit)
+                && heatLimit > 0
+                && heatLimit < temperature.warmestCelsius() + HEAT_LIMIT_REACH_KELVIN) {
+            String label = "heat limit " + PictureUnits.number(units.temperature(heatLimit), 0);
+            plot = plot.with(new ThresholdLayer(units.temperature(heatLimit), Role.LIMIT, label));
+        }
+        return plot;
+    }
+
+    private Plot light(Instant now) {
+        Plot plot = Plot.of(
+                "Light, 1 is just noticed", ValueAxis.auto("", 2).from(0).withSmallestSpan(1.2));
+        if (!lot.light().course().isEmpty()) {
+            plot = plot.with(new StripLayer(
+                    lot.light().course(),
+                    now.getEpochSecond(),
+                    Role.LIGHT,
+                    lot.light().words()));
+        }
+        return plot.with(new ThresholdLayer(1, Role.FAINT_INK, ""));
+    }
+
+    /** Spells that took a toll on this batch while the lot stood there. */
+    private List<SpellReview> ownSpells() {
+        return spells.stream()
+                .filter(spell -> lot.lot()
+                        .stayAt(spell.from())
+                        .placeId()
+                        .equals(spell.place().id()))
+                .filter(spell -> toll(spell).isPresent())
+                .toList();
+    }
+
+    private Optional<SpellReview.Toll> toll(SpellReview spell) {
+        return spell.tolls().stream()
+                .filter(toll -> toll.batchId().equals(batch.id()))
+                .findFirst();
+    }
+
+    private String words(SpellReview spell) {
+        String kind = spell.warm() ? "warm spell" : "cold spell";
+        double days = toll(spell).map(SpellReview.Toll::shelfDaysCost).orElse(0.0);
+        long rounded = Math.round(days);
+        return rounded < 1 ? kind : kind + ", +" + rounded + (rounded == 1 ? " shelf day" : " shelf days");
+    }
+
+    private static Span span(SpellReview spell) {
+        return new Span(spell.from().getEpochSecond(), spell.until().getEpochSecond());
+    }
+}
