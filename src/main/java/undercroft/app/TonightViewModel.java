@@ -13,7 +13,7 @@ import undercroft.outlook.Task;
 public final class TonightViewModel {
     private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(this, "lines", List.of());
 
-    /** One thing to do, and why; {@code when} as a person says it. */
+    /** One thing to do, and why; {@code when} as a person says it, empty for now. */
     public record Line(Alert alert, String what, String why, String when, String batchId) {}
 
     public TonightViewModel(ObservableValue<CellarOutlook> outlook) {
@@ -35,7 +35,12 @@ public final class TonightViewModel {
                         .reversed()
                         .thenComparing(Task::kind)
                         .thenComparing(Task::when))
-                .map(task -> new Line(task.alert(), task.what(), task.why(), words.when(task.when()), task.batchId()))
+                .map(task -> new Line(
+                        task.alert(),
+                        task.what(),
+                        task.why(),
+                        task.when().isAfter(outlook.at()) ? words.when(task.when()) : "",
+                        task.batchId()))
                 .toList());
     }
 }

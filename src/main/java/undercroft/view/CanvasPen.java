@@ -6,7 +6,6 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Font;
-import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
 import undercroft.plot.Dash;
 import undercroft.plot.Frame;
@@ -29,7 +28,7 @@ final class CanvasPen implements Pen {
     }
 
     static Font font(TextStyle style) {
-        return Font.font(Looks.FAMILY, style.isStrong() ? FontWeight.SEMI_BOLD : FontWeight.NORMAL, style.sizePixels());
+        return Font.font(style.isStrong() ? Looks.STRONG_FAMILY : Looks.FAMILY, style.sizePixels());
     }
 
     private Color colour(Role role, double opacity) {

@@ -17,6 +17,9 @@ import undercroft.plot.Palette;
 /** Typeface, base theme and style sheet. */
 public final class Looks {
     static final String FAMILY = "Inter";
+    /** The toolkit knows the 600 weight as a family of its own. */
+    static final String STRONG_FAMILY = "Inter Semi Bold";
+
     private static final List<String> FONTS = List.of("Inter-Regular.otf", "Inter-SemiBold.otf", "Inter-Bold.otf");
     private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
     private static final String SHEET =

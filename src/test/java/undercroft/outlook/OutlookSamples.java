@@ -33,8 +33,9 @@ public final class OutlookSamples {
         return new Place(id, name, new TemperatureSource.Logged(), 6, LightSetting.usual(light));
     }
 
+    /** Ages are days at {@link #NOW}; an outlook before a batch was capped shows it just capped. */
     private static SampleBatch batch(Instant at, String id, String name, double ageDays) {
-        return new SampleBatch(at, id, name, ageDays + Duration.between(NOW, at).toHours() / 24.0);
+        return new SampleBatch(at, id, name, ageDays);
     }
 
     private static List<SampleBatch> batches(Instant at) {

@@ -35,6 +35,7 @@ final class SampleBatch {
     private final String id;
     private final String name;
     private final double ageDays;
+    private final Instant capped;
     private final List<Lot> lots = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
     private double endVolumes = 2.4;
@@ -54,22 +55,24 @@ final class SampleBatch {
         this.now = now;
         this.id = id;
         this.name = name;
-        this.ageDays = ageDays;
+        this.ageDays = Math.max(
+                0.1, ageDays + Duration.between(OutlookSamples.NOW, now).toHours() / 24.0);
+        this.capped = OutlookSamples.NOW.minus(Duration.ofMinutes(Math.round(ageDays * 24 * 60)));
     }
 
     Instant capped() {
-        return now.minus(Duration.ofMinutes(Math.round(ageDays * 24 * 60)));
+        return capped;
     }
 
     SampleBatch lot(String place, String bottle, GlassColour colour, int count, int drawn) {
         List<Draw> draws = new ArrayList<>();
         for (int i = 0; i < drawn; i += 4) {
-            Instant at =
-                    capped().plus(Duration.ofHours(Math.round(ageDays * 24 * (0.5 + 0.45 * i / Math.max(1, drawn)))));
+            Instant at = capped().plus(Duration.ofHours(Math.round(
+                    Duration.between(capped, OutlookSamples.NOW).toHours() * (0.5 + 0.45 * i / Math.max(1, drawn)))));
             draws.add(new Draw(at, Math.min(4, drawn - i), Draw.Fate.OPENED, i == 0 ? "first taste" : ""));
         }
         String lotId = "lot-" + (lots.size() + 1);
-        double fill = bottle.endsWith("330") ? 330 : bottle.endsWith("750") ? 750 : bottle.endsWith("1000") ? 980 : 490;
+        double fill = Double.parseDouble(bottle.substring(bottle.indexOf('-') + 1));
         lots.add(new Lot(lotId, bottle, colour, count, fill, false, stays(place), draws));
         return this;
     }
@@ -144,7 +147,7 @@ final class SampleBatch {
     }
 
     private LotOutlook lotOutlook(Cellar cellar, Lot lot) {
-        SampleCourses courses = new SampleCourses(capped(), now);
+        SampleCourses courses = new SampleCourses(capped().isBefore(now) ? capped() : now.minusSeconds(3600), now);
         Place place = cellar.place(lot.stayAt(now).placeId());
         double share = SampleCourses.share(ageDays, tauDays);
         double volumes = 0.9 + (endVolumes - 0.9) * share;
