@@ -20,7 +20,7 @@ public final class Main {
                 Clock.systemUTC(),
                 ZoneId.systemDefault(),
                 machine.scratchFolder(),
-                folder -> false);
+                folder -> machine.hasDisplay() && UndercroftApp.open(folder));
         int code = Commands.run(session, arguments);
         if (code != 0) {
             System.exit(code);

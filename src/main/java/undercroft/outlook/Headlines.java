@@ -2,7 +2,6 @@ package undercroft.outlook;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
@@ -76,15 +75,15 @@ final class Headlines {
 
     private String carbonating(Batch batch, LotOutlook main) {
         String done = Wording.percent(main.carbonation().fractionDone().median());
-        String place = main.place().name().toLowerCase(Locale.ENGLISH);
+        String place = main.place().name();
         String celsius = words.celsius(main.temperature().nowCelsius());
         switch (main.progress()) {
             case STALLED -> {
-                return "Stalled by cold at " + celsius + " in the " + place + ", " + done
+                return "Stalled by cold at " + celsius + " (" + place + "), " + done
                         + " done. Nothing is lost: it goes on when it stands warmer.";
             }
             case TOO_HOT -> {
-                return "Too hot for the yeast at " + celsius + " in the " + place + ", " + done
+                return "Too hot for the yeast at " + celsius + " (" + place + "), " + done
                         + " done. Move it somewhere cooler.";
             }
             default -> {}
@@ -113,10 +112,9 @@ final class Headlines {
 
     private String stock(LotOutlook main, int left) {
         double heat = main.pressure().heatLimitCelsius();
-        String place = main.place().name().toLowerCase(Locale.ENGLISH);
         String safe = Double.isInfinite(heat)
                 ? ", safe in any room"
-                : heat < 0 ? "" : ", safe in the " + place + " up to " + words.celsius(Math.floor(heat));
+                : heat < 0 ? "" : ", safe where it stands up to " + words.celsius(Math.floor(heat));
         return Wording.bottles(left) + " left" + safe + ".";
     }
 

@@ -146,7 +146,9 @@ final class SpellReviews {
                 .median();
         double gained =
                 conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
-        Alert alert = hours > 0 ? Alert.ACT : high > lot.pressure().cautionBar() ? Alert.WATCH : Alert.CLEAR;
+        Alert alert = spell.kind() == Spell.Kind.COLD
+                ? Alert.CLEAR
+                : hours > 0 ? Alert.ACT : high > lot.pressure().cautionBar() ? Alert.WATCH : Alert.CLEAR;
         boolean gone = lot.left() == 0;
         return new SpellReview.Toll(
                 batch.id(),

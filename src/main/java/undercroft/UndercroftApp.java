@@ -1,0 +1,49 @@
+package undercroft;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Application;
+import javafx.stage.Stage;
+import undercroft.view.Looks;
+
+/** The window's program: hands the stage to the desk. */
+public final class UndercroftApp extends Application {
+    private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
+    private Desk desk;
+
+    /**
+     * Opens the window and returns when it is closed.
+     *
+     * @param folder the cellar; null for the demo
+     * @return false when the toolkit could not start
+     */
+    static boolean open(Path folder) {
+        // The toolkit warns that it was found on the class path, which is where it belongs here.
+        TOOLKIT.setLevel(Level.OFF);
+        try {
+            launch(UndercroftApp.class, folder == null ? new String[0] : new String[] {folder.toString()});
+            return true;
+        } catch (RuntimeException | LinkageError notStarted) {
+            return false;
+        }
+    }
+
+    @Override
+    public void start(Stage stage) {
+        Looks.loadFonts();
+        desk = new Desk(stage, Machine.here(), Clock.systemUTC());
+        if (getParameters().getRaw().isEmpty()) {
+            desk.showDemo();
+        } else {
+            desk.show(Path.of(getParameters().getRaw().get(0)));
+        }
+    }
+
+    @Override
+    public void stop() {
+        desk.close();
+    }
+}
