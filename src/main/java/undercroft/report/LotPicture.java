@@ -36,7 +36,7 @@ final class LotPicture {
         page.open("figure").open("div", "class", "wide");
         page.svg(SvgPen.svg(Outlines.simplified(stack.layout(880, 560, TextMeasure.rough())), title, described));
         page.close("div").open("div", "class", "narrow");
-        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(330, 600, TextMeasure.rough())), title, described));
+        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(340, 720, TextMeasure.rough())), title, described));
         page.close("div");
         if (batch.lots().size() > 1) {
             page.open("figcaption")
