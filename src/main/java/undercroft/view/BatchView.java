@@ -1,0 +1,197 @@
+package undercroft.view;
+
+import java.time.Instant;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import undercroft.app.BatchPage;
+import undercroft.app.BatchViewModel;
+import undercroft.app.Texts;
+import undercroft.app.Wording;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Lot;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.LotOutlook;
+import undercroft.plot.PlotStack;
+import undercroft.report.BatchPicture;
+import undercroft.series.Band;
+
+/** The page of the batch that is chosen. */
+final class BatchView extends ScrollPane {
+    private final BatchViewModel model;
+    private final Parts parts;
+    private final VBox page = new VBox();
+    private final PlotsView plots;
+    private final BatchLists lists;
+    private String shownLot = "";
+
+    BatchView(BatchViewModel model, Parts parts) {
+        this.model = model;
+        this.parts = parts;
+        plots = new PlotsView(epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
+        lists = new BatchLists(parts.editors(), reading -> parts.faults().guard(() -> model.remove(reading)));
+        page.getStyleClass().add("batch-page");
+        page.setId("batch-page");
+        setContent(page);
+        setFitToWidth(true);
+        setFitToHeight(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        setFocusTraversable(false);
+        getStyleClass().add("batch");
+        VBox.setVgrow(plots, Priority.ALWAYS);
+        plots.setMinHeight(360);
+        plots.setPrefHeight(360);
+        model.pageProperty().addListener((property, before, after) -> fill());
+        parts.dark().addListener((property, before, after) -> fill());
+        fill();
+    }
+
+    private Wording words() {
+        return Wording.of(parts.forecasts().outlookProperty().get());
+    }
+
+    private void fill() {
+        BatchPage shown = model.pageProperty().get();
+        page.getChildren().clear();
+        if (shown == null) {
+            page.getChildren().add(note("batch.none.title", "batch.none.text"));
+            return;
+        }
+        Label headline = new Label(shown.headline());
+        headline.getStyleClass().add("headline");
+        headline.setId("headline");
+        headline.setWrapText(true);
+        headline.setMinHeight(USE_PREF_SIZE);
+        page.getChildren().addAll(titleRow(shown), headline);
+        if (shown.lot().isEmpty()) {
+            page.getChildren().add(planned(shown.batch().batch()));
+            return;
+        }
+        if (shown.lots().size() > 1) {
+            page.getChildren().add(lotPicker(shown));
+        }
+        if (!shown.cautions().isEmpty()) {
+            page.getChildren().add(new CautionNote(shown.lot().get().pressure().alert(), shown.cautions()));
+        }
+        HBox figures = new HBox();
+        figures.getStyleClass().add("figures");
+        for (BatchPage.Figure figure : shown.figures()) {
+            FigureTile tile = new FigureTile(figure, parts.dark().get());
+            HBox.setHgrow(tile, Priority.ALWAYS);
+            tile.setPrefWidth(120);
+            figures.getChildren().add(tile);
+        }
+        lists.show(shown);
+        page.getChildren().addAll(figures, plots, lists);
+        drawPlots(shown, shown.lot().get());
+    }
+
+    private void drawPlots(BatchPage shown, LotOutlook lot) {
+        CellarOutlook outlook = parts.forecasts().outlookProperty().get();
+        Band course = lot.carbonation().course();
+        Instant capped = shown.batch().batch().cappedAt().orElse(outlook.at());
+        Instant end = course.size() == 0 ? outlook.at() : Instant.ofEpochSecond(course.timeAt(course.size() - 1));
+        long margin = Math.max(3600, (end.getEpochSecond() - capped.getEpochSecond()) / 50);
+        PlotStack stack = BatchPicture.of(
+                shown.batch(),
+                lot,
+                outlook.spells(),
+                outlook.cellar().zone(),
+                outlook.cellar().settings().units(),
+                capped.minusSeconds(margin),
+                end.plusSeconds(1),
+                outlook.at());
+        String key = shown.batch().id() + "/" + lot.lot().id();
+        plots.setPalette(Looks.palette(parts.dark().get()));
+        plots.show(stack, key.equals(shownLot));
+        shownLot = key;
+    }
+
+    private Node titleRow(BatchPage shown) {
+        Label name = new Label(shown.title());
+        name.getStyleClass().add("batch-title");
+        name.setId("batch-title");
+        HBox.setHgrow(name, Priority.ALWAYS);
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox row = new HBox(name);
+        row.getStyleClass().add("batch-title-row");
+        row.setAlignment(Pos.CENTER_LEFT);
+        Editors editors = parts.editors();
+        Batch batch = shown.batch().batch();
+        Optional<Lot> lot = shown.lot().map(LotOutlook::lot);
+        if (lot.isPresent() && shown.batch().bottlesLeft() > 0) {
+            row.getChildren()
+                    .addAll(
+                            action("batch.action.draw", () -> editors.draw(batch, lot.get())),
+                            action("batch.action.read", () -> editors.read(batch, lot.get())),
+                            action("batch.action.move", () -> editors.move(batch, lot.get())));
+        }
+        row.getChildren().add(action("batch.action.edit", () -> editors.editBatch(batch)));
+        return row;
+    }
+
+    private static Button action(String key, Runnable act) {
+        Button button = new Button(Texts.of(key));
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> act.run());
+        return button;
+    }
+
+    private Node lotPicker(BatchPage shown) {
+        ComboBox<BatchPage.LotChoice> picker = new ComboBox<>();
+        picker.setId("lot-picker");
+        picker.getItems().addAll(shown.lots());
+        picker.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(BatchPage.LotChoice choice) {
+                return choice == null ? "" : choice.label();
+            }
+
+            @Override
+            public BatchPage.LotChoice fromString(String text) {
+                throw new UnsupportedOperationException("a lot is chosen, not typed");
+            }
+        });
+        shown.lots().stream().filter(BatchPage.LotChoice::chosen).findFirst().ifPresent(picker::setValue);
+        picker.setAccessibleText(Texts.of("batch.lot.sentence"));
+        picker.setOnAction(event -> model.chooseLot(picker.getValue().lotId()));
+        FlowPane row = new FlowPane(picker);
+        row.getStyleClass().add("lot-row");
+        return row;
+    }
+
+    private Node planned(Batch batch) {
+        VBox note = note("batch.planned.title", "batch.planned.text");
+        Button finish = new Button(Texts.of("batch.planned.finish"));
+        finish.getStyleClass().add("accent");
+        finish.setOnAction(event -> parts.editors().editBatch(batch));
+        note.getChildren().add(finish);
+        return note;
+    }
+
+    private static VBox note(String titleKey, String textKey) {
+        Label title = new Label(Texts.of(titleKey));
+        title.getStyleClass().add("empty-title");
+        Label text = new Label(Texts.of(textKey));
+        text.getStyleClass().add("empty-text");
+        text.setWrapText(true);
+        VBox note = new VBox(8, title, text);
+        note.getStyleClass().add("empty-note");
+        return note;
+    }
+
+    PlotsView plots() {
+        return plots;
+    }
+}

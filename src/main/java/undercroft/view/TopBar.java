@@ -1,0 +1,150 @@
+package undercroft.view;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import undercroft.app.Texts;
+import undercroft.app.TimeViewModel;
+import undercroft.app.Workspace;
+import undercroft.cellar.Settings;
+import undercroft.quantity.UnitSystem;
+
+/** Name of the cellar, the day looked at, undo, units and colours. */
+final class TopBar extends HBox {
+    private final Parts parts;
+
+    TopBar(Parts parts, TimeViewModel time) {
+        this.parts = parts;
+        getStyleClass().add("top-bar");
+        setAlignment(Pos.CENTER_LEFT);
+        Label name = new Label(Texts.of("app.name"));
+        name.getStyleClass().add("app-name");
+        name.setMinWidth(USE_PREF_SIZE);
+        Region left = new Region();
+        Region right = new Region();
+        HBox.setHgrow(left, Priority.ALWAYS);
+        HBox.setHgrow(right, Priority.ALWAYS);
+        getChildren().addAll(name, cellarMenu(), left, new AsOfBar(time), right, undo(), redo(), units(), theme());
+    }
+
+    private Node cellarMenu() {
+        Workspace workspace = parts.workspace();
+        CellarChooser chooser = parts.chooser();
+        MenuButton menu = new MenuButton(workspace.getCellar().name());
+        menu.setId("cellar-menu");
+        menu.getStyleClass().add("quiet");
+        menu.setMaxWidth(200);
+        workspace
+                .stateProperty()
+                .addListener(
+                        (property, before, after) -> menu.setText(after.cellar().name()));
+        menu.setOnShowing(event -> {
+            Menu recent = new Menu(Texts.of("bar.cellar.recent"));
+            for (CellarChooser.Recent each : chooser.recent()) {
+                MenuItem item = item(each.name() + "  " + each.folder(), () -> chooser.reopen(each));
+                item.setMnemonicParsing(false);
+                recent.getItems().add(item);
+            }
+            recent.setDisable(recent.getItems().isEmpty());
+            menu.getItems()
+                    .setAll(
+                            item(Texts.of("bar.cellar.new"), chooser::create),
+                            item(Texts.of("bar.cellar.open"), chooser::open),
+                            recent,
+                            new SeparatorMenuItem(),
+                            item(Texts.of("bar.cellar.settings"), () -> parts.editors()
+                                    .editSettings()));
+        });
+        menu.getItems().add(new MenuItem(""));
+        return menu;
+    }
+
+    private MenuItem item(String words, Runnable act) {
+        MenuItem item = new MenuItem(words);
+        item.setOnAction(event -> parts.faults().guard(act));
+        return item;
+    }
+
+    private Node undo() {
+        Workspace workspace = parts.workspace();
+        Button undo = button("undo", Texts.of("bar.undo.button"), workspace::undo);
+        Tooltip tip = new Tooltip();
+        undo.setTooltip(tip);
+        Runnable show = () -> {
+            String what = workspace.undoTextProperty().get();
+            undo.setDisable(what.isEmpty());
+            tip.setText(what.isEmpty() ? Texts.of("bar.undo.nothing") : Texts.of("bar.undo.sentence", what));
+            undo.setAccessibleText(tip.getText());
+        };
+        workspace.undoTextProperty().addListener((property, before, after) -> show.run());
+        show.run();
+        return undo;
+    }
+
+    private Node redo() {
+        Workspace workspace = parts.workspace();
+        Button redo = button("redo", Texts.of("bar.redo.button"), workspace::redo);
+        Tooltip tip = new Tooltip();
+        redo.setTooltip(tip);
+        Runnable show = () -> {
+            String what = workspace.redoTextProperty().get();
+            redo.setDisable(what.isEmpty());
+            tip.setText(what.isEmpty() ? Texts.of("bar.redo.nothing") : Texts.of("bar.redo.sentence", what));
+            redo.setAccessibleText(tip.getText());
+        };
+        workspace.redoTextProperty().addListener((property, before, after) -> show.run());
+        show.run();
+        return redo;
+    }
+
+    private Node units() {
+        Workspace workspace = parts.workspace();
+        Button units = button(
+                "units",
+                "",
+                () -> workspace.change(Texts.of("undo.units.changed"), cellar -> {
+                    Settings settings = cellar.settings();
+                    return cellar.withSettings(new Settings(other(settings.units()), settings.altitudeMetres()));
+                }));
+        Runnable show = () -> units.setText(Texts.of(
+                workspace.getCellar().settings().units() == UnitSystem.US ? "bar.units.us" : "bar.units.metric"));
+        workspace.stateProperty().addListener((property, before, after) -> show.run());
+        show.run();
+        units.setTooltip(new Tooltip(Texts.of("bar.units.sentence")));
+        return units;
+    }
+
+    private static UnitSystem other(UnitSystem units) {
+        return units == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
+    }
+
+    private Node theme() {
+        Button theme = button("theme", "", () -> parts.dark().set(!parts.dark().get()));
+        Runnable show = () -> {
+            boolean dark = parts.dark().get();
+            theme.setText(Texts.of(dark ? "bar.theme.dark" : "bar.theme.light"));
+            theme.setTooltip(new Tooltip(Texts.of(dark ? "bar.theme.to-light" : "bar.theme.to-dark")));
+        };
+        parts.dark().addListener((property, before, after) -> show.run());
+        show.run();
+        return theme;
+    }
+
+    private Button button(String id, String words, Runnable act) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.setMinWidth(USE_PREF_SIZE);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> parts.faults().guard(act));
+        return button;
+    }
+}

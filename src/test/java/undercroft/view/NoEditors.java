@@ -1,0 +1,62 @@
+package undercroft.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+
+/** Dialogs that only note what was asked of them. */
+final class NoEditors implements Editors {
+    final List<String> asked = new ArrayList<>();
+
+    @Override
+    public void addPlace() {
+        asked.add("add place");
+    }
+
+    @Override
+    public void editPlace(Place place) {
+        asked.add("edit place " + place.id());
+    }
+
+    @Override
+    public void addBatch() {
+        asked.add("add batch");
+    }
+
+    @Override
+    public void editBatch(Batch batch) {
+        asked.add("edit batch " + batch.id());
+    }
+
+    @Override
+    public void move(Batch batch, Lot lot) {
+        asked.add("move " + batch.id() + "/" + lot.id());
+    }
+
+    @Override
+    public void draw(Batch batch, Lot lot) {
+        asked.add("draw " + batch.id() + "/" + lot.id());
+    }
+
+    @Override
+    public void read(Batch batch, Lot lot) {
+        asked.add("read " + batch.id() + "/" + lot.id());
+    }
+
+    @Override
+    public void editNotes(Batch batch) {
+        asked.add("notes " + batch.id());
+    }
+
+    @Override
+    public void importInto(Place place) {
+        asked.add("import " + place.id());
+    }
+
+    @Override
+    public void editSettings() {
+        asked.add("settings");
+    }
+}
