@@ -30,7 +30,7 @@ final class LotPicture {
                 capped,
                 until(outlook, batch, lot, capped),
                 outlook.at());
-        String name = batch.batch().name();
+        String name = Markup.undirected(batch.batch().name());
         String title = "Carbonation, pressure, temperature and light of " + name;
         String described = description(lot, words);
         page.open("figure").open("div", "class", "wide");

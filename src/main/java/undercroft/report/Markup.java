@@ -98,7 +98,7 @@ final class Markup {
      */
     static String escaped(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
-        text.codePoints().filter(c -> !isDirectionMark(c)).forEach(c -> {
+        undirected(text).codePoints().forEach(c -> {
             switch (c) {
                 case '&' -> safe.append("&amp;");
                 case '<' -> safe.append("&lt;");
@@ -111,7 +111,14 @@ final class Markup {
         return safe.toString();
     }
 
-    static boolean isDirectionMark(int c) {
+    /** The text without marks that force a direction on all that follows. */
+    static String undirected(String text) {
+        StringBuilder kept = new StringBuilder(text.length());
+        text.codePoints().filter(c -> !isDirectionMark(c)).forEach(kept::appendCodePoint);
+        return kept.toString();
+    }
+
+    private static boolean isDirectionMark(int c) {
         return (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
     }
 

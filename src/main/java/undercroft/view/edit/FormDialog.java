@@ -100,10 +100,8 @@ final class FormDialog {
         stage.setOnShown(event -> {
             first.ifPresent(Node::requestFocus);
             if (owner != null) {
-                stage.setX(Math.max(
-                        screen.getMinX(), owner.getX() + (owner.getWidth() - stage.getWidth()) / 2));
-                stage.setY(Math.max(
-                        screen.getMinY(), owner.getY() + (owner.getHeight() - stage.getHeight()) / 3));
+                stage.setX(Math.max(screen.getMinX(), owner.getX() + (owner.getWidth() - stage.getWidth()) / 2));
+                stage.setY(Math.max(screen.getMinY(), owner.getY() + (owner.getHeight() - stage.getHeight()) / 3));
             }
         });
         stage.show();
@@ -127,7 +125,8 @@ final class FormDialog {
         if (focused == null || !isInside(focused, content)) {
             return;
         }
-        double height = content.getLayoutBounds().getHeight() - scroll.getViewportBounds().getHeight();
+        double height = content.getLayoutBounds().getHeight()
+                - scroll.getViewportBounds().getHeight();
         if (height <= 0) {
             return;
         }
@@ -137,7 +136,8 @@ final class FormDialog {
         if (top < shown + 24) {
             scroll.setVvalue(Math.max(0, (top - 24) / height));
         } else if (bottom > shown + scroll.getViewportBounds().getHeight() - 24) {
-            scroll.setVvalue(Math.min(1, (bottom + 24 - scroll.getViewportBounds().getHeight()) / height));
+            scroll.setVvalue(
+                    Math.min(1, (bottom + 24 - scroll.getViewportBounds().getHeight()) / height));
         }
     }
 
