@@ -122,8 +122,9 @@ final class Whys {
 
     private Why heatLimit(LotOutlook lot) {
         double heat = lot.pressure().heatLimitCelsius();
-        String shown =
-                Double.isInfinite(heat) ? "none up to 60 °C" : heat < 0 ? "passed even cold" : words.celsius(heat);
+        String shown = Double.isInfinite(heat)
+                ? "none up to 60 °C"
+                : heat < 0 ? "passed even cold" : words.celsius(Math.floor(heat));
         return new Why(
                 "Heat limit " + shown,
                 "the warmest storage at which the 95 % pressure of the finished beer stays within what the weakest bottle is"

@@ -135,7 +135,7 @@ public final class BatchPicture {
         if (Double.isFinite(heatLimit)
                 && heatLimit > 0
                 && heatLimit < temperature.warmestCelsius() + HEAT_LIMIT_REACH_KELVIN) {
-            String label = "heat limit " + PictureUnits.number(units.temperature(heatLimit), 0);
+            String label = "heat limit " + PictureUnits.number(units.temperature(Math.floor(heatLimit)), 0);
             plot = plot.with(new ThresholdLayer(units.temperature(heatLimit), Role.LIMIT, label));
         }
         return plot;

@@ -73,8 +73,9 @@ final class BatchSection {
         if (batch.whys().isEmpty()) {
             return;
         }
-        page.element("h4", "Where the numbers come from");
+        page.open("div", "class", "whys").element("h4", "Where the numbers come from");
         batch.whys().forEach(this::why);
+        page.close("div");
     }
 
     private void why(Why why) {

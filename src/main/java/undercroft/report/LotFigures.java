@@ -47,8 +47,8 @@ final class LotFigures {
         rows.add(new Row(
                 "Carbonation at the end", lot -> volumes(lot.carbonation().atEnd())));
         rows.add(new Row(
-                "Of what is to come",
-                lot -> PageWords.percent(lot.carbonation().fractionDone().median()) + " done"));
+                "Of that made by now",
+                lot -> PageWords.percent(lot.carbonation().fractionDone().median())));
         rows.add(new Row("Ready", this::ready));
         rows.add(new Row("Pressure now", lot -> bars(lot.pressure().atPresent())));
         rows.add(new Row("Strongest bottle now", lot -> bars(lot.pressure().strongestBottle())));
@@ -65,7 +65,7 @@ final class LotFigures {
                 lot -> words.celsius(lot.temperature().meanKineticCelsius())));
         rows.add(new Row(
                 "Temperatures known", lot -> PageWords.percent(lot.temperature().coverage())));
-        rows.add(new Row("Light, 1 is just noticed", lot -> interval(lot.light().dose(), 2)));
+        rows.add(new Row("Light, 1 is just noticed", lot -> dose(lot.light().dose())));
         rows.add(new Row(
                 "Keeping days used",
                 lot -> interval(lot.ageing().daysUsed(), 0) + " of "
@@ -89,6 +89,13 @@ final class LotFigures {
 
     private static String volumes(Interval volumes) {
         return PageWords.volumes(volumes.median()) + " (" + PageWords.range(volumes, 1) + ")";
+    }
+
+    private static String dose(Interval dose) {
+        if (dose.high() == 0) {
+            return "none";
+        }
+        return interval(dose, dose.median() < 1 ? 2 : dose.median() < 10 ? 1 : 0);
     }
 
     private static String interval(Interval interval, int decimals) {

@@ -30,13 +30,13 @@ final class LotPicture {
                 capped,
                 until(outlook, batch, lot, capped),
                 outlook.at());
-        String name = batch.batch().name();
+        String name = Markup.undirected(batch.batch().name());
         String title = "Carbonation, pressure, temperature and light of " + name;
         String described = description(lot, words);
         page.open("figure").open("div", "class", "wide");
         page.svg(SvgPen.svg(Outlines.simplified(stack.layout(880, 560, TextMeasure.rough())), title, described));
         page.close("div").open("div", "class", "narrow");
-        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(330, 600, TextMeasure.rough())), title, described));
+        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(340, 720, TextMeasure.rough())), title, described));
         page.close("div");
         if (batch.lots().size() > 1) {
             page.open("figcaption")

@@ -1,5 +1,6 @@
 package undercroft.report;
 
+import java.util.regex.Pattern;
 import undercroft.outlook.Alert;
 
 /**
@@ -7,6 +8,9 @@ import undercroft.outlook.Alert;
  * attribute is escaped; only {@link #svg} takes markup.
  */
 final class Markup {
+    private static final Pattern BEFORE_UNIT =
+            Pattern.compile("(?<=\\d) (?=(?:°[CF]|bar|psi|vol|mL|min|[%Lgh])(?![\\p{L}\\d]))");
+
     private final StringBuilder page = new StringBuilder(1 << 16);
 
     /** Opens an element; attributes come as name and value by turns. */
@@ -33,9 +37,9 @@ final class Markup {
         return raw("<bdi>").text(name).raw("</bdi>");
     }
 
+    /** A number and its unit stay on one line. */
     Markup text(String text) {
-        page.append(escaped(text));
-        return this;
+        return raw(escaped(BEFORE_UNIT.matcher(text).replaceAll("\u00A0")));
     }
 
     /** A drawing that is markup already. */
@@ -75,7 +79,10 @@ final class Markup {
         }
         raw("<").raw(element);
         for (int i = 0; i < attributes.length; i += 2) {
-            raw(" ").raw(attributes[i]).raw("=\"").text(attributes[i + 1]).raw("\"");
+            raw(" ").raw(attributes[i])
+                    .raw("=\"")
+                    .raw(escaped(attributes[i + 1]))
+                    .raw("\"");
         }
         return this;
     }
@@ -91,7 +98,7 @@ final class Markup {
      */
     static String escaped(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
-        text.codePoints().filter(c -> !isDirectionMark(c)).forEach(c -> {
+        undirected(text).codePoints().forEach(c -> {
             switch (c) {
                 case '&' -> safe.append("&amp;");
                 case '<' -> safe.append("&lt;");
@@ -104,7 +111,14 @@ final class Markup {
         return safe.toString();
     }
 
-    static boolean isDirectionMark(int c) {
+    /** The text without marks that force a direction on all that follows. */
+    static String undirected(String text) {
+        StringBuilder kept = new StringBuilder(text.length());
+        text.codePoints().filter(c -> !isDirectionMark(c)).forEach(kept::appendCodePoint);
+        return kept.toString();
+    }
+
+    private static boolean isDirectionMark(int c) {
         return (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
     }
 

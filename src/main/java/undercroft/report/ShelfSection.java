@@ -29,7 +29,7 @@ final class ShelfSection {
     }
 
     private static void crate(Markup page, BatchOutlook batch, String key) {
-        page.open("li", "class", "crate").svg(BottleRow.svg(batch, key));
+        page.open("li", "class", "crate").svg(batch.bottlesLeft() > 0 ? BottleRow.svg(batch, key) : "");
         page.open("div", "class", "face").open("h3").open("a", "href", "#batch-" + batch.id());
         page.name(batch.batch().name()).close("a").close("h3");
         page.open("p", "class", "row").alert(batch.alert());

@@ -77,9 +77,7 @@ public final class ShelfTable {
     /** On one line, without what would steer a terminal. */
     private static String plain(String text) {
         StringBuilder plain = new StringBuilder();
-        text.codePoints()
-                .filter(c -> !Markup.isDirectionMark(c))
-                .forEach(c -> plain.appendCodePoint(Character.isISOControl(c) ? ' ' : c));
+        Markup.undirected(text).codePoints().forEach(c -> plain.appendCodePoint(Character.isISOControl(c) ? ' ' : c));
         return plain.toString().strip();
     }
 

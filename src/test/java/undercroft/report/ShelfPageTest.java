@@ -1,0 +1,157 @@
+package undercroft.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import undercroft.demo.DemoShelf;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Outlooks;
+
+final class ShelfPageTest {
+    private static final Pattern NO_NUMBER = Pattern.compile("NaN|Infinity|-0\\b(?!\\.)|null");
+
+    @ParameterizedTest
+    @MethodSource("undercroft.report.Shelves#all")
+    void everyPageIsWellFormedAndHasNoBrokenNumber(CellarOutlook outlook) {
+        String text = Pages.parsed(ShelfPage.of(outlook)).getDocumentElement().getTextContent();
+        assertFalse(NO_NUMBER.matcher(text).find());
+        assertFalse(ShelfPage.of(outlook).contains("NaN"), "not in a drawing either");
+    }
+
+    @ParameterizedTest
+    @MethodSource("undercroft.report.Shelves#all")
+    void nothingIsLoadedAndNothingRuns(CellarOutlook outlook) {
+        Document page = Pages.parsed(ShelfPage.of(outlook));
+        for (String element : List.of("script", "link", "img", "iframe", "object", "base", "form")) {
+            assertEquals(0, page.getElementsByTagName(element).getLength(), element);
+        }
+        for (Element element : Pages.elements(page, "*")) {
+            for (int i = 0; i < element.getAttributes().getLength(); i++) {
+                String name = element.getAttributes().item(i).getNodeName();
+                String value = element.getAttributes().item(i).getNodeValue();
+                assertFalse(name.startsWith("on"), name);
+                boolean points = name.endsWith("href") || name.equals("src");
+                assertTrue(!points || value.startsWith("#"), name + "=" + value);
+            }
+        }
+        assertFalse(page.getElementsByTagName("style").item(0).getTextContent().contains("url("));
+    }
+
+    /** WCAG 2.2, 1.3.1, 1.1.1 and 4.1.2: headings in order, named tables and pictures, links that lead somewhere. */
+    @ParameterizedTest
+    @MethodSource("undercroft.report.Shelves#all")
+    void thePageCanBeReadWithoutSeeingIt(CellarOutlook outlook) {
+        Document page = Pages.parsed(ShelfPage.of(outlook));
+        int level = 0;
+        Set<String> ids = new HashSet<>();
+        for (Element element : Pages.elements(page, "*")) {
+            if (element.getTagName().matches("h[1-6]")) {
+                int next = element.getTagName().charAt(1) - '0';
+                assertTrue(next <= level + 1, "h" + next + " after h" + level);
+                level = next;
+            }
+            assertTrue(!element.hasAttribute("id") || ids.add(element.getAttribute("id")), "an id is used twice");
+        }
+        for (Element picture : Pages.elements(page, "svg")) {
+            boolean part = picture.getParentNode().getNodeName().equals("svg");
+            boolean told = picture.getElementsByTagName("title").getLength() == 1
+                    && picture.getElementsByTagName("desc").getLength() == 1;
+            assertTrue(part || told || picture.getAttribute("aria-hidden").equals("true"), "a picture without words");
+        }
+        Pages.elements(page, "th").forEach(head -> assertTrue(head.hasAttribute("scope")));
+        Pages.elements(page, "table")
+                .forEach(table ->
+                        assertEquals(1, table.getElementsByTagName("caption").getLength()));
+        Pages.elements(page, "a")
+                .forEach(link ->
+                        assertTrue(ids.contains(link.getAttribute("href").substring(1)), link.getAttribute("href")));
+    }
+
+    @Test
+    void everyBatchIsThereWithItsHeadlineAndItsWord() {
+        Document page = Pages.parsed(ShelfPage.of(Shelves.DEMO));
+        assertEquals(13, page.getElementsByTagName("article").getLength());
+        List<Element> articles = Pages.elements(page, "article");
+        for (BatchOutlook batch : Shelves.DEMO.batches()) {
+            Element article = articles.stream()
+                    .filter(one -> one.getAttribute("id").equals("batch-" + batch.id()))
+                    .findFirst()
+                    .orElseThrow();
+            String text = Pages.plain(article);
+            assertTrue(text.contains(batch.batch().name()));
+            assertTrue(text.contains(batch.headline()), text);
+            assertTrue(text.contains(batch.alert().label()));
+            assertEquals(
+                    batch.isCapped(), article.getElementsByTagName("figure").getLength() > 0);
+        }
+        Shelves.DEMO
+                .tasks()
+                .forEach(task ->
+                        assertTrue(Pages.plain(page.getDocumentElement()).contains(task.why())));
+    }
+
+    @Test
+    void hostileNamesStayText() {
+        String page = ShelfPage.of(Shelves.HOSTILE);
+        assertFalse(page.contains("<script"), "no element comes from a name");
+        assertFalse(page.contains("<img"), "nor from a note");
+        assertFalse(page.contains("\u202E"), "nor does a name turn the page around");
+        String shown = Shelves.HOSTILE_NAME.replace("\u202E", "");
+        List<String> names = new ArrayList<>();
+        Pages.elements(Pages.parsed(page), "bdi").forEach(name -> names.add(name.getTextContent()));
+        assertTrue(names.contains("millrace-saison" + shown), names.toString());
+        assertTrue(names.contains("Cellar </title><b>" + shown), names.toString());
+        assertTrue(Pages.plain(Pages.parsed(page).getDocumentElement()).contains("onerror=\"steal()\""));
+    }
+
+    @Test
+    void bottlesUnderPressureComeWithCautions() {
+        Document page = Pages.parsed(ShelfPage.of(Shelves.DEMO));
+        String words = Pages.plain(Pages.byId(page, "batch-millrace-saison"));
+        for (String caution : List.of(
+                "eye or face protection",
+                "gloves",
+                "long sleeves",
+                "Cool the whole closed box",
+                "No knocks",
+                "children",
+                "Local codes",
+                "no permission")) {
+            assertTrue(words.contains(caution), caution);
+        }
+        assertFalse(Pages.plain(Pages.byId(page, "batch-quarry-porter")).contains("gloves"));
+    }
+
+    @Test
+    void theSameShelfMakesTheSamePage() {
+        CellarOutlook again = Outlooks.of(DemoShelf.cellar(), DemoShelf.temperatures(), DemoShelf.NOW);
+        assertEquals(ShelfPage.of(Shelves.DEMO), ShelfPage.of(again));
+    }
+
+    @Test
+    void thirteenBatchesFitInAMegabyteAndAHalf() {
+        int bytes = ShelfPage.of(Shelves.DEMO).getBytes(StandardCharsets.UTF_8).length;
+        assertTrue(bytes < 1_500_000, bytes + " bytes");
+    }
+
+    @Test
+    void theFiguresAreInTheUnitsOfTheCellar() {
+        String metric = Pages.plain(Pages.byId(Pages.parsed(ShelfPage.of(Shelves.DEMO)), "batch-millrace-saison"));
+        String us = Pages.plain(Pages.byId(Pages.parsed(ShelfPage.of(Shelves.US)), "batch-millrace-saison"));
+        assertTrue(metric.contains("Limit3.5 bar"), metric);
+        assertTrue(us.contains("Limit51 psi"), "3.5 bar are 50.76 psi (1 bar = 14.5038 psi, NIST SP 811): " + us);
+    }
+}

@@ -1,0 +1,46 @@
+package undercroft.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class ShelfTableTest {
+    @Test
+    void whatWantsAttentionComesFirstAndWhatIsOffTheShelfLast() {
+        List<String> lines = ShelfTable.of(Shelves.DEMO, 100).lines().toList();
+        assertEquals(14, lines.size());
+        assertTrue(lines.get(1).startsWith("act now   Millrace Saison"), lines.get(1));
+        assertTrue(lines.get(13).contains("Lantern Stout"), lines.get(13));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {20, 40, 60, 80, 200})
+    void noLineIsWiderThanTheTerminal(int width) {
+        ShelfTable.of(Shelves.DEMO, width)
+                .lines()
+                .forEach(line -> assertTrue(line.length() <= width, width + ": " + line));
+    }
+
+    @Test
+    void aWideTerminalShowsTheWholeHeadline() {
+        String table = ShelfTable.of(Shelves.DEMO, 400);
+        Shelves.DEMO.batches().forEach(batch -> assertTrue(table.contains(batch.headline())));
+    }
+
+    @Test
+    void namesCannotSteerTheTerminal() {
+        String table = ShelfTable.of(Shelves.HOSTILE, 120);
+        assertFalse(table.chars().anyMatch(c -> c != '\n' && Character.isISOControl(c)));
+        assertFalse(table.contains("\u202E"));
+    }
+
+    @Test
+    void anEmptyShelfIsOneSentence() {
+        assertEquals("Nothing has been bottled yet.\n", ShelfTable.of(Shelves.EMPTY, 80));
+    }
+}
