@@ -76,11 +76,7 @@ final class Steps {
             steps.add(Step.of("boil", "Stir it into " + water + " of water and boil 5 to 10 minutes.")
                     .timed(SugarPlan.BOIL_MINUTES)
                     .caution("Hot syrup sticks and burns."));
-            steps.add(Step.of(
-                            "cool",
-                            "Cool the syrup, lid on, below "
-                                    + Temperature.ofCelsius(SugarPlan.COOL_BELOW_CELSIUS)
-                                            .text(units) + ".")
+            steps.add(Step.of("cool", "Cool the syrup, lid on, below " + whole(SugarPlan.COOL_BELOW_CELSIUS) + ".")
                     .timed(COOL_MINUTES));
             steps.add(Step.of("mix", "Syrup into the empty vessel first, run the beer onto it, stir gently and well.")
                     .oxygen("The end of the tube stays under the surface; no splashing."));
@@ -137,6 +133,10 @@ final class Steps {
                 .map(row -> row.filled() + " × " + row.bottle().label())
                 .collect(Collectors.joining(", "));
         return list.isEmpty() ? "no bottles" : list;
+    }
+
+    private String whole(double celsius) {
+        return Temperature.ofCelsius(celsius).text(units).replace(".0 ", " ");
     }
 
     private String closures() {

@@ -77,24 +77,25 @@ public record Batch(
 
     /** A batch that waits to be bottled, with its plan as a draft. */
     public static Batch planned(String id, String name, Beer beer, Yeast yeast, FillingPlan plan) {
-        double litres = Math.max(0.1, plan.shares().bottleLitres());
-        Priming priming = new Priming(
-                litres,
-                List.of(),
-                OptionalDouble.of(plan.wish().targetVolumes()),
-                plan.wish().perBottle());
         return new Batch(
                 id,
                 name,
                 beer,
                 yeast,
-                priming,
+                primingOf(plan),
                 FillHabit.CAREFUL,
                 Optional.empty(),
                 List.of(),
                 List.of(),
                 "",
                 Optional.of(plan));
+    }
+
+    /** The priming as far as a draft tells it; the sugar is weighed later. */
+    private static Priming primingOf(FillingPlan plan) {
+        double litres = Math.max(0.1, plan.shares().bottleLitres());
+        FillingPlan.Wish wish = plan.wish();
+        return new Priming(litres, List.of(), OptionalDouble.of(wish.targetVolumes()), wish.perBottle());
     }
 
     private static String lotOf(Reading reading) {
@@ -159,9 +160,25 @@ public record Batch(
         return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, newNotes, plan);
     }
 
+    /** Beer and yeast corrected. */
+    public Batch withBeer(Beer newBeer, Yeast newYeast) {
+        return new Batch(id, name, newBeer, newYeast, priming, fillHabit, cappedAt, lots, readings, notes, plan);
+    }
+
+    /** With its draft changed, and the priming following it. */
     public Batch withPlan(FillingPlan newPlan) {
         return new Batch(
-                id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, notes, Optional.of(newPlan));
+                id,
+                name,
+                beer,
+                yeast,
+                primingOf(newPlan),
+                fillHabit,
+                cappedAt,
+                lots,
+                readings,
+                notes,
+                Optional.of(newPlan));
     }
 
     /** Some or all bottles of a lot moved; a part becomes a lot of its own right after the one it came from. */
