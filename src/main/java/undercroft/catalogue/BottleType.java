@@ -48,6 +48,26 @@ public record BottleType(
         return brimfulMillilitres - fillMillilitres;
     }
 
+    /**
+     * This make as it is used: in another colour, with another fill, or worn. Scuffed beer bottles are trusted as class
+     * REUSED.
+     */
+    public BottleType asUsed(GlassColour usedColour, double usedFillMillilitres, boolean scuffed) {
+        boolean trustedLess = scuffed && (bottleClass == BottleClass.STANDARD || bottleClass == BottleClass.REFILLABLE);
+        return new BottleType(
+                id,
+                label,
+                usedColour,
+                trustedLess ? BottleClass.REUSED : bottleClass,
+                closure,
+                usedFillMillilitres,
+                brimfulMillilitres,
+                wallMillimetres,
+                emptyGrams,
+                bodyMillimetres,
+                makerTestBar);
+    }
+
     /** True for glass, which weakens with time under load; plastic creeps instead. */
     public boolean isGlass() {
         return bottleClass != BottleClass.PET;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import undercroft.catalogue.Cover;
 import undercroft.catalogue.FillHabit;
@@ -17,6 +18,7 @@ import undercroft.quantity.InvalidInput;
  *
  * @param cappedAt when the bottles were capped; empty while bottling is planned
  * @param notes anything worth keeping
+ * @param plan the draft of bottling day, while it is one
  */
 public record Batch(
         String id,
@@ -28,7 +30,8 @@ public record Batch(
         Optional<Instant> cappedAt,
         List<Lot> lots,
         List<Reading> readings,
-        String notes)
+        String notes,
+        Optional<FillingPlan> plan)
         implements Listed {
     public Batch {
         Check.id("id", id);
@@ -43,6 +46,9 @@ public record Batch(
                         "lots[" + i + "].id", "\"" + lots.get(i).id() + "\" is used twice; ids are unique in a batch");
             }
         }
+        if (cappedAt.isPresent() && plan.isPresent()) {
+            throw new InvalidInput("plan", "is still there though the batch is capped; take it out");
+        }
         if (cappedAt.isPresent()) {
             checkAfterCapping(cappedAt.get(), lots, readings);
         }
@@ -52,6 +58,44 @@ public record Batch(
                 throw new InvalidInput("readings[" + i + "].lot", "\"" + lotId + "\" is not a lot of this batch");
             }
         }
+    }
+
+    /** A batch without a plan. */
+    public Batch(
+            String id,
+            String name,
+            Beer beer,
+            Yeast yeast,
+            Priming priming,
+            FillHabit fillHabit,
+            Optional<Instant> cappedAt,
+            List<Lot> lots,
+            List<Reading> readings,
+            String notes) {
+        this(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, notes, Optional.empty());
+    }
+
+    /** A batch that waits to be bottled, with its plan as a draft. */
+    public static Batch planned(String id, String name, Beer beer, Yeast yeast, FillingPlan plan) {
+        return new Batch(
+                id,
+                name,
+                beer,
+                yeast,
+                primingOf(plan),
+                FillHabit.CAREFUL,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                "",
+                Optional.of(plan));
+    }
+
+    /** The priming as far as a draft tells it; the sugar is weighed later. */
+    private static Priming primingOf(FillingPlan plan) {
+        double litres = Math.max(0.1, plan.shares().bottleLitres());
+        FillingPlan.Wish wish = plan.wish();
+        return new Priming(litres, List.of(), OptionalDouble.of(wish.targetVolumes()), wish.perBottle());
     }
 
     private static String lotOf(Reading reading) {
@@ -98,7 +142,7 @@ public record Batch(
     }
 
     public Batch withLots(List<Lot> newLots) {
-        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, newLots, readings, notes);
+        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, newLots, readings, notes, plan);
     }
 
     /** The lot with the same id replaced. */
@@ -109,11 +153,32 @@ public record Batch(
     }
 
     public Batch withReadings(List<Reading> newReadings) {
-        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, newReadings, notes);
+        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, newReadings, notes, plan);
     }
 
     public Batch withNotes(String newNotes) {
-        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, newNotes);
+        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, newNotes, plan);
+    }
+
+    /** Beer and yeast corrected. */
+    public Batch withBeer(Beer newBeer, Yeast newYeast) {
+        return new Batch(id, name, newBeer, newYeast, priming, fillHabit, cappedAt, lots, readings, notes, plan);
+    }
+
+    /** With its draft changed, and the priming following it. */
+    public Batch withPlan(FillingPlan newPlan) {
+        return new Batch(
+                id,
+                name,
+                beer,
+                yeast,
+                primingOf(newPlan),
+                fillHabit,
+                cappedAt,
+                lots,
+                readings,
+                notes,
+                Optional.of(newPlan));
     }
 
     /** Some or all bottles of a lot moved; a part becomes a lot of its own right after the one it came from. */

@@ -74,6 +74,13 @@ public record Cellar(
         for (int i = 0; i < batch.priming().doses().size(); i++) {
             Listed.find(sugars, batch.priming().doses().get(i).sugarId(), "priming.sugars[" + i + "].sugar");
         }
+        if (batch.plan().isPresent()) {
+            FillingPlan plan = batch.plan().get();
+            Listed.find(sugars, plan.wish().sugarId(), "plan.sugar");
+            for (int i = 0; i < plan.bottles().size(); i++) {
+                Listed.find(bottles, plan.bottles().get(i).bottleTypeId(), "plan.bottles[" + i + "].bottle");
+            }
+        }
         for (int i = 0; i < batch.lots().size(); i++) {
             Lot lot = batch.lots().get(i);
             String at = "lots[" + i + "]";

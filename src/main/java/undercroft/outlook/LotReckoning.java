@@ -13,7 +13,6 @@ import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
 import undercroft.calc.gas.StrongestBottle;
 import undercroft.calc.priming.Dosing;
-import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -49,20 +48,7 @@ final class LotReckoning {
 
     /** The make with the lot's own colour, fill and wear. */
     static BottleType bottleAsUsed(BottleType type, Lot lot) {
-        boolean trustedLess = lot.scuffed()
-                && (type.bottleClass() == BottleClass.STANDARD || type.bottleClass() == BottleClass.REFILLABLE);
-        return new BottleType(
-                type.id(),
-                type.label(),
-                lot.colour(),
-                trustedLess ? BottleClass.REUSED : type.bottleClass(),
-                type.closure(),
-                lot.fillMillilitres(),
-                type.brimfulMillilitres(),
-                type.wallMillimetres(),
-                type.emptyGrams(),
-                type.bodyMillimetres(),
-                type.makerTestBar());
+        return type.asUsed(lot.colour(), lot.fillMillilitres(), lot.scuffed());
     }
 
     LotOutlook outlook(BatchChemistry chemistry, ConditioningEnsemble ensemble, ClosedBottle bottle) {

@@ -12,6 +12,7 @@ import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
+import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
@@ -33,11 +34,13 @@ final class BatchJson {
         List<Lot> lots = fields.list("lots", LotJson::read);
         List<Reading> readings = fields.optionalList("readings", ReadingJson::read);
         String notes = fields.note("notes");
-        return fields.made(() -> new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, notes));
+        Optional<FillingPlan> plan = Optional.ofNullable(fields.optionalObject("plan", FillingPlanJson::read, null));
+        return fields.made(
+                () -> new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, notes, plan));
     }
 
     static ObjectNode write(Batch batch) {
-        return new JsonWriter()
+        JsonWriter writer = new JsonWriter()
                 .put("id", batch.id())
                 .put("name", batch.name())
                 .put("beer", writeBeer(batch.beer()))
@@ -47,8 +50,9 @@ final class BatchJson {
                 .put("cappedAt", batch.cappedAt().map(Instant::toString).orElse(null))
                 .put("lots", batch.lots(), LotJson::write)
                 .put("readings", batch.readings(), ReadingJson::write)
-                .put("notes", batch.notes())
-                .node();
+                .put("notes", batch.notes());
+        batch.plan().ifPresent(plan -> writer.put("plan", FillingPlanJson.write(plan)));
+        return writer.node();
     }
 
     private static Beer readBeer(JsonFields fields) {

@@ -1,5 +1,7 @@
 package undercroft.calc.priming;
 
+import undercroft.calc.gas.CarbonDioxideSolubility;
+import undercroft.calc.gas.WaterVapour;
 import undercroft.quantity.Check;
 import undercroft.quantity.Interval;
 
@@ -28,8 +30,8 @@ public final class ResidualCarbonation {
     public static Interval gramsPerLitre(double warmestCelsius, double atmosphereBar) {
         Check.within("warmestCelsius", warmestCelsius, -1, 45, "°C");
         Check.within("atmosphereBar", atmosphereBar, 0.5, 1.1, "bar");
-        double partialPressureBar = atmosphereBar - Equilibrium.waterVapourBar(warmestCelsius);
+        double partialPressureBar = atmosphereBar - WaterVapour.overBeerBar(warmestCelsius);
         return Interval.of(LOW_FACTOR, BEST_FACTOR, HIGH_FACTOR)
-                .mapRising(factor -> Equilibrium.gramsPerLitre(warmestCelsius, partialPressureBar, factor));
+                .mapRising(factor -> CarbonDioxideSolubility.gramsPerLitre(warmestCelsius, partialPressureBar, factor));
     }
 }

@@ -43,6 +43,12 @@ public record UnfinishedFermentation(Verdict verdict, String reason, double poin
     private static final Interval PER_POINT = Interval.of(0.965, 1.0, 1.08);
 
     /**
+     * CO2 from the dextrins that a diastatic or wild yeast reaches in the end, g/L: from 10 g/L of them (assumption; 5 to 20
+     * are possible).
+     */
+    public static final double DEXTRIN_GRAMS_PER_LITRE = 4.7;
+
+    /**
      * Carbon dioxide from gravity points that ferment in the bottle, g/L. The same for points left over and for a pool of
      * dextrins that a diastatic or wild yeast can open.
      *

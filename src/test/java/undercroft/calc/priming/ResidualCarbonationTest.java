@@ -41,20 +41,6 @@ class ResidualCarbonationTest {
         assertEquals(1, manometric / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME / volumes.median(), 0.06);
     }
 
-    /** Steam tables: saturated water vapour 0.00611 bar at 0 °C, 0.02339 at 20 °C, 0.07385 at 40 °C. */
-    @ParameterizedTest
-    @CsvSource({"0, 0.00611", "20, 0.02339", "40, 0.07385"})
-    void waterVapourFollowsTheSteamTable(double celsius, double bar) {
-        assertEquals(bar, Equilibrium.waterVapourBar(celsius), 0.004 * bar);
-    }
-
-    /** g/L at 1 bar of CO2, Weiss 1974: 3.3475 at 0 °C, 1.6894 at 20 °C, 1.0252 at 40 °C (computed in another program). */
-    @ParameterizedTest
-    @CsvSource({"0, 3.3475", "20, 1.6894", "40, 1.0252"})
-    void waterUnderOneBarHoldsWhatWeissFound(double celsius, double gramsPerLitre) {
-        assertEquals(gramsPerLitre, Equilibrium.gramsPerLitre(celsius, 1, 1), 5e-4);
-    }
-
     /** International standard atmosphere: 0.89 of sea level at 1000 m, 0.79 at 2000 m (rounded). */
     @ParameterizedTest
     @CsvSource({"0.8988, 0.89", "0.7950, 0.79"})

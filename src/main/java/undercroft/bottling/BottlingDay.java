@@ -1,0 +1,159 @@
+package undercroft.bottling;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import undercroft.calc.light.BeerSensitivity;
+import undercroft.calc.priming.UnfinishedFermentation;
+import undercroft.catalogue.GlassColour;
+import undercroft.quantity.Interval;
+
+/**
+ * Everything a bottling day needs, computed from its plan. Pure: the same plan gives the same day.
+ *
+ * @param order which bottles are filled
+ * @param sugar what to weigh
+ * @param keg the part that goes to a keg
+ * @param pressures one for each kind of bottle that is a pressure bottle, in the plan's order
+ * @param unfinished whether to go on, and the volumes at stake
+ * @param refusals why the plan must not be carried out as it is, as sentences; empty when it may
+ * @param notes what else should be known, as sentences
+ */
+public record BottlingDay(
+        BottlingPlan plan,
+        FillOrder order,
+        SugarPlan sugar,
+        Optional<KegPart> keg,
+        List<BottlePressure> pressures,
+        UnfinishedFermentation unfinished,
+        WashPlan wash,
+        Supplies supplies,
+        List<String> refusals,
+        List<String> notes) {
+    private static final Set<GlassColour> LET_LIGHT_IN =
+            EnumSet.of(GlassColour.FLINT, GlassColour.BLUE, GlassColour.GREEN, GlassColour.PET_CLEAR);
+    private static final double HARDLY_SENSITIVE = 0.1;
+
+    public BottlingDay {
+        pressures = List.copyOf(pressures);
+        refusals = List.copyOf(refusals);
+        notes = List.copyOf(notes);
+    }
+
+    /** The day that a plan makes. */
+    public static BottlingDay of(BottlingPlan plan) {
+        FillOrder order = FillOrder.of(plan);
+        SugarPlan sugar = SugarPlan.of(plan, order);
+        UnfinishedFermentation unfinished =
+                UnfinishedFermentation.assess(plan.gravityReadings(), plan.expectedFinal(), plan.today());
+        BottleContents contents = BottleContents.of(plan, sugar.dose(), unfinished);
+        List<BottlePressure> pressures = new ArrayList<>();
+        for (FillRow row : order.rows()) {
+            if (row.refusal().isEmpty() && row.available() > 0) {
+                double highest = HighestTarget.volumes(plan, row.bottle(), unfinished);
+                pressures.add(BottlePressure.of(plan, row.bottle(), contents, highest));
+            }
+        }
+        Optional<KegPart> keg =
+                plan.filling().shares().kegLitres() >= 0.05 ? Optional.of(KegPart.of(plan)) : Optional.empty();
+        return new BottlingDay(
+                plan,
+                order,
+                sugar,
+                keg,
+                pressures,
+                unfinished,
+                WashPlan.of(plan.filling().wash(), order),
+                Supplies.of(plan, order),
+                refusals(plan, order, pressures),
+                notes(plan, order, sugar));
+    }
+
+    /** The bottle with the least room to its limit on a hot day; empty when no bottle may be filled. */
+    public Optional<BottlePressure> weakest() {
+        return pressures.stream().min(Comparator.comparingDouble(BottlePressure::marginBar));
+    }
+
+    /** The highest target that all the bottles set out may hold; empty when none may be filled. */
+    public Optional<Double> highestTargetVolumes() {
+        return pressures.stream().map(BottlePressure::highestTargetVolumes).min(Comparator.naturalOrder());
+    }
+
+    /** The range usual for this kind of beer, volumes of CO2 (common practice, no source). */
+    public Interval usualTargetVolumes() {
+        return plan.beer().kind().targetVolumes();
+    }
+
+    /** True when nothing is refused and the fermentation is not known to go on. */
+    public boolean mayGoOn() {
+        return refusals.isEmpty() && unfinished.verdict() != UnfinishedFermentation.Verdict.WAIT;
+    }
+
+    /** What goes on fermenting, in words: empty when nothing is at stake. */
+    public Optional<String> atStake() {
+        if (unfinished.points() <= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "At stake: about %.1f volumes more than planned, if the last %.1f points ferment in the bottle.",
+                unfinished.extraVolumes().median(),
+                unfinished.points()));
+    }
+
+    private static List<String> refusals(BottlingPlan plan, FillOrder order, List<BottlePressure> pressures) {
+        List<String> refusals = new ArrayList<>();
+        for (FillRow row : order.rows()) {
+            row.refusal().ifPresent(why -> refusals.add(row.bottle().label() + ": " + why));
+        }
+        double target = plan.filling().wish().targetVolumes();
+        for (BottlePressure pressure : pressures) {
+            double highest = pressure.highestTargetVolumes();
+            boolean over = pressure.marginBar() < 0;
+            if (over && highest > 0) {
+                refusals.add(String.format(
+                        Locale.ROOT,
+                        "%s: %.2f volumes are more than it may hold. At %.0f °C the safety estimate would pass its %.1f bar;"
+                                + " the highest safe target is %.1f volumes.",
+                        pressure.bottle().label(),
+                        target,
+                        BottlePressure.CHECKED_CELSIUS,
+                        pressure.limits().limitBar(),
+                        Math.floor(highest * 10) / 10));
+            } else if (over) {
+                refusals.add(String.format(
+                        Locale.ROOT,
+                        "%s: with what may still ferment, no target is safe. At %.0f °C the safety estimate passes its"
+                                + " %.1f bar even without sugar.",
+                        pressure.bottle().label(),
+                        BottlePressure.CHECKED_CELSIUS,
+                        pressure.limits().limitBar()));
+            }
+        }
+        return refusals;
+    }
+
+    private static List<String> notes(BottlingPlan plan, FillOrder order, SugarPlan sugar) {
+        List<String> notes = new ArrayList<>(order.notes());
+        notes.addAll(sugar.notes());
+        double sensitivity = BeerSensitivity.factor(
+                plan.beer().bitternessIbu(),
+                plan.beer().reducedHopShare(),
+                plan.beer().colourEbc());
+        boolean light = order.rows().stream()
+                .anyMatch(row ->
+                        row.filled() > 0 && LET_LIGHT_IN.contains(row.bottle().colour()));
+        if (light && sensitivity > HARDLY_SENSITIVE) {
+            notes.add(
+                    "Some of these bottles let light in, and this beer takes harm from it: keep them in a closed box.");
+        }
+        if (plan.yeast().fermentsDextrins()) {
+            notes.add("This yeast goes on for months on what others leave; the safety estimate counts that in.");
+        }
+        return notes;
+    }
+}

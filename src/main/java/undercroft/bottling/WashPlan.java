@@ -1,0 +1,60 @@
+package undercroft.bottling;
+
+import java.util.List;
+import undercroft.catalogue.Cleaner;
+import undercroft.catalogue.Sanitiser;
+import undercroft.cellar.FillingPlan;
+
+/**
+ * What to mix for cleaning and sanitising. Bottles are soaked full, a crate at a time; sanitiser goes from bottle to bottle,
+ * a tenth of each stays in use. A bucket for tubes, filler and caps comes on top (amounts: assumption, in line with practice).
+ */
+public record WashPlan(Solution cleaning, Solution sanitising) {
+    private static final double BUCKET_LITRES = 4;
+    private static final int SOAKED_AT_ONCE = 12;
+    private static final double SANITISER_SHARE = 0.1;
+    private static final double STEP_LITRES = 0.5;
+    private static final double ROUNDING = 1e-9;
+
+    static WashPlan of(FillingPlan.Wash wash, FillOrder order) {
+        int filled = order.filled();
+        double brimful = order.rows().stream()
+                .mapToDouble(row -> row.filled() * row.bottle().brimfulMillilitres() / 1000)
+                .sum();
+        double soak = filled == 0 ? 0 : brimful / filled * Math.min(SOAKED_AT_ONCE, filled);
+        Cleaner cleaner = wash.cleaner();
+        double washLitres = roundedUp(soak + BUCKET_LITRES);
+        double gramsPerLitre =
+                wash.cleanerGramsPerLitre().orElse(cleaner.usualGramsPerLitre().orElse(0));
+        Solution cleaning = new Solution(
+                cleaner.label(),
+                washLitres,
+                gramsPerLitre * washLitres,
+                "g",
+                wash.cleanerGramsPerLitre().isPresent(),
+                cleaner.soakMinutes(),
+                true,
+                List.of(cleaner.caution(), Sanitiser.LABEL_WINS));
+        Sanitiser sanitiser = wash.sanitiser();
+        double sanitiserLitres = roundedUp(brimful * SANITISER_SHARE + BUCKET_LITRES);
+        boolean byHeat = sanitiser.usualMillilitresPerLitre().isEmpty();
+        double millilitresPerLitre = byHeat
+                ? 0
+                : wash.sanitiserMillilitresPerLitre()
+                        .orElse(sanitiser.usualMillilitresPerLitre().getAsDouble());
+        Solution sanitising = new Solution(
+                sanitiser.label(),
+                sanitiserLitres,
+                millilitresPerLitre * sanitiserLitres,
+                "mL",
+                wash.sanitiserMillilitresPerLitre().isPresent(),
+                sanitiser.contactMinutes(),
+                !sanitiser.isNoRinse(),
+                List.of(sanitiser.caution(), Sanitiser.ALWAYS, Sanitiser.LABEL_WINS));
+        return new WashPlan(cleaning, sanitising);
+    }
+
+    private static double roundedUp(double litres) {
+        return Math.ceil(litres / STEP_LITRES - ROUNDING) * STEP_LITRES;
+    }
+}
