@@ -1,2 +1,2 @@
-/** What leaves the cellar on paper or screen: pictures of a batch, the shelf report, exports. */
+/** The shelf on paper and for other programs: report.json, the page with its pictures, and the series as CSV. */
 package undercroft.report;

@@ -1,0 +1,168 @@
+package undercroft.calc.conditioning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import undercroft.series.Track;
+
+/**
+ * What is known about how a batch will carbonate, as a few hundred equally possible beers: each member is one set of the
+ * model's uncertain constants. Made from a quasi-random sequence, so the same input gives the same answer. Immutable.
+ *
+ * <p>The constants and their spreads are assumptions calibrated on practice: unfiltered ale at room temperature is ready
+ * after two weeks. A member also says how its bottles deviate in what only pressure and temperature see: how well the
+ * beer holds gas, how much air was capped in and stays in the headspace, how far the thermometer is off.
+ */
+public final class ConditioningEnsemble {
+    private final Refermentation beer;
+    private final int wantedMembers;
+    private final Members members;
+    private final double[] weights;
+    private final ReadingsVerdict verdict;
+
+    ConditioningEnsemble(
+            Refermentation beer, int wantedMembers, double[][] z, double[] weights, ReadingsVerdict verdict) {
+        this.beer = beer;
+        this.wantedMembers = wantedMembers;
+        this.members = Members.of(beer, z);
+        this.weights = weights;
+        this.verdict = verdict;
+    }
+
+    /**
+     * The ensemble before any reading: every member weighs the same.
+     *
+     * @param members 1 to 65,536; a power of two is spread most evenly, 1,024 is plenty
+     */
+    public static ConditioningEnsemble of(Refermentation beer, int members) {
+        if (members < 1 || members > 65_536) {
+            throw new IllegalArgumentException("an ensemble has 1 to 65,536 members");
+        }
+        double[] weights = new double[members];
+        Arrays.fill(weights, 1.0 / members);
+        return new ConditioningEnsemble(
+                beer, members, QuasiNormals.points(members, Members.DIMENSIONS), weights, unread(members));
+    }
+
+    /** The one member whose constants are all at their medians. */
+    public static ConditioningEnsemble medianOf(Refermentation beer) {
+        return new ConditioningEnsemble(beer, 1, new double[1][Members.DIMENSIONS], new double[] {1}, unread(1));
+    }
+
+    /**
+     * The ensemble that knows all readings of the batch, if they were all taken on bottles with one history.
+     *
+     * @param readings see {@link LotReadings}; none gives the prior
+     */
+    public ConditioningEnsemble updated(
+            List<? extends Observation> readings, Track bottle, long cappedEpochSecond, PressureModel pressure) {
+        return updated(
+                readings.isEmpty()
+                        ? List.of()
+                        : List.of(new LotReadings(List.copyOf(readings), bottle, cappedEpochSecond, pressure)));
+    }
+
+    /**
+     * The ensemble that knows all readings of the batch. It is always made anew from the prior, so give every reading
+     * each time; readings this ensemble already knew do not count on.
+     *
+     * @param lots readings by lot, in any order; none gives the prior. A gauge bottle's number belongs to one lot only
+     * @return at most as many members as this ensemble was asked for, with unequal weights, and a verdict
+     */
+    public ConditioningEnsemble updated(List<LotReadings> lots) {
+        if (lots.isEmpty()) {
+            return of(beer, wantedMembers);
+        }
+        List<ReadingLikelihood> likelihoods = new ArrayList<>();
+        int gaugeBottles = 0;
+        List<LotReadings> inOrder = new ArrayList<>(lots);
+        inOrder.sort(Comparator.comparing(lot -> lot.readings().toString()));
+        for (LotReadings lot : inOrder) {
+            likelihoods.add(new ReadingLikelihood(beer, lot));
+            for (Observation reading : lot.readings()) {
+                if (reading instanceof Observation.GaugePressure gauge) {
+                    gaugeBottles = Math.max(gaugeBottles, gauge.bottle() + 1);
+                }
+            }
+        }
+        Updating updating = new Updating(likelihoods, gaugeBottles);
+        double[] cloud = updating.weigh();
+        ReadingsVerdict judged = Verdicts.of(beer, likelihoods, updating, cloud);
+        List<double[]> kept = new ArrayList<>();
+        double[] shares = updating.thin(cloud, pace(updating.points()), wantedMembers, kept);
+        return new ConditioningEnsemble(beer, wantedMembers, kept.toArray(new double[0][]), shares, judged);
+    }
+
+    private double[] pace(double[][] points) {
+        Members drawn = Members.of(beer, points);
+        double[] pace = new double[drawn.size];
+        for (int m = 0; m < pace.length; m++) {
+            pace[m] = Course.daysAtReference(drawn, m);
+        }
+        return pace;
+    }
+
+    /**
+     * Follows every member from capping along a temperature track.
+     *
+     * @param bottle temperature of the beer in the bottle, °C, with its standard deviation; must not begin after capping.
+     *     The deviation is common to the whole track: a member is off by the same number of deviations throughout
+     * @param cappedEpochSecond when the bottles were closed
+     * @param instants rising epoch seconds at which the course is wanted; before capping nothing has happened, after
+     *     the track's last grid point the course stands still
+     */
+    public ConditioningRun run(Track bottle, long cappedEpochSecond, long[] instants) {
+        Steps steps = Steps.of(bottle, cappedEpochSecond, instants, Long.MAX_VALUE);
+        Courses courses = Courses.follow(members, steps, instants.length, beer.dextrinGramsPerLitre() > 0);
+        return new ConditioningRun(members, weights, beer.dextrinGramsPerLitre(), instants.clone(), courses);
+    }
+
+    /** How the readings and the model get on. */
+    public ReadingsVerdict verdict() {
+        return verdict;
+    }
+
+    /** What the ensemble was made from. */
+    public Refermentation refermentation() {
+        return beer;
+    }
+
+    /** How many members there are. */
+    public int size() {
+        return members.size;
+    }
+
+    /** How much a member counts; all together 1. */
+    public double weight(int member) {
+        return weights[member];
+    }
+
+    /** How well a member's beer holds the gas against water, dimensionless. */
+    public double beerFactor(int member) {
+        return members.beerFactor[member];
+    }
+
+    /** How much of the headspace's air stays there instead of dissolving, 0 (equilibrium) to 1 (none dissolves). */
+    public double airTrapped(int member) {
+        return members.airTrapped[member];
+    }
+
+    /** How much of the air capped in is left, 0.79 (yeast took the oxygen) to 1. */
+    public double airAmount(int member) {
+        return members.airAmount[member];
+    }
+
+    /** How many standard deviations of the track a member's bottles are warmer than its values. */
+    public double temperatureZ(int member) {
+        return members.temperatureZ[member];
+    }
+
+    Members memberConstants() {
+        return members;
+    }
+
+    private static ReadingsVerdict unread(int members) {
+        return new ReadingsVerdict(ReadingsVerdict.Agreement.NO_READINGS, List.of(), members);
+    }
+}

@@ -1,0 +1,156 @@
+package undercroft.calc.conditioning;
+
+import undercroft.quantity.Carbonation;
+import undercroft.quantity.Interval;
+import undercroft.series.Band;
+
+/**
+ * How one lot's bottles carbonate along a temperature track, member by member of an ensemble. Instants are counted in
+ * the order they were asked for; times are epoch seconds, +∞ for "not within the track". Holds about 4 bytes for each
+ * member and instant (8 with dextrins).
+ */
+public final class ConditioningRun {
+    private final Members members;
+    private final double[] weights;
+    private final double dextrinGramsPerLitre;
+    private final long[] instants;
+    private final Courses courses;
+
+    ConditioningRun(Members members, double[] weights, double dextrins, long[] instants, Courses courses) {
+        this.members = members;
+        this.weights = weights;
+        this.dextrinGramsPerLitre = dextrins;
+        this.instants = instants;
+        this.courses = courses;
+    }
+
+    /** How many instants were asked for. */
+    public int instants() {
+        return instants.length;
+    }
+
+    /** The instant with an index, epoch seconds. */
+    public long instantAt(int index) {
+        return instants[index];
+    }
+
+    /** How many members the ensemble has. */
+    public int members() {
+        return members.size;
+    }
+
+    /** Carbon dioxide in the bottle per litre of beer, g/L: what was dissolved when capped and what was made since. */
+    public double gramsPerLitre(int member, int instant) {
+        return members.residual[member] + madeGramsPerLitre(member, instant);
+    }
+
+    /** Carbon dioxide made in the bottle since capping, g per litre of beer. */
+    public double madeGramsPerLitre(int member, int instant) {
+        double made = members.priming[member] * fractionDone(member, instant);
+        if (courses.dextrinFraction != null) {
+            made += dextrinGramsPerLitre * courses.dextrinFraction[instant * members.size + member];
+        }
+        return made;
+    }
+
+    /** Share of the priming sugar (and of unfinished fermentation) taken up, 0 to 1; 1 when there was none. */
+    public double fractionDone(int member, int instant) {
+        return courses.fraction[instant * members.size + member];
+    }
+
+    /** Carbon dioxide when everything the yeast can reach is gone, dextrins included, g/L; strength is not a bar here. */
+    public double finalGramsPerLitre(int member) {
+        return members.residual[member] + members.priming[member] + dextrinGramsPerLitre;
+    }
+
+    /** When nine tenths of the sugar are gone, epoch seconds or +∞. */
+    public double t90EpochSecond(int member) {
+        return courses.t90[member];
+    }
+
+    /** When 95 % of the sugar are gone, epoch seconds or +∞. */
+    public double t95EpochSecond(int member) {
+        return courses.t95[member];
+    }
+
+    /** When the beer is fit to drink: 95 % of the sugar gone and the yeast's clean-up over; epoch seconds or +∞. */
+    public double readyEpochSecond(int member) {
+        return courses.ready[member];
+    }
+
+    /** Carbonation in volumes at every instant. */
+    public Band carbonationVolumes() {
+        double[] levels = {0.05, 0.25, 0.5, 0.75, 0.95};
+        double[][] band = new double[levels.length][instants.length];
+        double[] column = new double[members.size];
+        double[] out = new double[levels.length];
+        WeightedQuantiles quantiles = new WeightedQuantiles(weights);
+        for (int i = 0; i < instants.length; i++) {
+            volumes(i, column);
+            quantiles.of(column, levels, out);
+            for (int k = 0; k < levels.length; k++) {
+                band[k][i] = out[k];
+            }
+        }
+        return Band.of(instants.clone(), band);
+    }
+
+    /** Carbonation in volumes at one instant. */
+    public Interval carbonationVolumesAt(int instant) {
+        double[] column = new double[members.size];
+        volumes(instant, column);
+        return new WeightedQuantiles(weights).interval(column);
+    }
+
+    /** Carbonation in volumes when all is done, see {@link #finalGramsPerLitre}. */
+    public Interval finalCarbonationVolumes() {
+        double[] column = new double[members.size];
+        for (int m = 0; m < members.size; m++) {
+            column[m] = finalGramsPerLitre(m) / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME;
+        }
+        return new WeightedQuantiles(weights).interval(column);
+    }
+
+    /** Share of the sugar taken up at one instant. */
+    public Interval fractionDoneAt(int instant) {
+        double[] column = new double[members.size];
+        for (int m = 0; m < members.size; m++) {
+            column[m] = fractionDone(m, instant);
+        }
+        return new WeightedQuantiles(weights).interval(column);
+    }
+
+    /** When 90 % are done, epoch seconds, +∞ where it is not within the track. */
+    public Interval t90EpochSeconds() {
+        return new WeightedQuantiles(weights).interval(courses.t90);
+    }
+
+    /** When 95 % are done, epoch seconds, +∞ where it is not within the track. */
+    public Interval t95EpochSeconds() {
+        return new WeightedQuantiles(weights).interval(courses.t95);
+    }
+
+    /** When the beer is ready, epoch seconds, +∞ where it is not within the track. */
+    public Interval readyEpochSeconds() {
+        return new WeightedQuantiles(weights).interval(courses.ready);
+    }
+
+    /** Probability, 0 to 1, that the beer is ready at an instant or before. */
+    public double probabilityReadyBy(long epochSecond) {
+        double sum = 0;
+        double total = 0;
+        for (int m = 0; m < members.size; m++) {
+            total += weights[m];
+            if (courses.ready[m] <= epochSecond) {
+                sum += weights[m];
+            }
+        }
+        return Math.min(1, sum / total);
+    }
+
+    private void volumes(int instant, double[] column) {
+        for (int m = 0; m < members.size; m++) {
+            column[m] = gramsPerLitre(m, instant) / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME;
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package undercroft.calc.conditioning;
+
+import java.util.Arrays;
+
+/** What came of following every member along the steps. */
+final class Courses {
+    /** Share of the sugar taken up, instant by instant and member by member within. */
+    final float[] fraction;
+
+    /** Share of the dextrins taken up in the same order; null when there are none. */
+    final float[] dextrinFraction;
+
+    /** Epoch seconds, +∞ for "not within the steps". */
+    final double[] t90;
+
+    final double[] t95;
+    final double[] ready;
+
+    private final Members members;
+    private final Steps steps;
+    private final int instants;
+
+    private Courses(Members members, Steps steps, int instants, boolean dextrins) {
+        this.members = members;
+        this.steps = steps;
+        this.instants = instants;
+        fraction = new float[instants * members.size];
+        dextrinFraction = dextrins ? new float[instants * members.size] : null;
+        t90 = never(members.size);
+        t95 = never(members.size);
+        ready = never(members.size);
+    }
+
+    private static double[] never(int size) {
+        double[] instants = new double[size];
+        Arrays.fill(instants, Double.POSITIVE_INFINITY);
+        return instants;
+    }
+
+    /** Follows all members; the course stops at the last step and stands still after it. */
+    static Courses follow(Members members, Steps steps, int instants, boolean dextrins) {
+        Courses courses = new Courses(members, steps, instants, dextrins);
+        Course course = new Course(members);
+        for (int m = 0; m < members.size; m++) {
+            course.begin(m);
+            courses.follow(course, m);
+        }
+        return courses;
+    }
+
+    private void follow(Course course, int m) {
+        double z = members.temperatureZ[m];
+        double readyAtClock = Double.POSITIVE_INFINITY;
+        int next = record(course, m, 0, steps.instantsBefore);
+        for (int s = 0; s < steps.size; s++) {
+            course.advance(steps.days[s], steps.celsius[s] + z * steps.spread[s], steps.swing[s]);
+            if (t90[m] == Double.POSITIVE_INFINITY && course.reached90()) {
+                t90[m] = within(s, course.shareOfStepTo90());
+            }
+            if (t95[m] == Double.POSITIVE_INFINITY && course.reached95()) {
+                double share = course.shareOfStepTo95();
+                t95[m] = within(s, share);
+                readyAtClock = course.clockAt(share) + members.cleanUpDays[m];
+            }
+            if (ready[m] == Double.POSITIVE_INFINITY && course.clock() >= readyAtClock) {
+                ready[m] = within(s, course.shareOfStepToClock(readyAtClock));
+            }
+            next = record(course, m, next, steps.instantsPassed[s]);
+            if (ready[m] < Double.POSITIVE_INFINITY && course.isDone() && dextrinFraction == null) {
+                break;
+            }
+        }
+        record(course, m, next, instants);
+    }
+
+    /** Writes the state at the instants from one index up to another and returns the latter. */
+    private int record(Course course, int m, int from, int until) {
+        if (from < until) {
+            float done = (float) course.fraction();
+            float dextrins = dextrinFraction == null ? 0 : (float) course.dextrinFraction();
+            for (int i = from; i < until; i++) {
+                fraction[i * members.size + m] = done;
+                if (dextrinFraction != null) {
+                    dextrinFraction[i * members.size + m] = dextrins;
+                }
+            }
+        }
+        return until;
+    }
+
+    private double within(int step, double share) {
+        return steps.endEpochSecond[step] - (1 - share) * steps.days[step] * Steps.SECONDS_PER_DAY;
+    }
+}

@@ -1,0 +1,158 @@
+package undercroft.calc.conditioning;
+
+import undercroft.calc.gas.HeatLimit;
+import undercroft.calc.gas.PressureMemory;
+import undercroft.calc.gas.PressureTable;
+import undercroft.quantity.Interval;
+import undercroft.series.Band;
+import undercroft.series.Track;
+
+/**
+ * The pressure in a lot's bottles along a temperature track: every member of the ensemble with its own carbonation, beer
+ * factor and air, asked of one prepared bottle. All pressures in bar gauge. Not for two threads at once.
+ */
+public final class PressureForecast {
+    private static final double[] LEVELS = {0.05, 0.25, 0.5, 0.75, 0.95};
+
+    private final ConditioningEnsemble ensemble;
+    private final ConditioningRun run;
+    private final PressureTable.Row row;
+    private final PressureTable.Row warmerRow;
+    private final WeightedQuantiles quantiles;
+    private final double[] column;
+
+    /** A forecast for the members of {@code run}, which {@code ensemble} made. */
+    public PressureForecast(ConditioningEnsemble ensemble, ConditioningRun run, PressureTable table) {
+        this.ensemble = ensemble;
+        this.run = run;
+        this.row = table.row();
+        this.warmerRow = table.row();
+        double[] weights = new double[ensemble.size()];
+        for (int m = 0; m < weights.length; m++) {
+            weights[m] = ensemble.weight(m);
+        }
+        this.quantiles = new WeightedQuantiles(weights);
+        this.column = new double[weights.length];
+    }
+
+    /**
+     * Pressure at one of the run's instants.
+     *
+     * @param celsius temperature of the bottles
+     * @param spreadKelvin its standard deviation, 0 or more
+     */
+    public Interval at(int instant, double celsius, double spreadKelvin) {
+        fill(instant, celsius, spreadKelvin, 1);
+        return quantiles.interval(column);
+    }
+
+    /**
+     * Pressure of the most strongly primed of several bottles at one of the run's instants.
+     *
+     * @param factor its CO2 made in the bottle over the average bottle's, 1 or more
+     */
+    public Interval strongestAt(int instant, double celsius, double spreadKelvin, double factor) {
+        fill(instant, celsius, spreadKelvin, factor);
+        return quantiles.interval(column);
+    }
+
+    /** Pressure when everything fermentable is gone, at a temperature known without spread. */
+    public Interval finished(double celsius) {
+        row.at(celsius);
+        for (int m = 0; m < column.length; m++) {
+            column[m] = ofMember(row, m, run.finalGramsPerLitre(m));
+        }
+        return quantiles.interval(column);
+    }
+
+    /** The warmest storage at which the 95 % pressure of the finished beer stays within a limit, bar above 0. */
+    public HeatLimit heatLimit(double limitBar) {
+        return HeatLimit.of(celsius -> finished(celsius).high(), limitBar);
+    }
+
+    /**
+     * The course over the run's instants: median and quartiles at the mean temperature of the time since the instant
+     * before, low and high at its coldest and warmest, so that no peak falls between two instants.
+     */
+    public Band course(Track bottle) {
+        int n = run.instants();
+        double[][] band = new double[LEVELS.length][n];
+        long[] instants = new long[n];
+        double[] out = new double[LEVELS.length];
+        for (int i = 0; i < n; i++) {
+            instants[i] = run.instantAt(i);
+            Weather weather = Weather.between(bottle, i == 0 ? instants[0] : instants[i - 1], instants[i]);
+            fill(i, weather.mean, weather.spread, 1);
+            quantiles.of(column, LEVELS, out);
+            for (int k = 0; k < LEVELS.length; k++) {
+                band[k][i] = out[k];
+            }
+            if (weather.warmest > weather.coldest) {
+                fill(i, weather.warmest, weather.spread, 1);
+                quantiles.of(column, LEVELS, out);
+                band[4][i] = Math.max(band[4][i], out[4]);
+                fill(i, weather.coldest, weather.spread, 1);
+                quantiles.of(column, LEVELS, out);
+                band[0][i] = Math.min(band[0][i], out[0]);
+            }
+        }
+        return Band.of(instants, band);
+    }
+
+    /**
+     * All pressure borne up to a run's instant as one held for 60 s ({@link PressureMemory}), for the 5, 50 and 95 %
+     * courses.
+     */
+    public static Interval memory(Band course, int untilIndexExclusive) {
+        double low = 0;
+        double median = 0;
+        double high = 0;
+        for (int i = 1; i < untilIndexExclusive; i++) {
+            double seconds = (double) course.timeAt(i) - course.timeAt(i - 1);
+            low = PressureMemory.after(low, course.lowAt(i), seconds);
+            median = PressureMemory.after(median, course.medianAt(i), seconds);
+            high = PressureMemory.after(high, course.highAt(i), seconds);
+        }
+        return Interval.of(low, median, high);
+    }
+
+    private void fill(int instant, double celsius, double spreadKelvin, double factor) {
+        row.at(celsius);
+        if (spreadKelvin > 0) {
+            warmerRow.at(celsius + spreadKelvin);
+        }
+        for (int m = 0; m < column.length; m++) {
+            double grams = run.gramsPerLitre(m, instant);
+            if (factor != 1) {
+                grams += (factor - 1) * run.madeGramsPerLitre(m, instant);
+            }
+            double bar = ofMember(row, m, grams);
+            column[m] = spreadKelvin > 0 ? bar + ensemble.temperatureZ(m) * (ofMember(warmerRow, m, grams) - bar) : bar;
+        }
+    }
+
+    private double ofMember(PressureTable.Row at, int m, double grams) {
+        return at.gaugeBar(grams, ensemble.beerFactor(m), ensemble.airAmount(m), ensemble.airTrapped(m));
+    }
+
+    /** What a track did between two instants. */
+    private record Weather(double coldest, double mean, double warmest, double spread) {
+        static Weather between(Track bottle, long from, long until) {
+            int first = bottle.indexAt(from);
+            int last = bottle.indexAt(until);
+            double coldest = Double.POSITIVE_INFINITY;
+            double warmest = Double.NEGATIVE_INFINITY;
+            double sum = 0;
+            double spread = 0;
+            for (int i = first; i <= last; i++) {
+                double value = bottle.valueAt(i);
+                coldest = Math.min(coldest, value);
+                warmest = Math.max(warmest, value);
+                sum += value;
+                spread += bottle.spreadAt(i);
+            }
+            int count = last - first + 1;
+            return new Weather(coldest, sum / count, warmest, spread / count);
+        }
+    }
+}

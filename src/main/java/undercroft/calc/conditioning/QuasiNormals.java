@@ -1,0 +1,40 @@
+package undercroft.calc.conditioning;
+
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.random.SobolSequenceGenerator;
+
+/**
+ * Standard normal points spread evenly over many dimensions: a Sobol sequence (Joe and Kuo 2008 directions, as in
+ * Hipparchus) through the normal quantile. No seed, no clock: the same size gives the same points.
+ */
+final class QuasiNormals {
+    private static final NormalDistribution NORMAL = new NormalDistribution();
+
+    private QuasiNormals() {}
+
+    /**
+     * {@code count} rows of {@code dimensions} deviates. The block that follows the first power of two at or above
+     * {@code count} is used: it is as even as the first block and holds no coordinate of 0, whose quantile is infinite.
+     * Columns do not depend on how many there are.
+     */
+    static double[][] points(int count, int dimensions) {
+        SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimensions);
+        int skip = Math.max(64, Integer.highestOneBit(Math.max(1, count - 1)) << 1);
+        double[][] points = new double[count][];
+        points[0] = sobol.skipTo(skip);
+        for (int i = 1; i < count; i++) {
+            points[i] = sobol.nextVector();
+        }
+        for (double[] point : points) {
+            for (int d = 0; d < dimensions; d++) {
+                point[d] = NORMAL.inverseCumulativeProbability(point[d]);
+            }
+        }
+        return points;
+    }
+
+    /** Cumulative probability of a standard normal deviate, 0 to 1. */
+    static double probability(double z) {
+        return NORMAL.cumulativeProbability(z);
+    }
+}

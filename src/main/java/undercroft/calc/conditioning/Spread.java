@@ -1,0 +1,30 @@
+package undercroft.calc.conditioning;
+
+import undercroft.quantity.Interval;
+
+/** Turns a standard normal deviate into a value whose 5, 50 and 95 % points are those of an interval. */
+final class Spread {
+    /** The 95 % point of the standard normal distribution. */
+    private static final double Z95 = 1.6448536269514722;
+
+    private Spread() {}
+
+    /**
+     * Two half log-normals that meet in the median, so that both ends hold; two half normals, cut at 0, when an end is
+     * 0 or less and has no logarithm.
+     */
+    static double at(Interval interval, double z) {
+        double end = z < 0 ? interval.low() : interval.high();
+        double share = Math.abs(z) / Z95;
+        if (interval.low() > 0) {
+            return interval.median() * Math.exp(share * Math.log(end / interval.median()));
+        }
+        return Math.max(0, interval.median() + share * (end - interval.median()));
+    }
+
+    /** A normal value with the interval's median and, on each side, its distance to that end. */
+    static double normalAt(Interval interval, double z) {
+        double end = z < 0 ? interval.low() : interval.high();
+        return interval.median() + Math.abs(z) / Z95 * (end - interval.median());
+    }
+}

@@ -1,0 +1,48 @@
+package undercroft.calc.light;
+
+import undercroft.catalogue.Listed;
+
+/** What a dose means for the taste. The limits follow the uncertainty factor of 4 (assumption). */
+public enum LightBand implements Listed {
+    NONE("none", "no sign of light to expect", 0),
+    POSSIBLE("possible", "a keen taster may notice light", 0.25),
+    LIKELY("likely", "probably tastes of light", 1),
+    NEAR_CERTAIN("near-certain", "tastes of light", 4);
+
+    private final String id;
+    private final String label;
+    private final double fromDose;
+
+    LightBand(String id, String label, double fromDose) {
+        this.id = id;
+        this.label = label;
+        this.fromDose = fromDose;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String label() {
+        return label;
+    }
+
+    /** Lowest dose of the band, D, inclusive. */
+    public double fromDose() {
+        return fromDose;
+    }
+
+    /** The band of a dose of 0 or more, D; infinity is near-certain. */
+    public static LightBand of(double dose) {
+        if (!(dose >= 0)) {
+            throw new IllegalArgumentException("dose " + dose);
+        }
+        LightBand found = NONE;
+        for (LightBand band : values()) {
+            found = dose >= band.fromDose ? band : found;
+        }
+        return found;
+    }
+}

@@ -1,0 +1,140 @@
+package undercroft.calc.spell;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import undercroft.series.TimeSeries;
+
+/**
+ * A logger's series without what no room ever had: markers of a dead sensor, impossible temperatures, and spikes. Made
+ * by {@link #of}; tells for each raw sample what became of it.
+ */
+public final class CleanSeries {
+    /** What became of a sample. */
+    public enum Verdict {
+        /** Stays as it was. */
+        KEPT(0, "kept"),
+        /** A spike, replaced by the median of the six hours before and after. */
+        SPIKE(1, "far off the readings of the six hours before and after; replaced by their median"),
+        /** Dropped: a number that sensors send when they are lost, such as −127 or 85. */
+        SENTINEL(2, "a number that sensors send when they have no reading"),
+        /** Dropped: outside −40 to 70 °C. */
+        IMPOSSIBLE(3, "colder or warmer than any place for bottles");
+
+        private static final List<Verdict> BY_CODE = List.of(KEPT, SPIKE, SENTINEL, IMPOSSIBLE);
+
+        private final byte code;
+        private final String reason;
+
+        Verdict(int code, String reason) {
+            this.code = (byte) code;
+            this.reason = reason;
+        }
+
+        /** The reason in words a person reads. */
+        public String reason() {
+            return reason;
+        }
+    }
+
+    /** Coldest and warmest that is taken for a reading, °C. */
+    static final double COLDEST = -40;
+
+    static final double WARMEST = 70;
+
+    // DS18B20 sensors send −127 when unplugged and 85 after power-on (Maxim data sheet 19-7487); the rest is common
+    // practice of loggers. Only −99 to 85 could pass for a temperature at all.
+    private static final double[] SENTINELS = {
+        -32768, -9999, -999.9, -999, -888, -273.15, -273, -200, -127, -99.9, -99, 85, 99.9, 127, 255, 327.67, 850, 888,
+        999, 999.9, 9999, 32767
+    };
+
+    private final TimeSeries raw;
+    private final TimeSeries series;
+    private final byte[] verdicts;
+    private final Map<Verdict, Integer> counts;
+
+    private CleanSeries(TimeSeries raw, TimeSeries series, byte[] verdicts, Map<Verdict, Integer> counts) {
+        this.raw = raw;
+        this.series = series;
+        this.verdicts = verdicts;
+        this.counts = counts;
+    }
+
+    /**
+     * Cleans a series of °C. A sample is a spike where it is more than 3 K and more than 4 · 1.4826 · MAD off the median
+     * of the samples within six hours either side (Hampel 1974, JASA 69:383; the thresholds are this tool's), and there
+     * are at least five of them. Reckoned in steps of 1/32 K.
+     */
+    public static CleanSeries of(TimeSeries raw) {
+        int size = raw.size();
+        byte[] verdicts = new byte[size];
+        int sound = 0;
+        for (int i = 0; i < size; i++) {
+            double value = raw.valueAt(i);
+            Verdict verdict = isSentinel(value)
+                    ? Verdict.SENTINEL
+                    : value < COLDEST || value > WARMEST ? Verdict.IMPOSSIBLE : Verdict.KEPT;
+            verdicts[i] = verdict.code;
+            sound += verdict == Verdict.KEPT ? 1 : 0;
+        }
+        long[] times = new long[sound];
+        double[] values = new double[sound];
+        for (int i = 0, next = 0; i < size; i++) {
+            if (verdicts[i] == Verdict.KEPT.code) {
+                times[next] = raw.timeAt(i);
+                values[next] = raw.valueAt(i);
+                next++;
+            }
+        }
+        double[] repaired = SpikeFilter.repair(times, values);
+        for (int i = 0, next = 0; i < size; i++) {
+            if (verdicts[i] == Verdict.KEPT.code) {
+                if (repaired[next] != values[next]) {
+                    verdicts[i] = Verdict.SPIKE.code;
+                }
+                next++;
+            }
+        }
+        Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+        for (Verdict verdict : Verdict.values()) {
+            counts.put(verdict, 0);
+        }
+        for (byte verdict : verdicts) {
+            counts.merge(Verdict.BY_CODE.get(verdict), 1, Integer::sum);
+        }
+        return new CleanSeries(raw, TimeSeries.of(times, repaired), verdicts, counts);
+    }
+
+    /** What is kept and repaired, °C. */
+    public TimeSeries series() {
+        return series;
+    }
+
+    /** What came in. */
+    public TimeSeries raw() {
+        return raw;
+    }
+
+    /** What became of the raw sample at an index. */
+    public Verdict verdictAt(int index) {
+        return Verdict.BY_CODE.get(verdicts[index]);
+    }
+
+    public int count(Verdict verdict) {
+        return counts.get(verdict);
+    }
+
+    /** Samples dropped for any reason. */
+    public int droppedCount() {
+        return count(Verdict.SENTINEL) + count(Verdict.IMPOSSIBLE);
+    }
+
+    private static boolean isSentinel(double value) {
+        if (value > -99 && value < 85) {
+            return false;
+        }
+        return Arrays.binarySearch(SENTINELS, value) >= 0;
+    }
+}

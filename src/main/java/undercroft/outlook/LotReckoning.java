@@ -1,0 +1,209 @@
+package undercroft.outlook;
+
+import java.time.Instant;
+import java.util.Optional;
+import undercroft.calc.ageing.MeanKineticTemperature;
+import undercroft.calc.conditioning.ConditioningEnsemble;
+import undercroft.calc.conditioning.ConditioningRun;
+import undercroft.calc.conditioning.ConditioningSigns;
+import undercroft.calc.conditioning.PressureForecast;
+import undercroft.calc.gas.ClosedBottle;
+import undercroft.calc.gas.HeatLimit;
+import undercroft.calc.gas.PressureLimits;
+import undercroft.calc.gas.PressureTable;
+import undercroft.calc.gas.StrongestBottle;
+import undercroft.calc.priming.Dosing;
+import undercroft.catalogue.BottleClass;
+import undercroft.catalogue.BottleType;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.quantity.Carbonation;
+import undercroft.quantity.Interval;
+import undercroft.series.Band;
+import undercroft.series.Track;
+
+/** From a lot, its batch's ensemble and its climate to its outlook. */
+final class LotReckoning {
+    private static final long DAY = 86_400;
+    /** How far ahead a peak of pressure raises an alert. */
+    private static final long PEAK_AHEAD = 60 * DAY;
+
+    static final double CARBONATED = 0.95;
+
+    private final Batch batch;
+    private final Lot lot;
+    private final Instant at;
+    private final LotClimate climate;
+    private final BottleType type;
+    private final Cellar cellar;
+
+    LotReckoning(Cellar cellar, Batch batch, Lot lot, Instant at, LotClimate climate) {
+        this.cellar = cellar;
+        this.batch = batch;
+        this.lot = lot;
+        this.at = at;
+        this.climate = climate;
+        this.type = bottleAsUsed(cellar.bottleType(lot.bottleTypeId()), lot);
+    }
+
+    /** The make with the lot's own colour, fill and wear. */
+    static BottleType bottleAsUsed(BottleType type, Lot lot) {
+        boolean trustedLess = lot.scuffed()
+                && (type.bottleClass() == BottleClass.STANDARD || type.bottleClass() == BottleClass.REFILLABLE);
+        return new BottleType(
+                type.id(),
+                type.label(),
+                lot.colour(),
+                trustedLess ? BottleClass.REUSED : type.bottleClass(),
+                type.closure(),
+                lot.fillMillilitres(),
+                type.brimfulMillilitres(),
+                type.wallMillimetres(),
+                type.emptyGrams(),
+                type.bodyMillimetres(),
+                type.makerTestBar());
+    }
+
+    LotOutlook outlook(BatchChemistry chemistry, ConditioningEnsemble ensemble, ClosedBottle bottle) {
+        long capped = batch.cappedAt().orElseThrow().getEpochSecond();
+        Track bottles = climate.bottles();
+        Moments moments = Moments.of(capped, at.getEpochSecond(), bottles.timeAt(bottles.size() - 1));
+        ConditioningRun run = ensemble.run(bottles, capped, moments.instants());
+        CarbonationOutlook carbonation = new CarbonationOutlook(
+                run.carbonationVolumesAt(moments.present()),
+                run.finalCarbonationVolumes(),
+                run.fractionDoneAt(moments.present()),
+                run.carbonationVolumes());
+        Interval ready = run.readyEpochSeconds();
+        ReadyOutlook readyOutlook = new ReadyOutlook(
+                instant(ready.low()),
+                instant(ready.median()),
+                instant(ready.high()),
+                run.probabilityReadyBy(at.getEpochSecond()));
+        int left = lot.leftAt(at);
+        PressureOutlook pressure = pressure(chemistry, ensemble, run, moments, bottle, Math.max(1, left));
+        LightOutlook light = LightReckoning.of(cellar, batch, lot, type, at);
+        AgeingOutlook ageing = AgeingReckoning.of(batch, bottles, at, cellar.zone());
+        return new LotOutlook(
+                lot,
+                left,
+                cellar.place(lot.stayAt(at).placeId()),
+                carbonation,
+                pressure,
+                light,
+                ageing,
+                temperature(capped, moments),
+                readyOutlook,
+                progress(bottles, capped, carbonation));
+    }
+
+    private PressureOutlook pressure(
+            BatchChemistry chemistry,
+            ConditioningEnsemble ensemble,
+            ConditioningRun run,
+            Moments moments,
+            ClosedBottle bottle,
+            int left) {
+        Track bottles = climate.bottles();
+        double most = Math.min(
+                ClosedBottle.MOST_GRAMS_PER_LITRE,
+                1.4 * run.finalCarbonationVolumes().high() * Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME);
+        PressureTable table = PressureTable.of(
+                bottle,
+                Math.max(4, most),
+                chemistry.refermentation().beerFactor().median());
+        PressureForecast forecast = new PressureForecast(ensemble, run, table);
+        Band course = forecast.course(bottles);
+        int present = moments.present();
+        double now = bottles.valueAt(bottles.indexAt(at.getEpochSecond()));
+        double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
+        double uneven =
+                batch.priming().perBottle() ? StrongestBottle.UNEVEN_VARIATION : Dosing.SYRUP.coefficientOfVariation();
+        double strongest = StrongestBottle.of(left, uneven).factor().median();
+        PressureLimits limits = PressureLimits.of(type);
+        HeatLimit heat = forecast.heatLimit(limits.limitBar());
+        double heatCelsius =
+                switch (heat.reach()) {
+                    case NOT_REACHED -> Double.POSITIVE_INFINITY;
+                    case BEYOND_WHEN_COLD -> -1;
+                    case PRESSURE, LIQUID_FULL -> heat.celsius();
+                };
+        int aheadUntil = course.indexAtOrBefore(at.getEpochSecond() + PEAK_AHEAD) + 1;
+        Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
+        Interval peakAhead = peak(course, present, Math.max(present + 1, aheadUntil));
+        Interval memory = PressureForecast.memory(course, present + 1);
+        Alert alert = Alerts.ofPressure(
+                strongestNow,
+                peakAhead,
+                type.isGlass() && memory.high() > limits.minuteStrengthBar(),
+                heatCelsius,
+                limits,
+                left > 0);
+        return new PressureOutlook(
+                forecast.at(present, now, spread),
+                peak(course, 0, present + 1),
+                peakAhead,
+                strongestNow,
+                memory,
+                limits.limitBar(),
+                limits.cautionBar(),
+                heatCelsius,
+                type,
+                alert,
+                course);
+    }
+
+    private LotOutlook.Progress progress(Track bottles, long capped, CarbonationOutlook carbonation) {
+        double done = carbonation.fractionDone().median();
+        ConditioningSigns signs =
+                ConditioningSigns.at(batch.yeast().strain(), bottles, capped, at.getEpochSecond(), done);
+        if (done >= CARBONATED) {
+            return LotOutlook.Progress.DONE;
+        }
+        boolean hotNow = bottles.valueAt(bottles.indexAt(at.getEpochSecond()))
+                > batch.yeast().strain().tooHotCelsius();
+        if (signs.tooHot() && hotNow) {
+            return LotOutlook.Progress.TOO_HOT;
+        }
+        if (signs.stalled()) {
+            return LotOutlook.Progress.STALLED;
+        }
+        return signs.slow() ? LotOutlook.Progress.SLOW : LotOutlook.Progress.WORKING;
+    }
+
+    private TemperatureOutlook temperature(long capped, Moments moments) {
+        Track bottles = climate.bottles();
+        long until = Math.max(at.getEpochSecond(), capped + 3600);
+        double warmest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i <= bottles.indexAt(at.getEpochSecond()); i++) {
+            warmest = Math.max(warmest, bottles.valueAt(i));
+        }
+        return new TemperatureOutlook(
+                bottles.valueAt(bottles.indexAt(at.getEpochSecond())),
+                MeanKineticTemperature.of(bottles, capped, until),
+                warmest,
+                climate.coverage(),
+                climate.air(),
+                moments.temperatureBand(bottles),
+                climate.gaps());
+    }
+
+    private static Interval peak(Band course, int fromInclusive, int untilExclusive) {
+        double low = Double.NEGATIVE_INFINITY;
+        double median = Double.NEGATIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = fromInclusive; i < untilExclusive; i++) {
+            low = Math.max(low, course.lowAt(i));
+            median = Math.max(median, course.medianAt(i));
+            high = Math.max(high, course.highAt(i));
+        }
+        return Interval.of(low, median, high);
+    }
+
+    private static Optional<Instant> instant(double epochSecond) {
+        return Double.isInfinite(epochSecond)
+                ? Optional.empty()
+                : Optional.of(Instant.ofEpochSecond(Math.round(epochSecond)));
+    }
+}

@@ -1,0 +1,135 @@
+package undercroft.outlook;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
+import undercroft.cellar.TemperatureSource;
+import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
+
+/** The one way from a cellar and its temperatures to its outlook. Pure: same input, same outlook. */
+public final class Outlooks {
+    private static final long DAY = 86_400;
+    private static final long HORIZON_SECONDS = 365 * DAY;
+    private static final Duration CHILL_NOTICE = Duration.ofDays(4);
+
+    private Outlooks() {}
+
+    /**
+     * The shelf at an instant.
+     *
+     * @param temperatures logged air of the places by place id, °C; what comes after {@code at} is not looked at
+     */
+    public static CellarOutlook of(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
+        Wording words = new Wording(cellar.zone(), cellar.settings().units(), at);
+        Map<String, PlaceClimate> places = climates(cellar, temperatures, at);
+        BatchReckoning reckoning = new BatchReckoning(cellar, places, at);
+        List<Problem> problems = problems(cellar, temperatures, at, words);
+        List<BatchOutlook> batches = new ArrayList<>();
+        List<Reckoned> reckoned = cellar.batches().parallelStream()
+                .map(batch -> reckoned(reckoning, batch))
+                .collect(Collectors.toList());
+        for (Reckoned one : reckoned) {
+            if (one.outlook() != null) {
+                batches.add(one.outlook());
+            } else {
+                problems.add(one.problem());
+            }
+        }
+        List<PourPlan> pours = new PourPlans(cellar, places, at, words).of(batches);
+        return new CellarOutlook(
+                at,
+                cellar,
+                batches,
+                places.values().stream().map(place -> place.outlook(at)).toList(),
+                new SpellReviews(places, at, words).of(batches),
+                pours,
+                tasks(cellar, batches, pours, at, words),
+                problems);
+    }
+
+    private record Reckoned(BatchOutlook outlook, Problem problem) {}
+
+    private static Reckoned reckoned(BatchReckoning reckoning, Batch batch) {
+        try {
+            return new Reckoned(reckoning.outlook(batch), null);
+        } catch (InvalidInput fault) {
+            return new Reckoned(null, new Problem("batch " + batch.id(), fault.getMessage()));
+        }
+    }
+
+    private static Map<String, PlaceClimate> climates(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
+        long now = at.getEpochSecond();
+        long earliest = cellar.batches().stream()
+                .flatMap(batch -> batch.cappedAt().stream())
+                .mapToLong(Instant::getEpochSecond)
+                .filter(capped -> capped <= now)
+                .min()
+                .orElse(now - DAY);
+        long hour = PlaceClimate.STEP_SECONDS;
+        long gridFrom = Math.floorDiv(Math.min(earliest, now - 5 * DAY), hour) * hour;
+        long horizon = Math.floorDiv(now, hour) * hour + HORIZON_SECONDS;
+        Map<String, PlaceClimate> climates = new LinkedHashMap<>();
+        for (Place place : cellar.places()) {
+            TimeSeries raw = temperatures.getOrDefault(place.id(), TimeSeries.empty());
+            climates.put(place.id(), PlaceClimate.of(place, raw, gridFrom, at, horizon));
+        }
+        return climates;
+    }
+
+    private static List<Problem> problems(
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Wording words) {
+        List<Problem> problems = new ArrayList<>();
+        for (Place place : cellar.places()) {
+            if (place.temperature() instanceof TemperatureSource.Logged) {
+                TimeSeries log = temperatures
+                        .getOrDefault(place.id(), TimeSeries.empty())
+                        .between(Long.MIN_VALUE / 2, at.getEpochSecond() + 1);
+                if (log.isEmpty()) {
+                    problems.add(
+                            new Problem(
+                                    "place " + place.id(),
+                                    "has no temperatures yet; a room of 18 °C is assumed, import a logger's file or give a guess"));
+                } else if (log.lastTime() < at.getEpochSecond() - 2 * DAY) {
+                    problems.add(new Problem(
+                            "place " + place.id(),
+                            "has no temperatures since " + words.day(Instant.ofEpochSecond(log.lastTime()))
+                                    + "; what came after is guessed from its past"));
+                }
+            }
+        }
+        return problems;
+    }
+
+    private static List<Task> tasks(
+            Cellar cellar, List<BatchOutlook> batches, List<PourPlan> pours, Instant at, Wording words) {
+        List<Task> tasks = new ArrayList<>();
+        batches.forEach(batch -> tasks.addAll(batch.tasks()));
+        for (PourPlan plan : pours) {
+            boolean waiting = plan.chillFrom().map(from -> from.isAfter(at)).orElse(true);
+            Instant when = plan.chillFrom().orElse(at);
+            if (waiting && when.isBefore(at.plus(CHILL_NOTICE))) {
+                String name = cellar.batch(plan.pour().batchId()).name();
+                String what = plan.chillFrom().isPresent()
+                        ? "Chill " + plan.pour().bottles() + " " + name + " by " + words.moment(when)
+                        : "Too late to chill " + plan.pour().bottles() + " " + name + " in the fridge";
+                tasks.add(new Task(
+                        Task.Kind.CHILL,
+                        Alert.WATCH,
+                        when,
+                        plan.pour().batchId(),
+                        what,
+                        "for " + words.moment(plan.pour().at()) + ": " + plan.why()));
+            }
+        }
+        tasks.sort(Tasks.MOST_URGENT_FIRST);
+        return tasks;
+    }
+}

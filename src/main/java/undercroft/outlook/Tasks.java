@@ -1,0 +1,201 @@
+package undercroft.outlook;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import undercroft.calc.conditioning.ReadingsVerdict.Agreement;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Draw;
+import undercroft.cellar.Reading;
+import undercroft.quantity.Temperature;
+
+/** What the shelf wants from a person in the next days. */
+final class Tasks {
+    static final Comparator<Task> MOST_URGENT_FIRST = Comparator.comparing(Task::alert)
+            .reversed()
+            .thenComparing(Task::kind)
+            .thenComparing(Task::when)
+            .thenComparing(Task::batchId);
+    private static final Duration WEEK = Duration.ofDays(7);
+    private static final Duration GAUGE_INTERVAL = Duration.ofDays(4);
+    private static final double WAKING_CELSIUS = 16;
+
+    private final Wording words;
+    private final List<Task> tasks = new ArrayList<>();
+
+    Tasks(Wording words) {
+        this.words = words;
+    }
+
+    List<Task> of(Batch batch, Stage stage, List<LotOutlook> lots, Agreement readings) {
+        if (stage == Stage.FILLING || stage == Stage.EMPTY) {
+            return List.of();
+        }
+        for (LotOutlook lot : lots) {
+            if (lot.left() > 0) {
+                pressure(batch, lot);
+                light(batch, lot);
+            }
+        }
+        BatchOutlook whole = new BatchOutlook(batch, stage, Alert.CLEAR, "", 0, lots, List.of(), List.of());
+        LotOutlook main = whole.mainLot();
+        yeast(batch, main);
+        readings(batch, readings);
+        gauge(batch, stage, main);
+        firstTaste(batch, stage, main);
+        drinkSoon(batch, whole.oldestLot());
+        tasks.sort(MOST_URGENT_FIRST);
+        return List.copyOf(tasks);
+    }
+
+    private void pressure(Batch batch, LotOutlook lot) {
+        PressureOutlook pressure = lot.pressure();
+        String limit = words.bar(pressure.limitBar());
+        if (pressure.strongestBottle().high() > pressure.limitBar()) {
+            add(
+                    Task.Kind.COOL_BEFORE_TOUCHING,
+                    Alert.ACT,
+                    words.at(),
+                    batch,
+                    "Cool " + batch.name() + " in its closed boxes before touching it",
+                    "the strongest bottle may hold "
+                            + words.bar(pressure.strongestBottle().high()) + ", limit " + limit);
+        } else if (pressure.isWorn()) {
+            add(
+                    Task.Kind.COOL_BEFORE_TOUCHING,
+                    Alert.ACT,
+                    words.at(),
+                    batch,
+                    "Cool " + batch.name() + " in its closed boxes before touching it",
+                    "its glass has borne up to " + words.bar(pressure.peakPast().high()) + " for a long time, limit "
+                            + limit);
+        } else if (pressure.peakAhead().high() > pressure.limitBar()) {
+            add(
+                    Task.Kind.MOVE_COOLER,
+                    Alert.ACT,
+                    words.at(),
+                    batch,
+                    "Move " + batch.name() + " somewhere cooler",
+                    "may reach " + words.bar(pressure.peakAhead().high()) + " in the weeks ahead, limit " + limit);
+        }
+    }
+
+    private void light(Batch batch, LotOutlook lot) {
+        if (lot.light().perDay() > 0.25 / 30 && lot.light().alert() != Alert.CLEAR) {
+            add(
+                    Task.Kind.COVER_FROM_LIGHT,
+                    lot.light().alert(),
+                    words.at(),
+                    batch,
+                    "Cover " + batch.name() + " from light",
+                    lot.lot().colour().label() + " in the light of "
+                            + lot.place().name() + ": " + lot.light().words());
+        }
+    }
+
+    private void yeast(Batch batch, LotOutlook main) {
+        String celsius = words.celsius(main.temperature().nowCelsius());
+        if (main.progress() == LotOutlook.Progress.STALLED) {
+            String warm = words.celsius(Temperature.ofCelsius(WAKING_CELSIUS).celsius());
+            add(
+                    Task.Kind.MOVE_WARMER,
+                    Alert.WATCH,
+                    words.at(),
+                    batch,
+                    "Move " + batch.name() + " to a place of " + warm + " or more",
+                    "stalled at " + celsius + " with "
+                            + Wording.percent(main.carbonation().fractionDone().median()) + " done");
+        } else if (main.progress() == LotOutlook.Progress.TOO_HOT) {
+            add(
+                    Task.Kind.MOVE_COOLER,
+                    Alert.WATCH,
+                    words.at(),
+                    batch,
+                    "Move " + batch.name() + " somewhere cooler",
+                    "its yeast suffers at " + celsius);
+        }
+    }
+
+    private void readings(Batch batch, Agreement readings) {
+        if (readings == Agreement.NEEDS_EXTRA_EXTRACT) {
+            add(
+                    Task.Kind.COOL_BEFORE_TOUCHING,
+                    Alert.ACT,
+                    words.at(),
+                    batch,
+                    "Cool " + batch.name() + " and keep it cold",
+                    "a reading shows more gas than its sugar can give: a wild or diastatic yeast may be at work");
+        } else if (readings == Agreement.DISAGREES) {
+            add(
+                    Task.Kind.CHECK_READINGS,
+                    Alert.WATCH,
+                    words.at(),
+                    batch,
+                    "Check the readings of " + batch.name(),
+                    "they do not fit its sugar and temperatures: a date, a gauge or a dose may be wrong");
+        }
+    }
+
+    private void gauge(Batch batch, Stage stage, LotOutlook main) {
+        Instant newest = batch.readings().stream()
+                .filter(reading ->
+                        reading instanceof Reading.Gauge && !reading.at().isAfter(words.at()))
+                .map(Reading::at)
+                .max(Instant::compareTo)
+                .orElse(null);
+        if (stage == Stage.CARBONATING && newest != null) {
+            Instant due = newest.plus(GAUGE_INTERVAL);
+            if (due.isBefore(words.at().plus(WEEK))) {
+                add(
+                        Task.Kind.READ_GAUGE,
+                        Alert.CLEAR,
+                        due.isBefore(words.at()) ? words.at() : due,
+                        batch,
+                        "Read the gauge on " + batch.name(),
+                        "last read on " + words.day(newest) + "; expect about "
+                                + words.bar(main.pressure().atPresent().median()));
+            }
+        }
+    }
+
+    private void firstTaste(Batch batch, Stage stage, LotOutlook main) {
+        boolean opened = batch.lots().stream()
+                .flatMap(lot -> lot.draws().stream())
+                .anyMatch(draw -> draw.fate() == Draw.Fate.OPENED && !draw.at().isAfter(words.at()));
+        if (opened || stage == Stage.TIRED || main.ready().median().isEmpty()) {
+            return;
+        }
+        Instant ready = main.ready().median().get();
+        if (ready.isBefore(words.at().plus(WEEK))) {
+            add(
+                    Task.Kind.FIRST_TASTE,
+                    Alert.CLEAR,
+                    ready.isBefore(words.at()) ? words.at() : ready,
+                    batch,
+                    "First taste: " + batch.name(),
+                    Wording.percent(main.ready().probabilityNow()) + " likely ready; chill one bottle");
+        }
+    }
+
+    private void drinkSoon(Batch batch, LotOutlook oldest) {
+        oldest.ageing().bestBefore().ifPresent(end -> {
+            Instant ends = end.atStartOfDay(words.zone()).toInstant();
+            if (ends.isBefore(words.at().plus(WEEK.multipliedBy(2)))) {
+                add(
+                        Task.Kind.DRINK_SOON,
+                        Alert.WATCH,
+                        words.at(),
+                        batch,
+                        "Drink " + batch.name() + " soon",
+                        Wording.fixed(oldest.ageing().daysUsed().median(), 0) + " of "
+                                + Wording.fixed(oldest.ageing().budgetDays().median(), 0) + " keeping days used");
+            }
+        });
+    }
+
+    private void add(Task.Kind kind, Alert alert, Instant when, Batch batch, String what, String why) {
+        tasks.add(new Task(kind, alert, when, batch.id(), what, why));
+    }
+}

@@ -1,0 +1,130 @@
+package undercroft.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import undercroft.outlook.AgeingOutlook;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.LotOutlook;
+import undercroft.outlook.PourPlan;
+import undercroft.outlook.PressureOutlook;
+import undercroft.outlook.Problem;
+import undercroft.outlook.SpellReview;
+import undercroft.outlook.Task;
+
+/**
+ * The shelf as report.json, schema 1; its JSON Schema stands beside this class in the jar. Carbonation and temperature are
+ * of the lot with most bottles left; pressure, light and ageing of the lot that has it worst.
+ */
+public final class ShelfJson {
+    private ShelfJson() {}
+
+    public static String of(CellarOutlook outlook) {
+        ObjectNode root = JsonShapes.object();
+        root.put("schema", 1);
+        root.put("at", outlook.at().toString());
+        root.put("cellar", outlook.cellar().name());
+        ArrayNode batches = root.putArray("batches");
+        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch));
+        ArrayNode spells = root.putArray("spells");
+        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell));
+        ArrayNode pours = root.putArray("pours");
+        outlook.pours().forEach(pour -> putPour(pours.addObject(), pour));
+        ArrayNode problems = root.putArray("problems");
+        for (Problem problem : outlook.problems()) {
+            problems.addObject().put("where", problem.where()).put("what", problem.what());
+        }
+        return JsonShapes.text(root);
+    }
+
+    private static void putBatch(ObjectNode node, BatchOutlook batch) {
+        node.put("id", batch.id());
+        node.put("name", batch.batch().name());
+        node.put("stage", batch.stage().name());
+        node.put("alert", batch.alert().name());
+        node.put("headline", batch.headline());
+        node.put("bottlesLeft", batch.bottlesLeft());
+        if (batch.isCapped()) {
+            putFigures(node, batch);
+        } else {
+            for (String key : List.of("carbonation", "pressure", "light", "ageing", "temperature", "ready")) {
+                node.putNull(key);
+            }
+        }
+        putTasks(node.putArray("tasks"), batch.tasks());
+    }
+
+    private static void putFigures(ObjectNode node, BatchOutlook batch) {
+        LotOutlook main = batch.mainLot();
+        ObjectNode carbonation = node.putObject("carbonation");
+        JsonShapes.put(carbonation, "now", main.carbonation().atPresent());
+        JsonShapes.put(carbonation, "final", main.carbonation().atEnd());
+        JsonShapes.put(carbonation, "fractionDone", main.carbonation().fractionDone());
+        putPressure(node.putObject("pressure"), batch.tightestLot().pressure());
+        ObjectNode light = node.putObject("light");
+        JsonShapes.put(light, "dose", batch.brightestLot().light().dose());
+        light.put("alert", batch.brightestLot().light().alert().name());
+        light.put("worstLot", batch.brightestLot().lot().id());
+        putAgeing(node.putObject("ageing"), batch.oldestLot().ageing());
+        ObjectNode temperature = node.putObject("temperature");
+        JsonShapes.put(temperature, "now", main.temperature().nowCelsius());
+        JsonShapes.put(temperature, "meanKinetic", main.temperature().meanKineticCelsius());
+        JsonShapes.put(temperature, "coverage", main.temperature().coverage());
+        ObjectNode ready = node.putObject("ready");
+        JsonShapes.put(ready, "early", main.ready().early());
+        JsonShapes.put(ready, "median", main.ready().median());
+        JsonShapes.put(ready, "late", main.ready().late());
+    }
+
+    private static void putPressure(ObjectNode node, PressureOutlook pressure) {
+        JsonShapes.put(node, "now", pressure.atPresent());
+        JsonShapes.put(node, "peakPast", pressure.peakPast());
+        JsonShapes.put(node, "peakAhead", pressure.peakAhead());
+        JsonShapes.put(node, "working", pressure.limitBar());
+        node.put("weakestBottle", pressure.bottle().id());
+        JsonShapes.put(node, "heatLimitCelsius", pressure.heatLimitCelsius());
+        node.put("alert", pressure.alert().name());
+    }
+
+    private static void putAgeing(ObjectNode node, AgeingOutlook ageing) {
+        JsonShapes.put(node, "shelfDaysUsed", ageing.daysUsed());
+        JsonShapes.put(node, "shelfDaysBudget", ageing.budgetDays().median());
+        node.put("bestBefore", ageing.bestBefore().map(Object::toString).orElse(null));
+    }
+
+    private static void putTasks(ArrayNode node, List<Task> tasks) {
+        for (Task task : tasks) {
+            node.addObject()
+                    .put("when", task.when().toString())
+                    .put("what", task.what())
+                    .put("why", task.why());
+        }
+    }
+
+    private static void putSpell(ObjectNode node, SpellReview spell) {
+        node.put("place", spell.place().id());
+        node.put("from", spell.from().toString());
+        node.put("until", spell.until().toString());
+        JsonShapes.put(node, "peakCelsius", spell.peakCelsius());
+        node.put("kind", spell.warm() ? "WARM" : "COLD");
+        ArrayNode tolls = node.putArray("batches");
+        for (SpellReview.Toll toll : spell.tolls()) {
+            ObjectNode entry = tolls.addObject();
+            entry.put("id", toll.batchId());
+            JsonShapes.put(entry, "peakBarGauge", toll.peakBarGauge());
+            JsonShapes.put(entry, "hoursOverWorking", toll.hoursOverWorking());
+            JsonShapes.put(entry, "shelfDaysCost", toll.shelfDaysCost());
+            JsonShapes.put(entry, "carbonationDaysGained", toll.carbonationDaysGained());
+            entry.put("verdict", toll.verdict());
+        }
+    }
+
+    private static void putPour(ObjectNode node, PourPlan plan) {
+        node.put("at", plan.pour().at().toString());
+        node.put("batch", plan.pour().batchId());
+        node.put("bottles", plan.pour().bottles());
+        JsonShapes.put(node, "chillFrom", plan.chillFrom());
+        node.put("why", plan.why());
+    }
+}

@@ -1,0 +1,158 @@
+package undercroft.store;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import undercroft.catalogue.BottleType;
+import undercroft.catalogue.Sugar;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
+import undercroft.cellar.Pour;
+import undercroft.cellar.Settings;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.UnitSystem;
+
+/**
+ * A cellar together with the bytes and the tree it was read from, so that what this program does not know goes back
+ * where it stood.
+ */
+final class CellarJson {
+    static final int SCHEMA = 1;
+
+    private final Cellar cellar;
+    private final byte[] bytes;
+    private final ObjectNode tree;
+
+    private CellarJson(Cellar cellar, byte[] bytes, ObjectNode tree) {
+        this.cellar = cellar;
+        this.bytes = bytes;
+        this.tree = tree;
+    }
+
+    Cellar cellar() {
+        return cellar;
+    }
+
+    byte[] bytes() {
+        return bytes.clone();
+    }
+
+    /** The cellar in the bytes, or the first fault; {@code file} names them in it. */
+    static CellarJson read(byte[] bytes, String file) {
+        List<InvalidInput> faults = new ArrayList<>();
+        CellarJson read = read(bytes, file, faults);
+        if (!faults.isEmpty()) {
+            throw faults.get(0);
+        }
+        return read;
+    }
+
+    /** The cellar in the bytes; null, with all faults that can be told noted, when it is not sound. */
+    static CellarJson read(byte[] bytes, String file, List<InvalidInput> faults) {
+        List<InvalidInput> found = new ArrayList<>();
+        CellarJson read = null;
+        try {
+            ObjectNode tree = JsonText.parse(bytes);
+            JsonFields fields = new JsonFields(tree, "", found);
+            refuseOtherSchema(fields, found);
+            Cellar cellar = readCellar(fields);
+            KeptKeys.refuseUnwritable(tree, "", found);
+            if (found.isEmpty()) {
+                read = new CellarJson(cellar, bytes, tree);
+            }
+        } catch (InvalidInput fault) {
+            found.add(fault);
+        }
+        for (InvalidInput fault : found) {
+            String where = fault.where().isEmpty() ? file : file + ": " + fault.where();
+            faults.add(new InvalidInput(where, fault.what()));
+        }
+        return read;
+    }
+
+    /** A cellar that was never on a disk. */
+    static CellarJson of(Cellar cellar, String writtenBy) {
+        ObjectNode tree = write(cellar, writtenBy);
+        return new CellarJson(cellar, JsonText.print(tree), tree);
+    }
+
+    /** The changed cellar, with the unknown keys of this one. */
+    CellarJson with(Cellar changed, String writtenBy) {
+        ObjectNode changedTree = write(changed, writtenBy);
+        KeptKeys.carryOver(tree, write(cellar, writtenBy), changedTree);
+        return new CellarJson(changed, JsonText.print(changedTree), changedTree);
+    }
+
+    private static Cellar readCellar(JsonFields fields) {
+        String name = fields.text("name");
+        ZoneId zone = fields.parsed("zone", ZoneId::of, "is no time zone; give one such as Europe/Vienna");
+        Settings settings = fields.optionalObject("settings", CellarJson::readSettings, Settings.USUAL);
+        List<Place> places = fields.list("places", PlaceJson::read);
+        List<Batch> batches = fields.list("batches", BatchJson::read);
+        List<Pour> pours = fields.optionalList("pours", PourJson::read);
+        List<BottleType> bottles = fields.optionalList("bottles", CatalogueJson::readBottle);
+        List<Sugar> sugars = fields.optionalList("sugars", CatalogueJson::readSugar);
+        return fields.made(() -> new Cellar(name, zone, settings, places, batches, pours, bottles, sugars));
+    }
+
+    /** Stops at once: a file of another schema is not to be judged field by field. */
+    private static void refuseOtherSchema(JsonFields fields, List<InvalidInput> faults) {
+        int schema = fields.whole("schema");
+        if (!faults.isEmpty()) {
+            throw faults.remove(0);
+        }
+        if (schema > SCHEMA) {
+            throw new InvalidInput(
+                    "schema",
+                    "is " + schema + ", written by a newer version; this one knows " + SCHEMA
+                            + ", so update it to open this cellar");
+        }
+        if (schema < 1) {
+            throw new InvalidInput("schema", "is " + schema + ", which never was; give " + SCHEMA);
+        }
+    }
+
+    private static ObjectNode write(Cellar cellar, String writtenBy) {
+        return new JsonWriter()
+                .put("schema", SCHEMA)
+                .put("writtenBy", writtenBy)
+                .put("name", cellar.name())
+                .put("zone", cellar.zone().getId())
+                .put("settings", writeSettings(cellar.settings()))
+                .put("places", cellar.places(), PlaceJson::write)
+                .put("batches", cellar.batches(), BatchJson::write)
+                .put("pours", cellar.pours(), PourJson::write)
+                .put("bottles", cellar.ownBottles(), CatalogueJson::writeBottle)
+                .put("sugars", cellar.ownSugars(), CatalogueJson::writeSugar)
+                .node();
+    }
+
+    private static Settings readSettings(JsonFields fields) {
+        String units = fields.text("units");
+        double altitudeMetres = fields.number("altitudeMetres");
+        return fields.made(() -> new Settings(unitsOf(units), altitudeMetres));
+    }
+
+    private static UnitSystem unitsOf(String id) {
+        for (UnitSystem units : UnitSystem.values()) {
+            if (idOf(units).equals(id)) {
+                return units;
+            }
+        }
+        throw new InvalidInput("units", "\"" + id + "\" is not known; use one of metric, us");
+    }
+
+    private static String idOf(UnitSystem units) {
+        return units.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static ObjectNode writeSettings(Settings settings) {
+        return new JsonWriter()
+                .put("units", idOf(settings.units()))
+                .put("altitudeMetres", settings.altitudeMetres())
+                .node();
+    }
+}

@@ -1,0 +1,136 @@
+package undercroft.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
+
+/**
+ * The temperatures of a place in a file: heading {@code time,celsius}, then a line a sample, strictly rising in time, in
+ * UTC to the second, at most three decimals.
+ */
+public final class TemperatureFile {
+    private static final int LONGEST_LINE = "2026-03-29T01:30:00Z,-60.125\n".length();
+
+    private TemperatureFile() {}
+
+    /** The series in the file. The first line at fault is told by its number. */
+    public static TimeSeries read(Path file) {
+        return read(bytes(file), nameOf(file));
+    }
+
+    static TimeSeries read(byte[] bytes, String name) {
+        return new TemperatureLines(bytes, name, fault -> {
+                    throw fault;
+                })
+                .read();
+    }
+
+    static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException failure) {
+            throw new InvalidInput(nameOf(file), "could not be read (" + AtomicFile.reason(failure) + ")");
+        }
+    }
+
+    static String nameOf(Path file) {
+        return "temperatures/" + file.getFileName();
+    }
+
+    /**
+     * Adds samples to the file, sorted in; where both have one instant the newer value stays. Returns what is in the file
+     * then. Writes nothing when nothing changes; a file that cannot be read is not touched.
+     */
+    static TimeSeries merge(Path file, TimeSeries newer, AtomicFile files) {
+        TimeSeries before = Files.exists(file) ? read(file) : TimeSeries.empty();
+        TimeSeries merged = before.mergedWith(asWritten(newer, nameOf(file)));
+        if (!merged.equals(before)) {
+            files.replace(file, print(merged), nameOf(file));
+        }
+        return merged;
+    }
+
+    /** Writes a whole series in place of what the file held, all or nothing. */
+    static void replace(Path file, TimeSeries series, AtomicFile files) {
+        files.replace(file, print(asWritten(series, nameOf(file))), nameOf(file));
+    }
+
+    /** The series as it comes back from a file. */
+    private static TimeSeries asWritten(TimeSeries series, String name) {
+        TimeSeries.Builder rounded = new TimeSeries.Builder();
+        for (int i = 0; i < series.size(); i++) {
+            long time = series.timeAt(i);
+            if (time < JsonFields.EARLIEST.getEpochSecond() || time >= JsonFields.LATEST.getEpochSecond()) {
+                throw new InvalidInput(name, "would hold a time outside the years 1900 to 2200; correct the date");
+            }
+            double celsius = series.valueAt(i);
+            if (celsius < TemperatureLines.COLDEST || celsius > TemperatureLines.WARMEST) {
+                throw new InvalidInput(name, "would hold " + celsius + " °C; temperatures are from -60 to 100 °C");
+            }
+            rounded.add(time, Math.round(celsius * 1000) / 1000.0);
+        }
+        return rounded.build();
+    }
+
+    static ByteBuffer print(TimeSeries series) {
+        ByteBuffer out = ByteBuffer.allocate(TemperatureLines.HEADER.length() + 1 + LONGEST_LINE * series.size());
+        out.put((TemperatureLines.HEADER + "\n").getBytes(StandardCharsets.US_ASCII));
+        byte[] line = new byte["2026-03-29T01:30:00Z,".length()];
+        long dayWritten = Long.MIN_VALUE;
+        for (int i = 0; i < series.size(); i++) {
+            long day = Math.floorDiv(series.timeAt(i), 86_400L);
+            if (day != dayWritten) {
+                byte[] date = (LocalDate.ofEpochDay(day) + "T00:00:00Z,").getBytes(StandardCharsets.US_ASCII);
+                System.arraycopy(date, 0, line, 0, line.length);
+                dayWritten = day;
+            }
+            int second = Math.floorMod(series.timeAt(i), 86_400);
+            putTwoDigits(line, 11, second / 3600);
+            putTwoDigits(line, 14, second / 60 % 60);
+            putTwoDigits(line, 17, second % 60);
+            out.put(line);
+            putThousandths(out, (int) Math.round(series.valueAt(i) * 1000));
+            out.put((byte) '\n');
+        }
+        return out.flip();
+    }
+
+    private static void putTwoDigits(byte[] line, int at, int value) {
+        line[at] = digit(value / 10);
+        line[at + 1] = digit(value);
+    }
+
+    private static byte digit(int value) {
+        return (byte) ('0' + value % 10);
+    }
+
+    private static void putThousandths(ByteBuffer out, int thousandths) {
+        if (thousandths < 0) {
+            out.put((byte) '-');
+        }
+        int magnitude = Math.abs(thousandths);
+        if (magnitude >= 100_000) {
+            out.put(digit(magnitude / 100_000));
+        }
+        if (magnitude >= 10_000) {
+            out.put(digit(magnitude / 10_000));
+        }
+        out.put(digit(magnitude / 1000));
+        int rest = magnitude % 1000;
+        if (rest == 0) {
+            return;
+        }
+        out.put((byte) '.').put(digit(rest / 100));
+        if (rest % 100 != 0) {
+            out.put(digit(rest / 10));
+        }
+        if (rest % 10 != 0) {
+            out.put(digit(rest));
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package undercroft.store.logger;
+
+import java.nio.charset.Charset;
+import java.time.ZoneId;
+import java.util.Objects;
+
+/**
+ * How a file is to be read: an inspection's findings with a person's decisions in place of its guesses. Columns count
+ * from 0, lines from 1.
+ *
+ * @param firstLine the first line that may hold data
+ * @param dateColumn holds the date, or date and time
+ * @param clockColumn holds the time of day; the same as {@code dateColumn} when one column holds both
+ * @param zone for times without an offset of their own
+ */
+public record Choices(
+        Charset charset,
+        char separator,
+        char decimalMark,
+        int firstLine,
+        int dateColumn,
+        int clockColumn,
+        int valueColumn,
+        TimeFormat format,
+        LoggerUnit unit,
+        ZoneId zone) {
+    public Choices {
+        Objects.requireNonNull(charset);
+        Objects.requireNonNull(format);
+        Objects.requireNonNull(unit);
+        Objects.requireNonNull(zone);
+        if (dateColumn < 0 || clockColumn < 0 || valueColumn < 0) {
+            throw new IllegalArgumentException("columns count from 0");
+        }
+    }
+
+    /** Every guess taken as it is. */
+    public static Choices from(Inspection found) {
+        return new Choices(
+                found.charset(),
+                found.separator(),
+                found.decimalMark(),
+                found.firstLine(),
+                found.dateColumn(),
+                found.clockColumn(),
+                found.valueColumn(),
+                found.format(),
+                found.unit(),
+                found.zone());
+    }
+
+    public Choices withSeparator(char other) {
+        return new Choices(
+                charset, other, decimalMark, firstLine, dateColumn, clockColumn, valueColumn, format, unit, zone);
+    }
+
+    public Choices withDecimalMark(char other) {
+        return new Choices(
+                charset, separator, other, firstLine, dateColumn, clockColumn, valueColumn, format, unit, zone);
+    }
+
+    public Choices withValueColumn(int other) {
+        return new Choices(
+                charset, separator, decimalMark, firstLine, dateColumn, clockColumn, other, format, unit, zone);
+    }
+
+    public Choices withFormat(TimeFormat other) {
+        return new Choices(
+                charset, separator, decimalMark, firstLine, dateColumn, clockColumn, valueColumn, other, unit, zone);
+    }
+
+    public Choices withUnit(LoggerUnit other) {
+        return new Choices(
+                charset, separator, decimalMark, firstLine, dateColumn, clockColumn, valueColumn, format, other, zone);
+    }
+
+    public Choices withZone(ZoneId other) {
+        return new Choices(
+                charset, separator, decimalMark, firstLine, dateColumn, clockColumn, valueColumn, format, unit, other);
+    }
+}

@@ -1,0 +1,143 @@
+package undercroft.store.logger;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import undercroft.quantity.InvalidInput;
+
+/** A temperature logger's file of whatever make: looked at first, then read. */
+public final class LoggerFile {
+    private static final int HEAD = 1 << 18;
+    private static final int LINES_BETWEEN_REPORTS = 1 << 14;
+
+    private LoggerFile() {}
+
+    /** Opens the same bytes again and again. */
+    interface Source {
+        InputStream open() throws IOException;
+    }
+
+    /**
+     * Looks at the beginning of a file; all of it only when the order of the dates is in doubt.
+     *
+     * @param zone of the logger's clock, where the file does not say
+     * @throws InvalidInput when it is no text, or no line in it holds a time and a number
+     */
+    public static Inspection inspect(Path file, ZoneId zone) {
+        requireFile(file);
+        return inspect(nameOf(file), () -> Files.newInputStream(file), zone);
+    }
+
+    /** The same for bytes already at hand; {@code name} is what faults call them. */
+    public static Inspection inspect(String name, byte[] bytes, ZoneId zone) {
+        return inspect(name, () -> new ByteArrayInputStream(bytes), zone);
+    }
+
+    private static Inspection inspect(String name, Source source, ZoneId zone) {
+        try {
+            byte[] head;
+            try (InputStream in = source.open()) {
+                head = in.readNBytes(HEAD);
+            }
+            TextCheck.requireText(name, head);
+            return new Inspector(name, source, zone).inspect(head, head.length == HEAD);
+        } catch (IOException unreadable) {
+            throw unreadable(name, unreadable);
+        }
+    }
+
+    /**
+     * Reads all of a file.
+     *
+     * @throws InvalidInput when not one line can be used
+     * @throws CancellationException when {@code progress} says so
+     */
+    public static ImportedLog read(Path file, Choices choices, Progress progress) {
+        requireFile(file);
+        try {
+            return read(nameOf(file), () -> Files.newInputStream(file), Files.size(file), choices, progress, true);
+        } catch (IOException unreadable) {
+            throw unreadable(nameOf(file), unreadable);
+        }
+    }
+
+    /** The same for bytes already at hand. */
+    public static ImportedLog read(String name, byte[] bytes, Choices choices, Progress progress) {
+        return read(name, bytes, choices, progress, true);
+    }
+
+    static ImportedLog read(String name, byte[] bytes, Choices choices, Progress progress, boolean direct) {
+        try {
+            return read(name, () -> new ByteArrayInputStream(bytes), bytes.length, choices, progress, direct);
+        } catch (IOException unreadable) {
+            throw unreadable(name, unreadable);
+        }
+    }
+
+    private static ImportedLog read(
+            String name, Source source, long size, Choices choices, Progress progress, boolean direct)
+            throws IOException {
+        LogParser parser = new LogParser(choices, direct, (int) Math.min(size / 24 + 16, 1 << 22));
+        try (InputStream in = Texts.narrow(source.open(), choices.charset())) {
+            LineReader lines = new LineReader(in);
+            while (lines.next()) {
+                if (lines.number() >= choices.firstLine()) {
+                    parser.line(lines.buffer(), lines.from(), lines.until(), lines.number());
+                }
+                if (lines.number() % LINES_BETWEEN_REPORTS == 0
+                        && progress.isCancelledAt(Math.min(1, lines.consumed() / (double) Math.max(1, size)))) {
+                    throw new CancellationException("reading " + name + " was called off");
+                }
+            }
+        }
+        ImportedLog log = parser.finish();
+        if (log.kept() == 0) {
+            throw nothingUsable(name, log);
+        }
+        progress.isCancelledAt(1);
+        return log;
+    }
+
+    private static InvalidInput nothingUsable(String name, ImportedLog log) {
+        return log.findings().entrySet().stream()
+                .filter(entry -> entry.getKey().drops())
+                .max(Comparator.comparingLong((Map.Entry<Reason, Finding> entry) ->
+                                entry.getValue().count())
+                        .thenComparing(Map.Entry::getKey))
+                .map(entry -> new InvalidInput(
+                        name,
+                        "no line can be used; line " + entry.getValue().lines().get(0) + ": "
+                                + entry.getKey().words()
+                                + "; check the columns, the order of the date and the unit"))
+                .orElseGet(() ->
+                        new InvalidInput(name, "no line with data was found; export the log again with its readings"));
+    }
+
+    private static void requireFile(Path file) {
+        if (Files.isDirectory(file)) {
+            throw new InvalidInput(nameOf(file), "this is a folder; choose the logger's file in it");
+        }
+        if (!Files.exists(file)) {
+            throw new InvalidInput(nameOf(file), "there is no such file; choose another");
+        }
+    }
+
+    static String nameOf(Path file) {
+        Path name = file.getFileName();
+        return name == null ? file.toString() : name.toString();
+    }
+
+    private static InvalidInput unreadable(String name, IOException cause) {
+        String why = cause instanceof NoSuchFileException ? "it is gone" : "the system does not let it be read";
+        InvalidInput fault = new InvalidInput(name, why + "; check that the file is there and yours to read");
+        fault.initCause(cause);
+        return fault;
+    }
+}

@@ -1,0 +1,19 @@
+/**
+ * The cellar folder, an open format.
+ *
+ * <pre>
+ * my-cellar/
+ *   cellar.json                   everything the user has told, schema 1
+ *   temperatures/&lt;place-id&gt;.csv   time,celsius: UTC to the second, rising, at most three decimals
+ *   history/cellar-&lt;time&gt;.json    earlier versions: the newest 30, and the last of each day for 30 days
+ *   cellar.lock                   held while a writer has the folder open
+ * </pre>
+ *
+ * <p>In {@code cellar.json} every number tells its unit in its key, times are ISO 8601 in UTC, list entries are named by
+ * ids, and what is not known is null. Keys this program does not know stay where they are. A file of a newer schema is
+ * refused and not touched. {@code cellar.json.unreadable-<time>} is a file the user had moved aside;
+ * {@code cellar-unsaved-<time>.json} is what could not be saved because another program had changed the file.
+ *
+ * <p>This is the only room that sees the JSON and CSV libraries.
+ */
+package undercroft.store;

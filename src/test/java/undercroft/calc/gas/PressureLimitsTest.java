@@ -1,0 +1,110 @@
+package undercroft.calc.gas;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import undercroft.catalogue.BottleClass;
+import undercroft.catalogue.BottleType;
+import undercroft.catalogue.Closure;
+import undercroft.catalogue.GlassColour;
+
+class PressureLimitsTest {
+    /** British Glass TEC 7 (publisher's abstract): 4.7 bar for soft-drink glass; 5.3 only for small refillables. */
+    @Test
+    void glassForBeerStaysWithinTheSoftDrinkRule() {
+        assertTrue(PressureLimits.of(bottle(BottleClass.STANDARD, 500, OptionalDouble.empty()))
+                        .limitBar()
+                <= 4.7);
+        assertTrue(PressureLimits.of(bottle(BottleClass.REFILLABLE, 500, OptionalDouble.empty()))
+                        .limitBar()
+                <= 5.3);
+    }
+
+    @ParameterizedTest
+    @EnumSource(BottleClass.class)
+    void aBottleWithoutAMakersFigureHasTheFiguresOfItsClass(BottleClass bottleClass) {
+        PressureLimits limits = PressureLimits.of(bottle(bottleClass, 500, OptionalDouble.empty()));
+        assertEquals(
+                new PressureLimits(bottleClass.cautionBar(), bottleClass.limitBar(), bottleClass.minuteStrengthBar()),
+                limits);
+        assertTrue(limits.limitBar() <= PressureLimits.YEAR_SHARE * limits.minuteStrengthBar() + 0.3);
+    }
+
+    /** TEC 7 is not for glass above 1.15 L. */
+    @ParameterizedTest
+    @CsvSource({
+        "SPARKLING, REFILLABLE",
+        "REFILLABLE, STANDARD",
+        "STANDARD, REUSED",
+        "REUSED, NOT_FOR_PRESSURE",
+        "NOT_FOR_PRESSURE, NOT_FOR_PRESSURE",
+        "PET, PET"
+    })
+    void largeGlassCountsOneClassLower(BottleClass own, BottleClass working) {
+        BottleType magnum = bottle(own, 1500, OptionalDouble.empty());
+        assertEquals(working, PressureLimits.workingClass(magnum));
+        assertEquals(working.limitBar(), PressureLimits.of(magnum).limitBar());
+        assertEquals(own, PressureLimits.workingClass(bottle(own, 1000, OptionalDouble.empty())));
+    }
+
+    @Test
+    void theMakersTestCountsForFortyFourPercent() {
+        PressureLimits limits = PressureLimits.of(bottle(BottleClass.STANDARD, 500, OptionalDouble.of(14)));
+        assertEquals(6.16, limits.limitBar(), 1e-12);
+        assertEquals(14, limits.minuteStrengthBar());
+        assertTrue(limits.cautionBar() < limits.limitBar());
+    }
+
+    @Test
+    void noMakersFigureBeatsASparklingBottleAndWearStillCounts() {
+        assertEquals(
+                7,
+                PressureLimits.of(bottle(BottleClass.STANDARD, 500, OptionalDouble.of(30)))
+                        .limitBar());
+        assertEquals(
+                0.44 * 0.7 * 12,
+                PressureLimits.of(bottle(BottleClass.REUSED, 500, OptionalDouble.of(12)))
+                        .limitBar(),
+                1e-12);
+    }
+
+    @Test
+    void vesselsNobodyRatedAreRefusedWithAReason() {
+        assertTrue(PressureLimits.refusal(bottle(BottleClass.NOT_FOR_PRESSURE, 750, OptionalDouble.empty()))
+                .orElseThrow()
+                .contains("not a pressure bottle"));
+        assertTrue(PressureLimits.refusal(bottle(BottleClass.REUSED, 1500, OptionalDouble.empty()))
+                .isPresent());
+        assertTrue(PressureLimits.refusal(bottle(BottleClass.STANDARD, 500, OptionalDouble.empty()))
+                .isEmpty());
+        assertTrue(PressureLimits.refusal(bottle(BottleClass.NOT_FOR_PRESSURE, 750, OptionalDouble.of(9)))
+                .isEmpty());
+    }
+
+    @Test
+    void limitsMustBeInOrder() {
+        assertThrows(IllegalArgumentException.class, () -> new PressureLimits(5, 4, 12));
+        assertThrows(IllegalArgumentException.class, () -> new PressureLimits(1, 2, Double.NaN));
+    }
+
+    private static BottleType bottle(BottleClass bottleClass, double millilitres, OptionalDouble makerTestBar) {
+        return new BottleType(
+                "bottle",
+                "bottle",
+                GlassColour.AMBER,
+                bottleClass,
+                Closure.CROWN,
+                millilitres,
+                millilitres * 1.04,
+                2.5,
+                300,
+                70,
+                makerTestBar);
+    }
+}
