@@ -10,6 +10,8 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
+import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
@@ -68,21 +70,25 @@ public final class Workspace {
         return saveFault.getReadOnlyProperty();
     }
 
-    /** Makes a change that undo can take back. An {@link InvalidInput} from it leaves everything as it was. */
+    /** Makes a change that undo can take back; what was logged for places that went goes too. An {@link InvalidInput} from it leaves everything as it was. */
     public void change(String what, UnaryOperator<Cellar> change) {
         State before = state.get();
         Cellar changed = change.apply(before.cellar());
         if (!changed.equals(before.cellar())) {
-            did(new Step(what, before, new State(changed, before.temperatures())));
+            Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
+            all.keySet().retainAll(changed.places().stream().map(Place::id).toList());
+            did(new Step(what, before, new State(changed, Map.copyOf(all))));
         }
     }
 
-    /** Replaces what is logged for a place; undoable. */
+    /** Replaces what is logged for a place, which follows its log from then on; undoable. */
     public void changeTemperatures(String what, String placeId, TimeSeries celsius) {
         State before = state.get();
         Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
         all.put(placeId, celsius);
-        did(new Step(what, before, new State(before.cellar(), Map.copyOf(all))));
+        Place place = before.cellar().place(placeId);
+        Cellar logged = before.cellar().withPlace(place.withTemperature(new TemperatureSource.Logged()));
+        did(new Step(what, before, new State(logged, Map.copyOf(all))));
     }
 
     public void undo() {

@@ -82,7 +82,7 @@ final class LotReckoning {
                 instant(ready.high()),
                 run.probabilityReadyBy(at.getEpochSecond()));
         int left = lot.leftAt(at);
-        PressureOutlook pressure = pressure(chemistry, ensemble, run, moments, bottle, Math.max(1, left));
+        PressureOutlook pressure = pressure(chemistry, ensemble, run, moments, bottle, left);
         LightOutlook light = LightReckoning.of(cellar, batch, lot, type, at);
         AgeingOutlook ageing = AgeingReckoning.of(batch, bottles, at, cellar.zone());
         return new LotOutlook(
@@ -120,7 +120,8 @@ final class LotReckoning {
         double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
         double uneven =
                 batch.priming().perBottle() ? StrongestBottle.UNEVEN_VARIATION : Dosing.SYRUP.coefficientOfVariation();
-        double strongest = StrongestBottle.of(left, uneven).factor().median();
+        double strongest =
+                StrongestBottle.of(Math.max(1, left), uneven).factor().median();
         PressureLimits limits = PressureLimits.of(type);
         HeatLimit heat = forecast.heatLimit(limits.limitBar());
         double heatCelsius =

@@ -8,14 +8,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Splits typed text such as {@code 5 gal} or {@code 20,5 °C} into a number and a unit. */
-final class QuantityText {
+public final class QuantityText {
     private static final Pattern SHAPE =
             Pattern.compile("([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+))\\s*([^\\d\\s.,+-][^\\d]*)?");
 
     private QuantityText() {}
 
     /** Reads {@code text} with one of the units, each a way to the unit held inside; keys are lower case. */
-    static double parse(String text, String kind, String example, Map<String, DoubleUnaryOperator> units) {
+    public static double parse(String text, String kind, String example, Map<String, DoubleUnaryOperator> units) {
         String shown = text == null ? "" : text.strip();
         if (shown.isEmpty()) {
             throw new InvalidInput("", "nothing is given; write a " + kind + " like " + example);

@@ -55,11 +55,7 @@ public final class BatchPicture {
             Instant until,
             Instant now) {
         BatchPicture picture = new BatchPicture(batch, lot, spells, new PictureUnits(units));
-<<<<<<< HEAD
         return PlotStack.of(from.getEpochSecond(), until.getEpochSecond(), zone, Locale.UK)
-=======
-        return PlotStack.of(from.getEpochSecond(), until.getEpochSecond(), zone, Locale.ENGLISH)
->>>>>>> html
                 .with(picture.carbonation().withWeight(1.3))
                 .with(picture.pressure().withWeight(1.3))
                 .with(picture.temperature().withWeight(1.1))

@@ -1,0 +1,97 @@
+package undercroft.app.form;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.Month;
+import java.time.MonthDay;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import undercroft.app.Texts;
+import undercroft.quantity.InvalidInput;
+
+/** Dates and times of day as typed. Months are words or stand in ISO order, so that day and month cannot be swapped. */
+final class DateText {
+    private static final Pattern ISO = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
+    private static final Pattern WORDS = Pattern.compile("(\\d{1,2})\\.?\\s*(\\p{L}{3,})\\.?,?\\s*(\\d{4})");
+    private static final Pattern DAY = Pattern.compile("(\\d{1,2})\\.?\\s*(\\p{L}{3,})\\.?");
+    private static final Pattern CLOCK = Pattern.compile("(\\d{1,2})(?:[:.h](\\d{2})?)?\\s*(am|pm)?");
+    private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter SHOWN_DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter SHOWN_CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
+    private DateText() {}
+
+    static String of(LocalDate date) {
+        return SHOWN.format(date);
+    }
+
+    static String of(LocalTime time) {
+        return SHOWN_CLOCK.format(time);
+    }
+
+    static String of(MonthDay day) {
+        return SHOWN_DAY.format(day);
+    }
+
+    static LocalDate date(String text) {
+        String typed = text == null ? "" : text.strip();
+        try {
+            Matcher iso = ISO.matcher(typed);
+            if (iso.matches()) {
+                return LocalDate.of(number(iso, 1), number(iso, 2), number(iso, 3));
+            }
+            Matcher words = WORDS.matcher(typed);
+            if (words.matches()) {
+                return LocalDate.of(number(words, 3), month(words.group(2)), number(words, 1));
+            }
+        } catch (DateTimeException impossible) {
+            throw new InvalidInput("", Texts.of("form.fault.no-such-date", typed));
+        }
+        throw new InvalidInput("", Texts.of("form.fault.date", typed));
+    }
+
+    static MonthDay day(String text) {
+        String typed = text == null ? "" : text.strip();
+        Matcher words = DAY.matcher(typed);
+        try {
+            if (words.matches()) {
+                return MonthDay.of(month(words.group(2)), number(words, 1));
+            }
+        } catch (DateTimeException impossible) {
+            throw new InvalidInput("", Texts.of("form.fault.no-such-date", typed));
+        }
+        throw new InvalidInput("", Texts.of("form.fault.day", typed));
+    }
+
+    static LocalTime time(String text) {
+        String typed = text == null ? "" : text.strip().toLowerCase(Locale.ROOT);
+        Matcher clock = CLOCK.matcher(typed);
+        if (clock.matches()) {
+            int hour = number(clock, 1);
+            int minute = clock.group(2) == null ? 0 : number(clock, 2);
+            boolean fits = clock.group(3) == null ? hour < 24 : hour >= 1 && hour <= 12;
+            if (fits && minute < 60) {
+                int past = "pm".equals(clock.group(3)) ? 12 : 0;
+                return LocalTime.of(clock.group(3) == null ? hour : hour % 12 + past, minute);
+            }
+        }
+        throw new InvalidInput("", Texts.of("form.fault.time", typed));
+    }
+
+    private static int number(Matcher matcher, int group) {
+        return Integer.parseInt(matcher.group(group));
+    }
+
+    private static Month month(String word) {
+        String start = word.toLowerCase(Locale.ROOT);
+        for (Month month : Month.values()) {
+            if (month.name().toLowerCase(Locale.ROOT).startsWith(start)) {
+                return month;
+            }
+        }
+        throw new DateTimeException("no such month");
+    }
+}

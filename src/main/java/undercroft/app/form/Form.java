@@ -1,0 +1,126 @@
+package undercroft.app.form;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import undercroft.app.Texts;
+import undercroft.cellar.Cellar;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.UnitSystem;
+
+/**
+ * What one dialog asks for. The cellar's own checks decide what may be saved: at every change the form makes the cellar
+ * it would save and puts what those checks say under the field it is about.
+ */
+public abstract class Form extends Group {
+    private final Cellar cellar;
+    private final ReadOnlyBooleanWrapper canSave = new ReadOnlyBooleanWrapper(this, "canSave");
+    private final ReadOnlyStringWrapper fault = new ReadOnlyStringWrapper(this, "fault", "");
+    private String found = "";
+    private boolean shown;
+
+    Form(Cellar cellar) {
+        this.cellar = cellar;
+    }
+
+    /** What saving does, in words that undo repeats. */
+    public abstract String what();
+
+    /** The cellar with what was told; an {@link InvalidInput} when it cannot be. */
+    public abstract Cellar applyTo(Cellar current);
+
+    /** Starts watching the fields; last step of making a form. */
+    final void begin() {
+        listen(this::check);
+        check();
+    }
+
+    final UnitSystem units() {
+        return cellar.settings().units();
+    }
+
+    final Cellar cellar() {
+        return cellar;
+    }
+
+    public final ReadOnlyBooleanProperty canSaveProperty() {
+        return canSave.getReadOnlyProperty();
+    }
+
+    public final boolean canSave() {
+        return canSave.get();
+    }
+
+    /** A fault that belongs to no single field; empty while there is none. */
+    public final ReadOnlyStringProperty faultProperty() {
+        return fault.getReadOnlyProperty();
+    }
+
+    /** Shows every fault there is, and the first faulty field. */
+    public final Optional<Field<?>> showFaults() {
+        shown = true;
+        fault.set(found);
+        allFields().forEach(Field::leave);
+        return allFields().stream().filter(Field::isFaulty).findFirst();
+    }
+
+    /** Puts a fault where it belongs. */
+    public final void showFault(InvalidInput thrown) {
+        place(thrown);
+        canSave.set(false);
+        showFaults();
+    }
+
+    private void check() {
+        List<Field<?>> fields = allFields();
+        setFault("");
+        boolean faulty = false;
+        for (Field<?> field : fields) {
+            field.setFault("");
+            if (field.isAsked()) {
+                try {
+                    read(field);
+                } catch (InvalidInput thrown) {
+                    field.setFault(thrown);
+                    faulty = true;
+                }
+            }
+        }
+        if (!faulty) {
+            try {
+                applyTo(cellar);
+            } catch (InvalidInput thrown) {
+                place(thrown);
+                faulty = true;
+            }
+        }
+        canSave.set(!faulty);
+    }
+
+    private static void read(Field<?> field) {
+        field.value();
+    }
+
+    private void place(InvalidInput thrown) {
+        String where = thrown.where().replaceFirst("^(places|batches)\\[\\d+]\\.?", "");
+        Optional<Field<?>> field = at(where).filter(Field::isAsked);
+        if (field.isPresent()) {
+            field.get().setFault(thrown);
+        } else {
+            setFault(Texts.of("form.fault.plain", capital(thrown.getMessage())));
+        }
+    }
+
+    private void setFault(String sentence) {
+        found = sentence;
+        fault.set(shown ? sentence : "");
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

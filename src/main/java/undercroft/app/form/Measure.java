@@ -1,0 +1,131 @@
+package undercroft.app.form;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+import undercroft.quantity.Carbonation;
+import undercroft.quantity.Gravity;
+import undercroft.quantity.Mass;
+import undercroft.quantity.Pressure;
+import undercroft.quantity.QuantityText;
+import undercroft.quantity.Temperature;
+import undercroft.quantity.UnitSystem;
+import undercroft.quantity.Volume;
+
+/** A kind of number in a field: the unit in its label, and how typed text becomes the figure the cellar keeps. */
+public enum Measure {
+    /** Kept in °C. */
+    TEMPERATURE("°C", "°F", 1, text -> Temperature.parse(text).celsius(), celsius -> Temperature.ofCelsius(celsius)
+            .fahrenheit()),
+    /** Kept in K. */
+    TEMPERATURE_STEP(
+            "°C",
+            "°F",
+            1,
+            plain("step of temperature", "2C or 4F", Map.of("c", k -> k, "k", k -> k, "f", f -> f / 1.8)),
+            kelvin -> kelvin * 1.8),
+    /** Kept in litres. */
+    BEER("L", "gal", 2, text -> Volume.parse(text).litres(), litres -> Volume.ofLitres(litres)
+            .usGallons()),
+    /** Kept in millilitres. */
+    BOTTLE("mL", "fl oz", 1, text -> Volume.parse(text).millilitres(), millilitres -> Volume.ofMillilitres(millilitres)
+            .usFluidOunces()),
+    /** Kept in grams. */
+    WEIGHT("g", "oz", 2, text -> Mass.parse(text).grams(), grams -> Mass.ofGrams(grams)
+            .ounces()),
+    /** Kept in bar above the outside air. */
+    PRESSURE("bar", "psi", 2, text -> Pressure.parse(text).bar(), bar -> Pressure.ofBar(bar)
+            .psi()),
+    /** Kept in metres. */
+    ALTITUDE(
+            "m",
+            "ft",
+            0,
+            plain("height", "150m or 500ft", Map.of("m", m -> m, "ft", f -> f * 0.3048)),
+            metres -> metres / 0.3048),
+    /** Kept in millimetres, also where US units are shown. */
+    LENGTH(
+            "mm",
+            "mm",
+            2,
+            plain("length", "61mm or 2.4in", Map.of("mm", m -> m, "cm", c -> c * 10, "in", i -> i * 25.4)),
+            DoubleUnaryOperator.identity()),
+    /** Kept as specific gravity. */
+    GRAVITY("", "", 4, text -> Gravity.parse(text).specific(), DoubleUnaryOperator.identity()),
+    /** Kept in volumes of CO2. */
+    CARBONATION("vol", "vol", 2, text -> Carbonation.parse(text).volumes(), DoubleUnaryOperator.identity()),
+    PERCENT("%", "%", 2, plain("number", "5.2", Map.of("%", p -> p)), DoubleUnaryOperator.identity()),
+    BITTERNESS("IBU", "IBU", 1, plain("bitterness", "25", Map.of("ibu", b -> b)), DoubleUnaryOperator.identity()),
+    /** Kept in EBC; one degree Lovibond's SRM is 1.97 of it, the trade's usual factor. */
+    COLOUR(
+            "EBC",
+            "EBC",
+            1,
+            plain("colour", "12 or 6SRM", Map.of("ebc", e -> e, "srm", s -> s * 1.97)),
+            DoubleUnaryOperator.identity()),
+    ILLUMINANCE("lx", "lx", 0, plain("number of lux", "300", Map.of("lx", l -> l, "lux", l -> l)), x -> x),
+    HOURS(
+            "h",
+            "h",
+            2,
+            plain("number of hours", "2.5", Map.of("h", h -> h, "hours", h -> h, "min", m -> m / 60)),
+            DoubleUnaryOperator.identity()),
+    /** Whole bottles. */
+    BOTTLES(
+            "",
+            "",
+            0,
+            plain("number of bottles", "12", Map.of("", n -> n, "bottle", n -> n, "bottles", n -> n)),
+            DoubleUnaryOperator.identity());
+
+    private static final Pattern BARE = Pattern.compile("[+\u2212-]?[\\d.,]+");
+
+    private final String metricSymbol;
+    private final String usSymbol;
+    private final int decimals;
+    private final ToDoubleFunction<String> reading;
+    private final DoubleUnaryOperator toUs;
+
+    Measure(
+            String metricSymbol,
+            String usSymbol,
+            int decimals,
+            ToDoubleFunction<String> reading,
+            DoubleUnaryOperator toUs) {
+        this.metricSymbol = metricSymbol;
+        this.usSymbol = usSymbol;
+        this.decimals = decimals;
+        this.reading = reading;
+        this.toUs = toUs;
+    }
+
+    private static ToDoubleFunction<String> plain(String kind, String example, Map<String, DoubleUnaryOperator> units) {
+        return text -> QuantityText.parse(text, kind, example, units);
+    }
+
+    /** The unit in a field's label; may be empty. */
+    public String symbol(UnitSystem units) {
+        return units == UnitSystem.US ? usSymbol : metricSymbol;
+    }
+
+    /** Reads a typed figure; a number without unit has the one shown. */
+    double parse(String text, UnitSystem units) {
+        String typed = text.strip();
+        return reading.applyAsDouble(BARE.matcher(typed).matches() ? typed + symbol(units) : typed);
+    }
+
+    /** A kept figure as a field shows it: in the unit of its label, without the unit and without idle zeros. */
+    String text(double kept, UnitSystem units) {
+        double shown = units == UnitSystem.US ? toUs.applyAsDouble(kept) : kept;
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", shown);
+        String lean = text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        return lean.equals("-0") ? "0" : lean;
+    }
+
+    /** The same with its unit. */
+    String textWithUnit(double kept, UnitSystem units) {
+        return (text(kept, units) + " " + symbol(units)).strip();
+    }
+}

@@ -1,0 +1,95 @@
+package undercroft.app.form;
+
+import java.util.OptionalDouble;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import undercroft.app.Texts;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.UnitSystem;
+
+/** A figure typed with or without its unit. */
+public final class NumberField extends Field<OptionalDouble> {
+    private final Measure measure;
+    private final UnitSystem units;
+    private final StringProperty text = new SimpleStringProperty(this, "text");
+    private final double leastKept;
+    private final double mostKept;
+    private boolean mayBeEmpty;
+    private double kept = Double.NaN;
+    private String keptText;
+
+    /** The bounds are those of the record the figure goes into, said here in the unit the person sees. */
+    NumberField(String id, String label, Measure measure, UnitSystem units, double leastKept, double mostKept) {
+        super(id, label);
+        this.measure = measure;
+        this.units = units;
+        this.leastKept = leastKept;
+        this.mostKept = mostKept;
+        text.set("");
+        text.addListener((property, before, after) -> changed());
+    }
+
+    NumberField optional() {
+        mayBeEmpty = true;
+        return this;
+    }
+
+    NumberField starting(double initial) {
+        show(initial);
+        return this;
+    }
+
+    NumberField starting(OptionalDouble initial) {
+        initial.ifPresent(this::show);
+        return this;
+    }
+
+    /** Shows a figure; as long as its text stays, exactly this figure is kept, however it was rounded for showing. */
+    void show(double figure) {
+        kept = figure;
+        keptText = measure.text(figure, units);
+        text.set(keptText);
+    }
+
+    public StringProperty textProperty() {
+        return text;
+    }
+
+    @Override
+    public String label() {
+        String symbol = measure.symbol(units);
+        return symbol.isEmpty() ? name() : Texts.of("form.label.unit", name(), symbol);
+    }
+
+    /** Empty only where nothing need be given. */
+    @Override
+    public OptionalDouble value() {
+        String typed = text.get() == null ? "" : text.get().strip();
+        if (typed.isEmpty() && mayBeEmpty) {
+            return OptionalDouble.empty();
+        }
+        double figure = typed.equals(keptText) ? kept : measure.parse(typed, units);
+        if (!(figure >= leastKept && figure <= mostKept)) {
+            throw new InvalidInput(
+                    "",
+                    Texts.of(
+                            "form.fault.range",
+                            measure.textWithUnit(figure, units),
+                            measure.text(leastKept, units),
+                            measure.textWithUnit(mostKept, units)));
+        }
+        if (measure == Measure.BOTTLES && figure != Math.rint(figure)) {
+            throw new InvalidInput("", Texts.of("form.fault.whole", typed));
+        }
+        return OptionalDouble.of(figure);
+    }
+
+    /** The figure where one must be given. */
+    public double figure() {
+        return value().orElseThrow(() -> new InvalidInput("", Texts.of("form.fault.nothing")));
+    }
+
+    int count() {
+        return (int) figure();
+    }
+}

@@ -1,0 +1,152 @@
+package undercroft.view.edit;
+
+import java.util.Objects;
+import java.util.Optional;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.Modality;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import undercroft.app.Texts;
+import undercroft.view.Looks;
+
+/** A small window over the main one: a title, what is asked, and buttons. Escape leaves it without a change. */
+final class FormDialog {
+    static final double WIDTH = 560;
+    private static final double ROOM_AROUND = 120;
+    private static final String SHEET =
+            Objects.requireNonNull(FormDialog.class.getResource("forms.css")).toExternalForm();
+
+    private final Stage stage = new Stage();
+    private final VBox root = new VBox();
+    private final HBox buttons = new HBox(8);
+    private final Region middle = new Region();
+    private final ScrollPane scroll;
+
+    FormDialog(Window owner, String title, Node content, boolean dark) {
+        stage.initOwner(owner);
+        stage.initModality(Modality.WINDOW_MODAL);
+        stage.setTitle(title);
+        Label heading = new Label(title);
+        heading.getStyleClass().add("form-title");
+        heading.setWrapText(true);
+        scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(false);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        HBox.setHgrow(middle, Priority.ALWAYS);
+        buttons.getStyleClass().add("form-buttons");
+        buttons.getChildren().add(middle);
+        root.getStyleClass().add("form");
+        root.getChildren().addAll(heading, scroll, buttons);
+        root.setPrefWidth(WIDTH);
+        Scene scene = new Scene(root);
+        Looks.dress(scene, dark);
+        scene.getStylesheets().add(SHEET);
+        stage.setScene(scene);
+        Button cancel = new Button(Texts.of("form.button.cancel"));
+        cancel.setId("form-cancel");
+        cancel.setCancelButton(true);
+        cancel.setOnAction(event -> stage.close());
+        buttons.getChildren().add(cancel);
+        scene.focusOwnerProperty().addListener((property, before, focused) -> bringIntoView(focused));
+    }
+
+    /** The button that Enter presses. */
+    Button confirm(String words, Runnable act) {
+        Button confirm = new Button(words);
+        confirm.setId("form-save");
+        confirm.setDefaultButton(true);
+        confirm.setOnAction(event -> act.run());
+        buttons.getChildren().add(confirm);
+        stage.getScene()
+                .getAccelerators()
+                .put(new KeyCodeCombination(KeyCode.ENTER, KeyCodeCombination.SHORTCUT_DOWN), confirm::fire);
+        return confirm;
+    }
+
+    /** A quiet button on the far side of the others. */
+    Button aside(String id, String words, Runnable act) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> act.run());
+        buttons.getChildren().add(0, button);
+        return button;
+    }
+
+    /** Something between what is asked and the buttons. */
+    void below(Node node) {
+        root.getChildren().add(root.getChildren().size() - 1, node);
+    }
+
+    void show(Optional<Node> first) {
+        Window owner = stage.getOwner();
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        stage.setMaxHeight(screen.getHeight() - ROOM_AROUND / 2);
+        scroll.setMaxHeight(screen.getHeight() - 2 * ROOM_AROUND);
+        stage.setOnShown(event -> {
+            first.ifPresent(Node::requestFocus);
+            if (owner != null) {
+                stage.setX(Math.max(screen.getMinX(), owner.getX() + (owner.getWidth() - stage.getWidth()) / 2));
+                stage.setY(Math.max(screen.getMinY(), owner.getY() + (owner.getHeight() - stage.getHeight()) / 3));
+            }
+        });
+        stage.show();
+    }
+
+    void close() {
+        stage.close();
+    }
+
+    Stage stage() {
+        return stage;
+    }
+
+    /** Lets the window take the height its contents now want, as far as the screen allows. */
+    void fit() {
+        stage.sizeToScene();
+    }
+
+    private void bringIntoView(Node focused) {
+        Node content = scroll.getContent();
+        if (focused == null || !isInside(focused, content)) {
+            return;
+        }
+        double height = content.getLayoutBounds().getHeight()
+                - scroll.getViewportBounds().getHeight();
+        if (height <= 0) {
+            return;
+        }
+        double top = content.sceneToLocal(focused.localToScene(0, 0)).getY();
+        double bottom = top + focused.getLayoutBounds().getHeight();
+        double shown = scroll.getVvalue() * height;
+        if (top < shown + 24) {
+            scroll.setVvalue(Math.max(0, (top - 24) / height));
+        } else if (bottom > shown + scroll.getViewportBounds().getHeight() - 24) {
+            scroll.setVvalue(
+                    Math.min(1, (bottom + 24 - scroll.getViewportBounds().getHeight()) / height));
+        }
+    }
+
+    private static boolean isInside(Node node, Node parent) {
+        for (Node each = node; each != null; each = each.getParent()) {
+            if (each == parent) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

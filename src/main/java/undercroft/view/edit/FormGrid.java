@@ -1,0 +1,111 @@
+package undercroft.view.edit;
+
+import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.geometry.HPos;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import undercroft.app.form.Field;
+import undercroft.app.form.TickField;
+
+/** Labels on the left, fields on the right, what is wrong or worth knowing under each field. */
+final class FormGrid extends GridPane {
+    private static final double LABEL_WIDTH = 168;
+    private static final double FIELD_WIDTH = 320;
+
+    private int row;
+
+    FormGrid() {
+        getStyleClass().add("form-grid");
+        ColumnConstraints labels = new ColumnConstraints(LABEL_WIDTH, LABEL_WIDTH, LABEL_WIDTH);
+        labels.setHalignment(HPos.LEFT);
+        ColumnConstraints fields = new ColumnConstraints(FIELD_WIDTH, FIELD_WIDTH, Double.MAX_VALUE);
+        fields.setHgrow(Priority.ALWAYS);
+        getColumnConstraints().addAll(labels, fields);
+    }
+
+    /** A line above the fields that follow. */
+    FormGrid section(String title) {
+        Label label = new Label(title);
+        label.getStyleClass().add("form-section");
+        add(label, 0, row++, 2, 1);
+        return this;
+    }
+
+    FormGrid field(Field<?> field) {
+        Node node = FieldNode.of(field);
+        return labelled(field, node, List.of(field));
+    }
+
+    FormGrid fields(List<? extends Field<?>> several) {
+        several.forEach(this::field);
+        return this;
+    }
+
+    /** Several short fields in one line under the first one's label; what is wrong with any stands under the line. */
+    FormGrid line(Field<?> first, Node... nodes) {
+        HBox line = new HBox(8, nodes);
+        line.getStyleClass().add("form-line");
+        return labelled(first, line, List.of(first));
+    }
+
+    private FormGrid labelled(Field<?> field, Node node, List<? extends Field<?>> notes) {
+        VBox below = new VBox(2, node);
+        notes.forEach(each -> below.getChildren().addAll(fault(each.faultProperty()), hint(each)));
+        if (!(field instanceof TickField)) {
+            Label label = new Label(field.label());
+            label.getStyleClass().add("form-label");
+            label.setWrapText(true);
+            label.setLabelFor(node);
+            GridPane.setValignment(label, VPos.TOP);
+            show(label, field);
+            add(label, 0, row);
+        }
+        show(below, field);
+        add(below, 1, row++);
+        return this;
+    }
+
+    /** Something over the whole width. */
+    FormGrid wide(Node node) {
+        add(node, 0, row++, 2, 1);
+        return this;
+    }
+
+    private static void show(Node node, Field<?> field) {
+        node.visibleProperty().bind(field.askedProperty());
+        node.managedProperty().bind(field.askedProperty());
+    }
+
+    /** A fault in words, with room only while there is one. */
+    static Label fault(ReadOnlyStringProperty sentence) {
+        Label label = new Label();
+        label.getStyleClass().add("form-fault");
+        label.textProperty().bind(sentence);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.visibleProperty().bind(sentence.isNotEmpty());
+        label.managedProperty().bind(label.visibleProperty());
+        return label;
+    }
+
+    private static Label hint(Field<?> field) {
+        Label label = new Label();
+        label.getStyleClass().addAll("faint", "form-hint");
+        label.textProperty().bind(field.hintProperty());
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.visibleProperty()
+                .bind(Bindings.and(
+                        field.hintProperty().isNotEmpty(), field.faultProperty().isEmpty()));
+        label.managedProperty().bind(label.visibleProperty());
+        return label;
+    }
+}

@@ -1,0 +1,35 @@
+package undercroft.view.edit;
+
+import java.util.Optional;
+import undercroft.app.Texts;
+import undercroft.app.form.PlaceForm;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
+
+/** Asks for a place. */
+final class PlaceDialog {
+    private PlaceDialog() {}
+
+    static FormDialog open(Dialogs dialogs, Cellar cellar, Optional<Place> before) {
+        PlaceForm form = new PlaceForm(cellar, before);
+        FormGrid grid = new FormGrid()
+                .field(form.name())
+                .section(Texts.of("form.place.section.temperature"))
+                .field(form.source())
+                .fields(form.temperatureFields())
+                .field(form.stacking())
+                .field(form.lag())
+                .section(Texts.of("form.place.section.light"))
+                .fields(form.lightFields());
+        String title = before.map(place -> Texts.of("form.place.title.edit", place.name()))
+                .orElseGet(() -> Texts.of("form.place.title.add"));
+        FormDialog dialog = dialogs.open(title, form, grid);
+        before.ifPresent(place -> dialogs.offerDeleting(
+                dialog,
+                "place",
+                place.name(),
+                Texts.of("undo.place.deleted", place.name()),
+                current -> PlaceForm.without(current, place.id())));
+        return dialog;
+    }
+}
