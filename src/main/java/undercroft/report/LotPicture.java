@@ -1,21 +1,15 @@
 package undercroft.report;
 
-import java.time.Duration;
 import java.time.Instant;
-import undercroft.cellar.Draw;
 import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
-import undercroft.outlook.Stage;
 import undercroft.plot.PlotStack;
 import undercroft.plot.SvgPen;
 import undercroft.plot.TextMeasure;
 
 /** The four plots of a lot, drawn twice: wide, and narrow for a phone; the style sheet shows the one that fits. */
 final class LotPicture {
-    private static final Duration LEAST_AHEAD = Duration.ofDays(21);
-    private static final Duration MOST_AHEAD = Duration.ofDays(120);
-    private static final Duration AFTER_READY = Duration.ofDays(7);
 
     private LotPicture() {}
 
@@ -28,7 +22,7 @@ final class LotPicture {
                 outlook.cellar().zone(),
                 outlook.cellar().settings().units(),
                 capped,
-                until(outlook, batch, lot, capped),
+                PictureSpan.until(outlook, batch, lot),
                 outlook.at());
         String name = Markup.undirected(batch.batch().name());
         String title = "Carbonation, pressure, temperature and light of " + name;
@@ -44,30 +38,6 @@ final class LotPicture {
             page.name(lot.place().name()).close("figcaption");
         }
         page.close("figure");
-    }
-
-    private static Instant until(CellarOutlook outlook, BatchOutlook batch, LotOutlook lot, Instant capped) {
-        Instant at = outlook.at();
-        if (batch.stage() == Stage.EMPTY) {
-            Instant last = lot.lot().draws().stream()
-                    .map(Draw::at)
-                    .filter(drawn -> !drawn.isAfter(at))
-                    .max(Instant::compareTo)
-                    .orElse(at);
-            return last.plus(Duration.between(capped, last).dividedBy(10)).plus(Duration.ofDays(1));
-        }
-        Duration past = Duration.between(capped, at).dividedBy(3);
-        Duration toReady = lot.ready()
-                .late()
-                .or(lot.ready()::median)
-                .map(day -> Duration.between(at, day).plus(AFTER_READY))
-                .orElse(Duration.ZERO);
-        Duration ahead = max(LEAST_AHEAD, max(past, toReady));
-        return at.plus(ahead.compareTo(MOST_AHEAD) > 0 ? MOST_AHEAD : ahead);
-    }
-
-    private static Duration max(Duration one, Duration other) {
-        return one.compareTo(other) >= 0 ? one : other;
     }
 
     private static String description(LotOutlook lot, PageWords words) {

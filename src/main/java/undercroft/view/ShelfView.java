@@ -80,7 +80,22 @@ final class ShelfView extends VBox {
                 planks.getChildren().add(plank("shelf.plank.gone", plan.gone()));
             }
         }
+        if (!plan.crates().isEmpty()) {
+            planks.getChildren().add(sum(plan));
+        }
         markChosen();
+    }
+
+    private static Label sum(ShelfPlan plan) {
+        long batches = plan.planks().stream()
+                .flatMap(plank -> plank.crates().stream())
+                .map(ShelfPlan.Crate::batchId)
+                .distinct()
+                .count();
+        int bottles = plan.crates().stream().mapToInt(ShelfPlan.Crate::left).sum();
+        Label sum = new Label(Texts.counted("shelf.sum.text", bottles, Texts.counted("shelf.sum.batches", batches)));
+        sum.getStyleClass().add("faint");
+        return sum;
     }
 
     private List<CrateView> crates(List<ShelfPlan.Crate> plan) {

@@ -7,6 +7,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -99,6 +100,7 @@ final class TonightStrip extends HBox {
         button.setMinWidth(120);
         button.setAlignment(Pos.CENTER_LEFT);
         button.setAccessibleText(Texts.of("tonight.line.sentence", line.alert().label(), line.what(), why.getText()));
+        button.setTooltip(new Tooltip(button.getAccessibleText()));
         button.setOnAction(event -> chooseBatch.accept(line.batchId()));
         return button;
     }
