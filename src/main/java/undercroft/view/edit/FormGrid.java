@@ -57,7 +57,8 @@ final class FormGrid extends GridPane {
     }
 
     private FormGrid labelled(Field<?> field, Node node, List<? extends Field<?>> notes) {
-        VBox below = new VBox(2, node);
+        VBox below = new VBox(node);
+        below.getStyleClass().add("form-field");
         notes.forEach(each -> below.getChildren().addAll(fault(each.faultProperty()), hint(each)));
         if (!(field instanceof TickField)) {
             Label label = new Label(field.label());
