@@ -56,7 +56,7 @@ public final class BatchForm extends Form {
                 FillHabit.class,
                 before.map(Batch::fillHabit).orElse(FillHabit.CAREFUL)));
         Optional<Instant> was = before.flatMap(Batch::cappedAt);
-        capped = add(new TickField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()));
+        capped = add(new TickField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
         cappedAt = add(
                 new MomentField(
                         "batch-capped-at",
@@ -167,7 +167,7 @@ public final class BatchForm extends Form {
                 .min(Instant::compareTo);
         if (!capped.value()) {
             if (first.isPresent()) {
-                throw new InvalidInput("cappedAt", words("must-be-capped"));
+                throw new InvalidInput("capped", words("must-be-capped"));
             }
             return Optional.empty();
         }

@@ -26,12 +26,14 @@ public final class LotForm extends Group {
     private final ChoiceField<Place> place;
     private final ChoiceField<Cover> cover;
     private final TickField worn;
+    private final String symbol;
 
     /** {@code number} tells the rows of a form apart. */
     LotForm(Cellar cellar, Optional<Lot> before, int number) {
         this.before = before;
         String id = "lot-" + number + "-";
         var units = cellar.settings().units();
+        symbol = Measure.BOTTLE.symbol(units);
         List<BottleType> makes = cellar.bottleTypes();
         BottleType make = before.map(lot -> cellar.bottleType(lot.bottleTypeId())).orElse(makes.get(0));
         Optional<Stay> first = before.map(lot -> lot.stays().get(0));
@@ -69,6 +71,11 @@ public final class LotForm extends Group {
 
     private static String words(String key) {
         return Texts.of("form.lot." + key);
+    }
+
+    /** What glass and filling are called together, with the unit of the filling. */
+    public String fillingLabel() {
+        return Texts.of("form.label.unit", words("fill-line"), symbol);
     }
 
     public NumberField count() {

@@ -10,9 +10,11 @@ import undercroft.cellar.SugarDose;
 public final class SugarDoseForm extends Group {
     private final ChoiceField<Sugar> sugar;
     private final NumberField weight;
+    private final String symbol;
 
     SugarDoseForm(Cellar cellar, Optional<SugarDose> before, int number) {
         String id = "sugar-" + number + "-";
+        symbol = Measure.WEIGHT.symbol(cellar.settings().units());
         sugar = add(
                 ChoiceField.of(
                         id + "kind",
@@ -31,6 +33,11 @@ public final class SugarDoseForm extends Group {
                         20_000),
                 "grams");
         before.ifPresent(dose -> weight.show(dose.grams()));
+    }
+
+    /** What both fields are called together, with the unit of the weight. */
+    public String label() {
+        return Texts.of("form.sugar-dose.line", symbol);
     }
 
     public ChoiceField<Sugar> sugar() {

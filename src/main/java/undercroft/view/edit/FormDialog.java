@@ -33,6 +33,7 @@ final class FormDialog {
     private final HBox buttons = new HBox(8);
     private final Region middle = new Region();
     private final ScrollPane scroll;
+    private final Button cancel = new Button(Texts.of("form.button.close"));
 
     FormDialog(Window owner, String title, Node content, boolean dark) {
         stage.initOwner(owner);
@@ -56,7 +57,6 @@ final class FormDialog {
         Looks.dress(scene, dark);
         scene.getStylesheets().add(SHEET);
         stage.setScene(scene);
-        Button cancel = new Button(Texts.of("form.button.cancel"));
         cancel.setId("form-cancel");
         cancel.setCancelButton(true);
         cancel.setOnAction(event -> stage.close());
@@ -69,6 +69,7 @@ final class FormDialog {
         Button confirm = new Button(words);
         confirm.setId("form-save");
         confirm.setDefaultButton(true);
+        cancel.setText(Texts.of("form.button.cancel"));
         confirm.setOnAction(event -> act.run());
         buttons.getChildren().add(confirm);
         stage.getScene()
