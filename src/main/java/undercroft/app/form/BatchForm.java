@@ -38,7 +38,13 @@ public final class BatchForm extends Form {
         super(cellar);
         this.before = before;
         this.now = now;
-        name = add(new WordsField("batch-name", words("name"), before.map(Batch::name).orElse("")), "name");
+        name = add(
+                new WordsField(
+                                "batch-name",
+                                words("name"),
+                                before.map(Batch::name).orElse(""))
+                        .required(),
+                "name");
         beer = new BeerFields(this, units(), before.map(Batch::beer), before.map(Batch::yeast));
         Optional<Priming> priming = before.map(Batch::priming);
         litres = add(new NumberField("batch-litres", words("litres"), Measure.BEER, units(), 0.1, 2_000), "beerLitres");
@@ -49,7 +55,9 @@ public final class BatchForm extends Form {
                         .starting(priming.map(Priming::targetVolumes).orElse(OptionalDouble.empty())),
                 "targetVolumes");
         perBottle = add(new TickField(
-                "batch-per-bottle", words("per-bottle"), priming.map(Priming::perBottle).orElse(false)));
+                "batch-per-bottle",
+                words("per-bottle"),
+                priming.map(Priming::perBottle).orElse(false)));
         fillHabit = add(ChoiceField.of(
                 "batch-fill-habit",
                 words("fill-habit"),
@@ -134,7 +142,9 @@ public final class BatchForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of(before.isPresent() ? "undo.batch.changed" : "undo.batch.added", name.value().strip());
+        return Texts.of(
+                before.isPresent() ? "undo.batch.changed" : "undo.batch.added",
+                name.value().strip());
     }
 
     @Override

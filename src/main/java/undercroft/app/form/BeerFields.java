@@ -29,7 +29,10 @@ public final class BeerFields {
 
     BeerFields(Group form, UnitSystem units, Optional<Beer> beer, Optional<Yeast> yeast) {
         kind = form.add(ChoiceField.of(
-                "batch-kind", words("kind"), BeerKind.class, beer.map(Beer::kind).orElse(BeerKind.PALE_ALE)));
+                "batch-kind",
+                words("kind"),
+                BeerKind.class,
+                beer.map(Beer::kind).orElse(BeerKind.PALE_ALE)));
         abv = form.add(
                 new NumberField("batch-abv", words("abv"), Measure.PERCENT, units, 0, 20)
                         .starting(of(beer.map(Beer::abvPercent))),
@@ -76,7 +79,9 @@ public final class BeerFields {
                 Settling.class,
                 yeast.map(Yeast::settling).orElse(Settling.ORDINARY)));
         dextrins = form.add(new TickField(
-                "batch-dextrins", words("dextrins"), yeast.map(Yeast::fermentsDextrins).orElse(false)));
+                "batch-dextrins",
+                words("dextrins"),
+                yeast.map(Yeast::fermentsDextrins).orElse(false)));
         ebc.hintProperty().set(words("ebc-hint"));
         reduced.hintProperty().set(words("reduced-hint"));
         warmest.hintProperty().set(words("warmest-hint"));

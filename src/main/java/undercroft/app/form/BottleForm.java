@@ -28,7 +28,13 @@ public final class BottleForm extends Form {
     public BottleForm(Cellar cellar, Optional<BottleType> before) {
         super(cellar);
         this.before = before;
-        name = add(new WordsField("bottle-name", words("name"), before.map(BottleType::label).orElse("")), "name");
+        name = add(
+                new WordsField(
+                                "bottle-name",
+                                words("name"),
+                                before.map(BottleType::label).orElse(""))
+                        .required(),
+                "name");
         fill = add(number("fill", Measure.BOTTLE, 50, 10_000), "fillMillilitres");
         brimful = add(number("brimful", Measure.BOTTLE, 50, 11_000), "brimfulMillilitres");
         bottleClass = add(ChoiceField.of(

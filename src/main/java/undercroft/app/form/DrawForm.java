@@ -47,7 +47,8 @@ public final class DrawForm extends Form {
                 Optional.empty()));
         liveliness.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         at = add(
-                new MomentField("draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
+                new MomentField(
+                        "draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
                 "at");
         note = add(new WordsField("draw-note", Texts.of("form.draw.note"), ""), "note");
         begin();

@@ -112,9 +112,8 @@ public final class ImportForm {
                         .filter(each -> each.index() == found.valueColumn())
                         .findFirst()
                         .orElse(found.columns().get(0)));
-        List<TimeFormat> formats = found.formatProven()
-                ? List.of(found.format())
-                : List.of(TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST);
+        List<TimeFormat> formats =
+                found.formatProven() ? List.of(found.format()) : List.of(TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST);
         format = new ChoiceField<>(
                 "import-format",
                 Texts.of("form.import.format"),

@@ -2,11 +2,11 @@ package undercroft.app.form;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.io.InputStreamReader;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,7 +24,8 @@ import undercroft.store.logger.LoggerFile;
  * @param rows the first lines with data, cut at the separator
  * @param words what was found, in a few words
  */
-public record ImportPreview(String name, List<String> header, List<List<String>> rows, String words, Inspection inspection) {
+public record ImportPreview(
+        String name, List<String> header, List<List<String>> rows, String words, Inspection inspection) {
     private static final int ROWS = 4;
     private static final int COLUMNS = 5;
     private static final int LONGEST_CELL = 24;

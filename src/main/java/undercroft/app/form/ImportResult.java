@@ -41,7 +41,7 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
     static ImportResult of(TimeSeries before, ImportedLog log, Cellar cellar) {
         ImportMerge merge = ImportMerge.of(before, log.celsius());
         List<String> lines = new ArrayList<>();
-        lines.add(Texts.counted(
+        lines.add(counted(
                 "form.import.kept",
                 log.kept(),
                 day(log.celsius().firstTime(), cellar.zone()),
@@ -53,13 +53,19 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
         return new ImportResult(log, merge.changesNothing(), lines, picture(before, log.celsius(), cellar));
     }
 
+    private static String grouped(long count) {
+        return String.format(Locale.ENGLISH, "%,d", count);
+    }
+
+    private static String counted(String key, long count, String one, String other) {
+        return Texts.of(key + (count == 1 ? ".one" : ".many"), grouped(count), one, other);
+    }
+
     private static String finding(Reason reason, Finding finding) {
-        String where = finding.lines().stream()
-                .limit(LINES_NAMED)
-                .map(String::valueOf)
-                .collect(Collectors.joining(", "));
+        String where =
+                finding.lines().stream().limit(LINES_NAMED).map(String::valueOf).collect(Collectors.joining(", "));
         String more = finding.count() > LINES_NAMED ? Texts.of("form.import.and-more", where) : where;
-        return Texts.counted(
+        return counted(
                 reason.drops() ? "form.import.dropped" : "form.import.repaired", finding.count(), reason.words(), more);
     }
 
@@ -67,12 +73,12 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
         if (merge.changesNothing()) {
             return Texts.of("form.import.nothing-new");
         }
-        String added = Texts.of("form.import.added", merge.added(), merge.alreadyThere());
+        String added = Texts.of("form.import.added", grouped(merge.added()), grouped(merge.alreadyThere()));
         if (merge.replaced() == 0) {
             return added;
         }
         String change = Measure.TEMPERATURE_STEP.textWithUnit(merge.largestChange(), units);
-        return added + " " + Texts.of("form.import.replaced", merge.replaced(), change);
+        return added + " " + Texts.of("form.import.replaced", grouped(merge.replaced()), change);
     }
 
     private static String day(long epochSecond, ZoneId zone) {
@@ -85,14 +91,19 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
         long from = before.isEmpty() ? imported.firstTime() : Math.min(before.firstTime(), imported.firstTime());
         long until = before.isEmpty() ? imported.lastTime() : Math.max(before.lastTime(), imported.lastTime());
         Plot plot = Plot.of(
-                Texts.of("form.import.plot", unit),
-                ValueAxis.auto(unit, 1).withSmallestSpan(8));
+                Texts.of("form.import.plot", unit), ValueAxis.auto(unit, 1).withSmallestSpan(8));
         if (!before.isEmpty()) {
             plot = plot.with(line(before, units, Stroke.of(Role.FAINT_INK, 1.2), "form.import.plot.there"));
         }
-        plot = plot.with(line(imported, units, Stroke.of(Role.TEMPERATURE, 1.4), "form.import.plot.new"));
+        plot = plot.with(line(imported, units, Stroke.of(Role.ROOM, 1), "form.import.plot.new"));
         return new PlotStack(
-                List.of(plot), from, Math.max(until, from + 3600), cellar.zone(), Locale.ENGLISH, OptionalLong.empty(), "");
+                List.of(plot),
+                from,
+                Math.max(until, from + 3600),
+                cellar.zone(),
+                Locale.ENGLISH,
+                OptionalLong.empty(),
+                "");
     }
 
     private static LineLayer line(TimeSeries celsius, UnitSystem units, Stroke stroke, String labelKey) {

@@ -35,7 +35,8 @@ public final class LotForm extends Group {
         var units = cellar.settings().units();
         symbol = Measure.BOTTLE.symbol(units);
         List<BottleType> makes = cellar.bottleTypes();
-        BottleType make = before.map(lot -> cellar.bottleType(lot.bottleTypeId())).orElse(makes.get(0));
+        BottleType make =
+                before.map(lot -> cellar.bottleType(lot.bottleTypeId())).orElse(makes.get(0));
         Optional<Stay> first = before.map(lot -> lot.stays().get(0));
         count = add(new NumberField(id + "count", words("count"), Measure.BOTTLES, units, 1, 10_000), "count");
         before.ifPresent(lot -> count.show(lot.count()));
@@ -55,11 +56,18 @@ public final class LotForm extends Group {
                         words("place"),
                         cellar.places(),
                         first.map(stay -> cellar.place(stay.placeId()))
-                                .orElse(cellar.places().isEmpty() ? null : cellar.places().get(0))),
+                                .orElse(
+                                        cellar.places().isEmpty()
+                                                ? null
+                                                : cellar.places().get(0))),
                 "stays");
         cover = add(ChoiceField.of(
-                id + "cover", words("cover"), Cover.class, first.map(Stay::cover).orElse(Cover.OPEN_CRATE)));
-        worn = add(new TickField(id + "worn", words("worn"), before.map(Lot::scuffed).orElse(false)));
+                id + "cover",
+                words("cover"),
+                Cover.class,
+                first.map(Stay::cover).orElse(Cover.OPEN_CRATE)));
+        worn = add(new TickField(
+                id + "worn", words("worn"), before.map(Lot::scuffed).orElse(false)));
         bottle.chosenProperty().addListener((property, old, chosen) -> {
             colour.chosenProperty().set(chosen.colour());
             fill.show(chosen.fillMillilitres());
@@ -122,7 +130,8 @@ public final class LotForm extends Group {
 
     /** {@code startBefore} is where stays that began with capping used to begin. */
     Lot lot(Instant start, Optional<Instant> startBefore, Collection<String> takenIds) {
-        int drawn = before.map(lot -> lot.draws().stream().mapToInt(Draw::count).sum()).orElse(0);
+        int drawn = before.map(lot -> lot.draws().stream().mapToInt(Draw::count).sum())
+                .orElse(0);
         if (count.count() < drawn) {
             throw new InvalidInput("count", Texts.of("form.lot.below-drawn", count.count(), drawn));
         }

@@ -29,13 +29,7 @@ public final class MoveForm extends Form {
         this.now = now;
         Stay stay = lot.stays().get(lot.stays().size() - 1);
         count = add(
-                new NumberField(
-                                "move-count",
-                                Texts.of("form.move.count"),
-                                Measure.BOTTLES,
-                                units(),
-                                1,
-                                lot.left())
+                new NumberField("move-count", Texts.of("form.move.count"), Measure.BOTTLES, units(), 1, lot.left())
                         .starting(lot.left()),
                 "count");
         count.hintProperty().set(Texts.of("form.left.hint", lot.left()));
@@ -51,7 +45,8 @@ public final class MoveForm extends Form {
                         stay.cover().label()));
         cover = add(ChoiceField.of("move-cover", Texts.of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
-                new MomentField("move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
+                new MomentField(
+                        "move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
                 "at",
                 "stays");
         begin();

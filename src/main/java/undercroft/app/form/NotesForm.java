@@ -27,6 +27,7 @@ public final class NotesForm extends Form {
 
     @Override
     public Cellar applyTo(Cellar current) {
-        return current.withBatch(current.batch(batch.id()).withNotes(notes.value().strip()));
+        return current.withBatch(
+                current.batch(batch.id()).withNotes(notes.value().strip()));
     }
 }

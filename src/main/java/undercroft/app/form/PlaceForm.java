@@ -53,10 +53,16 @@ public final class PlaceForm extends Form {
     public PlaceForm(Cellar cellar, Optional<Place> before) {
         super(cellar);
         this.before = before;
-        name = add(new WordsField("place-name", words("name"), before.map(Place::name).orElse("")), "name");
-        TemperatureSource was =
-                before.map(Place::temperature).orElseGet(() -> new TemperatureSource.FixedGuess(18, 2));
-        source = add(new ChoiceField<>("place-source", words("source"), List.of(Source.values()), Source::words, of(was)));
+        name = add(
+                new WordsField(
+                                "place-name",
+                                words("name"),
+                                before.map(Place::name).orElse(""))
+                        .required(),
+                "name");
+        TemperatureSource was = before.map(Place::temperature).orElseGet(() -> new TemperatureSource.FixedGuess(18, 2));
+        source = add(
+                new ChoiceField<>("place-source", words("source"), List.of(Source.values()), Source::words, of(was)));
         guess = add(number("guess", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "celsius");
         mean = add(number("mean", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "meanCelsius");
         amplitude = add(number("amplitude", Measure.TEMPERATURE_STEP, 0, 30), "amplitudeKelvin");
@@ -65,7 +71,11 @@ public final class PlaceForm extends Form {
         amplitude.show(was instanceof TemperatureSource.YearlySwing swing ? swing.amplitudeKelvin() : 6);
         double lagHours = before.map(Place::lagHours).orElse(Stacking.CRATE.lagHours());
         stacking = add(new ChoiceField<>(
-                "place-stacking", words("stacking"), List.of(Stacking.values()), Stacking::words, Stacking.of(lagHours)));
+                "place-stacking",
+                words("stacking"),
+                List.of(Stacking.values()),
+                Stacking::words,
+                Stacking.of(lagHours)));
         lag = add(number("lag", Measure.HOURS, 0, 120).starting(lagHours), "lagHours");
         LightSetting shine = before.map(Place::light).orElseGet(() -> LightSetting.usual(LightPlace.DARK));
         light = add(ChoiceField.of("place-light", words("light"), LightPlace.class, shine.kind()));
@@ -160,7 +170,9 @@ public final class PlaceForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of(before.isPresent() ? "undo.place.changed" : "undo.place.added", name.value().strip());
+        return Texts.of(
+                before.isPresent() ? "undo.place.changed" : "undo.place.added",
+                name.value().strip());
     }
 
     @Override
@@ -170,7 +182,9 @@ public final class PlaceForm extends Form {
                         name.value(),
                         "place",
                         current.places().stream().map(Place::id).toList()));
-        double lagHours = stacking.value() == Stacking.OWN ? lag.figure() : stacking.value().lagHours();
+        double lagHours = stacking.value() == Stacking.OWN
+                ? lag.figure()
+                : stacking.value().lagHours();
         return current.withPlace(new Place(id, name.value(), temperature(), lagHours, lightSetting()));
     }
 
@@ -197,10 +211,12 @@ public final class PlaceForm extends Form {
                 .map(Batch::name)
                 .collect(Collectors.joining(", "));
         if (!users.isEmpty()) {
-            throw new InvalidInput("", Texts.of("form.place.in-use", current.place(placeId).name(), users));
+            throw new InvalidInput(
+                    "", Texts.of("form.place.in-use", current.place(placeId).name(), users));
         }
         if (current.pours().stream().anyMatch(pour -> pour.placeId().equals(placeId))) {
-            throw new InvalidInput("", Texts.of("form.place.in-pour", current.place(placeId).name()));
+            throw new InvalidInput(
+                    "", Texts.of("form.place.in-pour", current.place(placeId).name()));
         }
         return current.withPlaces(current.places().stream()
                 .filter(place -> !place.id().equals(placeId))
@@ -208,8 +224,7 @@ public final class PlaceForm extends Form {
     }
 
     private static boolean stoodIn(Batch batch, String placeId) {
-        return batch.lots().stream()
-                .flatMap(lot -> lot.stays().stream())
-                .anyMatch(stay -> stay.placeId().equals(placeId));
+        return batch.lots().stream().flatMap(lot -> lot.stays().stream()).anyMatch(stay -> stay.placeId()
+                .equals(placeId));
     }
 }

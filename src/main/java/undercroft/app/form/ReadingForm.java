@@ -52,18 +52,16 @@ public final class ReadingForm extends Form {
         lot = add(
                 new ChoiceField<>("reading-lot", words("lot"), batch.lots(), each -> lotWords(cellar, each), chosen),
                 "lot");
-        gauge = add(new WordsField("reading-gauge", words("gauge"), usualGauge()), "gauge");
+        gauge = add(new WordsField("reading-gauge", words("gauge"), usualGauge()).required(), "gauge");
         pressure = add(
                 new NumberField("reading-pressure", words("pressure"), Measure.PRESSURE, units(), -0.5, 16),
                 "barGauge");
         feel = add(ChoiceField.of("reading-feel", words("feel"), BottleFeel.class, BottleFeel.FIRM));
-        liveliness =
-                add(ChoiceField.of("reading-liveliness", words("liveliness"), Liveliness.class, Liveliness.SOFT));
+        liveliness = add(ChoiceField.of("reading-liveliness", words("liveliness"), Liveliness.class, Liveliness.SOFT));
         gravity = add(
                 new NumberField("reading-gravity", words("gravity"), Measure.GRAVITY, units(), 0.980, 1.200),
                 "specificGravity");
-        at = add(
-                new MomentField("reading-at", words("at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)), "at");
+        at = add(new MomentField("reading-at", words("at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)), "at");
         lot.askWhen(kind.chosenProperty().isNotEqualTo(Kind.GRAVITY));
         gauge.askWhen(kind.chosenProperty().isEqualTo(Kind.GAUGE));
         pressure.askWhen(kind.chosenProperty().isEqualTo(Kind.GAUGE));

@@ -27,7 +27,7 @@ public final class SettingsForm extends Form {
     public SettingsForm(Cellar cellar) {
         super(cellar);
         draft.set(cellar);
-        name = add(new WordsField("settings-name", Texts.of("form.settings.name"), cellar.name()), "name");
+        name = add(new WordsField("settings-name", Texts.of("form.settings.name"), cellar.name()).required(), "name");
         unitSystem = add(new ChoiceField<>(
                 "settings-units",
                 Texts.of("form.settings.units"),
@@ -87,8 +87,8 @@ public final class SettingsForm extends Form {
 
     private List<Batch> batchesIn(BottleType make) {
         return cellar().batches().stream()
-                .filter(batch -> batch.lots().stream()
-                        .anyMatch(lot -> lot.bottleTypeId().equals(make.id())))
+                .filter(batch ->
+                        batch.lots().stream().anyMatch(lot -> lot.bottleTypeId().equals(make.id())))
                 .toList();
     }
 

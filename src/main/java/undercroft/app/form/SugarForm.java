@@ -20,10 +20,14 @@ public final class SugarForm extends Form {
         this.before = before;
         Optional<SugarLabel> label = before.flatMap(SugarForm::labelOf);
         name = add(
-                new WordsField("sugar-name", Texts.of("form.sugar.name"), before.map(Sugar::label).orElse("")), "name");
+                new WordsField(
+                                "sugar-name",
+                                Texts.of("form.sugar.name"),
+                                before.map(Sugar::label).orElse(""))
+                        .required(),
+                "name");
         percent = add(
-                new NumberField(
-                        "sugar-percent", Texts.of("form.sugar.percent"), Measure.PERCENT, units(), 5, 100),
+                new NumberField("sugar-percent", Texts.of("form.sugar.percent"), Measure.PERCENT, units(), 5, 100),
                 "sugarsPercent");
         label.ifPresent(was -> percent.show(was.sugarsPercent()));
         kind = add(new ChoiceField<>(
@@ -40,7 +44,10 @@ public final class SugarForm extends Form {
     /** The label a sugar was made from, worked back from its yield; empty for a sugar from elsewhere. */
     private static Optional<SugarLabel> labelOf(Sugar sugar) {
         for (SugarLabel.Kind kind : SugarLabel.Kind.values()) {
-            double pure = new SugarLabel(sugar.label(), 100, kind).toSugar(sugar.id()).yield().median();
+            double pure = new SugarLabel(sugar.label(), 100, kind)
+                    .toSugar(sugar.id())
+                    .yield()
+                    .median();
             double percent = Math.rint(sugar.yield().median() / pure * 1e6) / 1e4;
             if (percent >= 5 && percent <= 100) {
                 SugarLabel label = new SugarLabel(sugar.label(), percent, kind);

@@ -2,16 +2,24 @@ package undercroft.app.form;
 
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import undercroft.quantity.Check;
 
 /** Free words. */
 public final class WordsField extends Field<String> {
     private boolean hasLines;
+    private boolean isRequired;
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
     WordsField(String id, String label, String initial) {
         super(id, label);
         text.set(initial);
         text.addListener((property, before, after) -> changed());
+    }
+
+    /** Something must be given. */
+    WordsField required() {
+        isRequired = true;
+        return this;
     }
 
     /** For several lines. */
@@ -30,6 +38,6 @@ public final class WordsField extends Field<String> {
 
     @Override
     public String value() {
-        return text.get();
+        return isRequired ? Check.text("", text.get()) : text.get();
     }
 }

@@ -56,7 +56,6 @@ final class Dialogs {
         if (!form.canSave()) {
             faulty.map(field -> dialog.stage().getScene().lookup("#" + field.id()))
                     .ifPresent(Node::requestFocus);
-            dialog.fit();
             return;
         }
         try {
@@ -64,7 +63,6 @@ final class Dialogs {
             dialog.close();
         } catch (InvalidInput fault) {
             form.showFault(fault);
-            dialog.fit();
         }
     }
 

@@ -116,7 +116,8 @@ public final class EditorDialogs implements Editors {
     @Override
     public void editNotes(Batch batch) {
         NotesForm form = new NotesForm(cellar(), batch);
-        VBox content = new VBox(FieldNode.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
+        VBox content =
+                new VBox(FieldNode.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
         dialogs.open(Texts.of("form.notes.title", batch.name()), form, content);
     }
 

@@ -2,6 +2,7 @@ package undercroft.view.edit;
 
 import java.util.Objects;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -61,6 +62,11 @@ final class FormDialog {
         cancel.setCancelButton(true);
         cancel.setOnAction(event -> stage.close());
         buttons.getChildren().add(cancel);
+        content.layoutBoundsProperty().addListener((property, before, after) -> {
+            if (before.getHeight() != after.getHeight()) {
+                fit();
+            }
+        });
         scene.focusOwnerProperty().addListener((property, before, focused) -> bringIntoView(focused));
     }
 
@@ -97,14 +103,12 @@ final class FormDialog {
         Window owner = stage.getOwner();
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         stage.setMaxHeight(screen.getHeight() - ROOM_AROUND / 2);
-        scroll.setMaxHeight(screen.getHeight() - 2 * ROOM_AROUND);
+        scroll.setMaxHeight(mostHeight() + 2);
         stage.setOnShown(event -> {
             first.ifPresent(Node::requestFocus);
             if (owner != null) {
-                stage.setX(Math.max(
-                        screen.getMinX(), owner.getX() + (owner.getWidth() - stage.getWidth()) / 2));
-                stage.setY(Math.max(
-                        screen.getMinY(), owner.getY() + (owner.getHeight() - stage.getHeight()) / 3));
+                stage.setX(Math.max(screen.getMinX(), owner.getX() + (owner.getWidth() - stage.getWidth()) / 2));
+                stage.setY(Math.max(screen.getMinY(), owner.getY() + (owner.getHeight() - stage.getHeight()) / 3));
             }
         });
         stage.show();
@@ -119,8 +123,16 @@ final class FormDialog {
     }
 
     /** Lets the window take the height its contents now want, as far as the screen allows. */
-    void fit() {
-        stage.sizeToScene();
+    private void fit() {
+        Platform.runLater(() -> {
+            scroll.setPrefViewportHeight(
+                    Math.min(mostHeight(), scroll.getContent().getLayoutBounds().getHeight()));
+            stage.sizeToScene();
+        });
+    }
+
+    private static double mostHeight() {
+        return Screen.getPrimary().getVisualBounds().getHeight() - 2 * ROOM_AROUND;
     }
 
     private void bringIntoView(Node focused) {
@@ -128,7 +140,8 @@ final class FormDialog {
         if (focused == null || !isInside(focused, content)) {
             return;
         }
-        double height = content.getLayoutBounds().getHeight() - scroll.getViewportBounds().getHeight();
+        double height = content.getLayoutBounds().getHeight()
+                - scroll.getViewportBounds().getHeight();
         if (height <= 0) {
             return;
         }
@@ -138,7 +151,8 @@ final class FormDialog {
         if (top < shown + 24) {
             scroll.setVvalue(Math.max(0, (top - 24) / height));
         } else if (bottom > shown + scroll.getViewportBounds().getHeight() - 24) {
-            scroll.setVvalue(Math.min(1, (bottom + 24 - scroll.getViewportBounds().getHeight()) / height));
+            scroll.setVvalue(
+                    Math.min(1, (bottom + 24 - scroll.getViewportBounds().getHeight()) / height));
         }
     }
 

@@ -21,6 +21,7 @@ import undercroft.app.form.TickField;
 final class FormGrid extends GridPane {
     private static final double LABEL_WIDTH = 168;
     private static final double FIELD_WIDTH = 320;
+    private static final double LEAST_FIELD_WIDTH = 220;
     private static final double SHORT_NUMBER_WIDTH = 72;
 
     private int row;
@@ -29,7 +30,7 @@ final class FormGrid extends GridPane {
         getStyleClass().add("form-grid");
         ColumnConstraints labels = new ColumnConstraints(LABEL_WIDTH, LABEL_WIDTH, LABEL_WIDTH);
         labels.setHalignment(HPos.LEFT);
-        ColumnConstraints fields = new ColumnConstraints(FIELD_WIDTH, FIELD_WIDTH, Double.MAX_VALUE);
+        ColumnConstraints fields = new ColumnConstraints(LEAST_FIELD_WIDTH, FIELD_WIDTH, Double.MAX_VALUE);
         fields.setHgrow(Priority.ALWAYS);
         getColumnConstraints().addAll(labels, fields);
     }

@@ -54,7 +54,6 @@ final class ImportDialog {
         confirm = dialog.confirm(Texts.of("form.import.button"), this::save);
         form.previewProperty().addListener((property, before, after) -> show(after));
         form.resultProperty().addListener((property, before, after) -> show(after));
-        form.faultProperty().addListener((property, before, after) -> dialog.fit());
         confirm.setDisable(true);
         dialog.stage().setOnHidden(event -> form.callOff());
     }
@@ -109,10 +108,8 @@ final class ImportDialog {
             Label words = new Label(found.words());
             words.getStyleClass().add("faint");
             words.setWrapText(true);
-            preview.getChildren()
-                    .addAll(name, new PreviewTable(found), words, new FormGrid().fields(form.fields()));
+            preview.getChildren().addAll(name, new PreviewTable(found), words, new FormGrid().fields(form.fields()));
         }
-        dialog.fit();
     }
 
     private void show(ImportResult read) {
@@ -135,7 +132,6 @@ final class ImportDialog {
             plot.show(read.picture(), false);
             result.getChildren().addAll(plot, lines);
         }
-        dialog.fit();
     }
 
     private void save() {

@@ -16,7 +16,8 @@ final class LotDialogs {
 
     static Node content(Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
         FormGrid grid = new FormGrid().fields(fields);
-        Alert alert = outlook.flatMap(known -> pressureAlert(known, batchId, lotId)).orElse(Alert.CLEAR);
+        Alert alert =
+                outlook.flatMap(known -> pressureAlert(known, batchId, lotId)).orElse(Alert.CLEAR);
         if (alert == Alert.CLEAR) {
             return grid;
         }

@@ -9,8 +9,7 @@ final class Question {
     private Question() {}
 
     /** Without {@code yes} the sentence only tells. */
-    static void ask(
-            Dialogs dialogs, Window over, String title, String sentence, Optional<String> yes, Runnable act) {
+    static void ask(Dialogs dialogs, Window over, String title, String sentence, Optional<String> yes, Runnable act) {
         Label words = new Label(sentence);
         words.setId("question-sentence");
         words.setWrapText(true);

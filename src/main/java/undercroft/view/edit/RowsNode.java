@@ -29,7 +29,9 @@ final class RowsNode<R extends Group> extends VBox {
                 boxes.getChildren().remove(change.getFrom(), change.getFrom() + change.getRemovedSize());
                 for (int i = 0; i < change.getAddedSize(); i++) {
                     boxes.getChildren()
-                            .add(change.getFrom() + i, box(change.getAddedSubList().get(i)));
+                            .add(
+                                    change.getFrom() + i,
+                                    box(change.getAddedSubList().get(i)));
                 }
             }
         });

@@ -71,7 +71,6 @@ final class SettingsDialog {
         };
         form.draftProperty().addListener((property, before, after) -> {
             show.run();
-            dialog.fit();
         });
         show.run();
         Button button = quiet(Texts.of("form.settings." + key + ".add"), add);
@@ -103,7 +102,6 @@ final class SettingsDialog {
                 act.run();
             } catch (InvalidInput fault) {
                 form.showFault(fault);
-                dialog.fit();
             }
         });
         return button;
