@@ -108,7 +108,7 @@ final class Desk implements CellarChooser {
         BackgroundTasks tasks = new BackgroundTasks(reckoning, Platform::runLater);
         Workspace workspace = new Workspace(new FolderKeeper(store), new BackgroundTasks(saving, Platform::runLater));
         Forecasts forecasts = new Forecasts(workspace, Outlooks::of, tasks, itsClock, faults::show);
-        EditorDialogs editors = new EditorDialogs(stage, workspace, tasks, itsClock, dark);
+        EditorDialogs editors = new EditorDialogs(workspace, forecasts, tasks, itsClock, dark, () -> stage);
         new MainWindow(new Parts(workspace, forecasts, faults, editors, this, itsClock, dark)).show(stage);
     }
 
