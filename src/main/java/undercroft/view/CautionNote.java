@@ -9,8 +9,8 @@ import undercroft.app.Texts;
 import undercroft.outlook.Alert;
 
 /** What to heed before touching bottles under pressure, in the flow of the page. */
-final class CautionNote extends HBox {
-    CautionNote(Alert alert, List<String> sentences) {
+public final class CautionNote extends HBox {
+    public CautionNote(Alert alert, List<String> sentences) {
         super(12);
         getStyleClass().addAll("caution", AlertSign.styleClass(alert));
         setId("caution");

@@ -23,7 +23,7 @@ import undercroft.plot.TimeScale;
  * A stack of plots with a cursor over all of them, zoom and pan. The picture is drawn at most once a pulse, by layout;
  * the cursor has a canvas of its own, so that moving it leaves the picture alone.
  */
-final class PlotsView extends Region {
+public final class PlotsView extends Region {
     private static final double WHEEL_ZOOM = 1.2;
     private static final double KEY_ZOOM = 1.5;
     private static final double KEY_PAN_PIXELS = 80;
@@ -41,7 +41,7 @@ final class PlotsView extends Region {
     private double lastX;
     private double cursorX = Double.NaN;
 
-    PlotsView(LongFunction<String> dateWords) {
+    public PlotsView(LongFunction<String> dateWords) {
         cursor = new CursorCanvas(dateWords);
         getChildren().addAll(chart, cursor);
         cursor.setMouseTransparent(true);
@@ -56,6 +56,11 @@ final class PlotsView extends Region {
         setOnMouseDragged(this::drag);
         setOnScroll(this::scroll);
         setOnKeyPressed(this::key);
+    }
+
+    /** Shows other plots over their whole time; the stretch looked at stays when {@code keepsView}. */
+    public void show(PlotStack stack, boolean keepsView) {
+        show(stack, stack.until(), keepsView);
     }
 
     /**
@@ -75,7 +80,7 @@ final class PlotsView extends Region {
         return shown.from() != usual.from() || shown.until() != usual.until();
     }
 
-    void setPalette(Palette newPalette) {
+    public void setPalette(Palette newPalette) {
         palette = newPalette;
         requestLayout();
     }

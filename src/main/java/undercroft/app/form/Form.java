@@ -111,7 +111,7 @@ public abstract class Form extends Group {
         if (field.isPresent()) {
             field.get().setFault(thrown);
         } else {
-            setFault(Texts.of("form.fault.plain", capital(thrown.getMessage())));
+            setFault(Texts.of("form.fault.plain", capital(where.isEmpty() ? thrown.what() : thrown.getMessage())));
         }
     }
 

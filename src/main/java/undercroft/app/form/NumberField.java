@@ -70,18 +70,23 @@ public final class NumberField extends Field<OptionalDouble> {
         }
         double figure = typed.equals(keptText) ? kept : measure.parse(typed, units);
         if (!(figure >= leastKept && figure <= mostKept)) {
-            throw new InvalidInput(
-                    "",
-                    Texts.of(
-                            "form.fault.range",
-                            measure.textWithUnit(figure, units),
-                            measure.text(leastKept, units),
-                            measure.textWithUnit(mostKept, units)));
+            throw new InvalidInput("", beyond(figure));
         }
         if (measure == Measure.BOTTLES && figure != Math.rint(figure)) {
             throw new InvalidInput("", Texts.of("form.fault.whole", typed));
         }
         return OptionalDouble.of(figure);
+    }
+
+    private String beyond(double figure) {
+        String least = measure.text(leastKept, units);
+        if (measure == Measure.BOTTLES) {
+            return figure < leastKept
+                    ? Texts.of("form.fault.too-few", measure.text(figure, units), least)
+                    : Texts.of("form.fault.too-many", measure.text(figure, units), measure.text(mostKept, units));
+        }
+        return Texts.of(
+                "form.fault.range", measure.textWithUnit(figure, units), least, measure.textWithUnit(mostKept, units));
     }
 
     /** The figure where one must be given. */

@@ -55,7 +55,10 @@ public final class PlaceForm extends Form {
         this.before = before;
         name = add(
                 new WordsField(
-                        "place-name", words("name"), before.map(Place::name).orElse("")),
+                                "place-name",
+                                words("name"),
+                                before.map(Place::name).orElse(""))
+                        .required(),
                 "name");
         TemperatureSource was = before.map(Place::temperature).orElseGet(() -> new TemperatureSource.FixedGuess(18, 2));
         source = add(

@@ -2,9 +2,12 @@ package undercroft.app.form;
 
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import undercroft.quantity.Check;
 
 /** Free words. */
 public final class WordsField extends Field<String> {
+    private boolean hasLines;
+    private boolean isRequired;
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
     WordsField(String id, String label, String initial) {
@@ -13,12 +16,28 @@ public final class WordsField extends Field<String> {
         text.addListener((property, before, after) -> changed());
     }
 
+    /** Something must be given. */
+    WordsField required() {
+        isRequired = true;
+        return this;
+    }
+
+    /** For several lines. */
+    WordsField lines() {
+        hasLines = true;
+        return this;
+    }
+
+    public boolean hasLines() {
+        return hasLines;
+    }
+
     public StringProperty textProperty() {
         return text;
     }
 
     @Override
     public String value() {
-        return text.get();
+        return isRequired ? Check.text("", text.get()) : text.get();
     }
 }

@@ -27,9 +27,14 @@ final class Dialogs {
 
     /** Shows what a form asks; saving closes it, a fault keeps it open with the sentence under its field. */
     FormDialog open(String title, Form form, Node content) {
-        FormDialog dialog = bare(owner.get(), title, content);
+        return open(owner.get(), title, form, content, () -> workspace.change(form.what(), form::applyTo));
+    }
+
+    /** The same over another dialog, saved in a way of its own. */
+    FormDialog open(Window over, String title, Form form, Node content, Runnable saving) {
+        FormDialog dialog = bare(over, title, content);
         dialog.below(FormGrid.fault(form.faultProperty()));
-        dialog.confirm(Texts.of("form.button.save"), () -> save(form, dialog));
+        dialog.confirm(Texts.of("form.button.save"), () -> save(form, dialog, saving));
         dialog.show(firstField(form, content));
         return dialog;
     }
@@ -46,20 +51,18 @@ final class Dialogs {
         return owner.get();
     }
 
-    private void save(Form form, FormDialog dialog) {
+    private void save(Form form, FormDialog dialog, Runnable saving) {
         Optional<Field<?>> faulty = form.showFaults();
         if (!form.canSave()) {
             faulty.map(field -> dialog.stage().getScene().lookup("#" + field.id()))
                     .ifPresent(Node::requestFocus);
-            dialog.fit();
             return;
         }
         try {
-            workspace.change(form.what(), form::applyTo);
+            saving.run();
             dialog.close();
         } catch (InvalidInput fault) {
             form.showFault(fault);
-            dialog.fit();
         }
     }
 
@@ -81,6 +84,7 @@ final class Dialogs {
             Question.ask(
                     this,
                     dialog.stage(),
+                    Texts.of(may ? "form.question.title" : "form.question.refused"),
                     sentence,
                     may ? Optional.of(Texts.of("form." + idAndKey + ".delete.button")) : Optional.empty(),
                     delete);

@@ -5,6 +5,7 @@ import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.util.StringConverter;
 import undercroft.app.form.ChoiceField;
@@ -32,7 +33,7 @@ final class FieldNode {
 
     private static Node made(Field<?> field) {
         if (field instanceof WordsField words) {
-            return text(words.textProperty());
+            return words.hasLines() ? lines(words) : text(words.textProperty());
         }
         if (field instanceof NumberField number) {
             TextField text = text(number.textProperty());
@@ -80,6 +81,14 @@ final class FieldNode {
         TextField text = new TextField();
         text.textProperty().bindBidirectional(property);
         return text;
+    }
+
+    private static TextArea lines(WordsField words) {
+        TextArea area = new TextArea();
+        area.setWrapText(true);
+        area.setPrefRowCount(10);
+        area.textProperty().bindBidirectional(words.textProperty());
+        return area;
     }
 
     private static <T> ComboBox<T> combo(ChoiceField<T> choice) {

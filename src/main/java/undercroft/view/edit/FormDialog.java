@@ -2,6 +2,7 @@ package undercroft.view.edit;
 
 import java.util.Objects;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -33,6 +34,7 @@ final class FormDialog {
     private final HBox buttons = new HBox(8);
     private final Region middle = new Region();
     private final ScrollPane scroll;
+    private final Button cancel = new Button(Texts.of("form.button.close"));
 
     FormDialog(Window owner, String title, Node content, boolean dark) {
         stage.initOwner(owner);
@@ -56,11 +58,15 @@ final class FormDialog {
         Looks.dress(scene, dark);
         scene.getStylesheets().add(SHEET);
         stage.setScene(scene);
-        Button cancel = new Button(Texts.of("form.button.cancel"));
         cancel.setId("form-cancel");
         cancel.setCancelButton(true);
         cancel.setOnAction(event -> stage.close());
         buttons.getChildren().add(cancel);
+        content.layoutBoundsProperty().addListener((property, before, after) -> {
+            if (before.getHeight() != after.getHeight()) {
+                fit();
+            }
+        });
         scene.focusOwnerProperty().addListener((property, before, focused) -> bringIntoView(focused));
     }
 
@@ -69,6 +75,7 @@ final class FormDialog {
         Button confirm = new Button(words);
         confirm.setId("form-save");
         confirm.setDefaultButton(true);
+        cancel.setText(Texts.of("form.button.cancel"));
         confirm.setOnAction(event -> act.run());
         buttons.getChildren().add(confirm);
         stage.getScene()
@@ -96,7 +103,7 @@ final class FormDialog {
         Window owner = stage.getOwner();
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         stage.setMaxHeight(screen.getHeight() - ROOM_AROUND / 2);
-        scroll.setMaxHeight(screen.getHeight() - 2 * ROOM_AROUND);
+        scroll.setMaxHeight(mostHeight() + 2);
         stage.setOnShown(event -> {
             first.ifPresent(Node::requestFocus);
             if (owner != null) {
@@ -116,8 +123,16 @@ final class FormDialog {
     }
 
     /** Lets the window take the height its contents now want, as far as the screen allows. */
-    void fit() {
-        stage.sizeToScene();
+    private void fit() {
+        Platform.runLater(() -> {
+            scroll.setPrefViewportHeight(
+                    Math.min(mostHeight(), scroll.getContent().getLayoutBounds().getHeight()));
+            stage.sizeToScene();
+        });
+    }
+
+    private static double mostHeight() {
+        return Screen.getPrimary().getVisualBounds().getHeight() - 2 * ROOM_AROUND;
     }
 
     private void bringIntoView(Node focused) {

@@ -11,14 +11,18 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import undercroft.app.form.Field;
+import undercroft.app.form.NumberField;
 import undercroft.app.form.TickField;
 
 /** Labels on the left, fields on the right, what is wrong or worth knowing under each field. */
 final class FormGrid extends GridPane {
     private static final double LABEL_WIDTH = 168;
     private static final double FIELD_WIDTH = 320;
+    private static final double LEAST_FIELD_WIDTH = 220;
+    private static final double SHORT_NUMBER_WIDTH = 72;
 
     private int row;
 
@@ -26,7 +30,7 @@ final class FormGrid extends GridPane {
         getStyleClass().add("form-grid");
         ColumnConstraints labels = new ColumnConstraints(LABEL_WIDTH, LABEL_WIDTH, LABEL_WIDTH);
         labels.setHalignment(HPos.LEFT);
-        ColumnConstraints fields = new ColumnConstraints(FIELD_WIDTH, FIELD_WIDTH, Double.MAX_VALUE);
+        ColumnConstraints fields = new ColumnConstraints(LEAST_FIELD_WIDTH, FIELD_WIDTH, Double.MAX_VALUE);
         fields.setHgrow(Priority.ALWAYS);
         getColumnConstraints().addAll(labels, fields);
     }
@@ -41,7 +45,7 @@ final class FormGrid extends GridPane {
 
     FormGrid field(Field<?> field) {
         Node node = FieldNode.of(field);
-        return labelled(field, node, List.of(field));
+        return labelled(field instanceof TickField ? "" : field.label(), node, field, List.of(field));
     }
 
     FormGrid fields(List<? extends Field<?>> several) {
@@ -49,26 +53,37 @@ final class FormGrid extends GridPane {
         return this;
     }
 
-    /** Several short fields in one line under the first one's label; what is wrong with any stands under the line. */
-    FormGrid line(Field<?> first, Node... nodes) {
-        HBox line = new HBox(8, nodes);
+    /** Several short fields in one line; what is wrong with any stands under the line. */
+    FormGrid line(String words, Field<?>... fields) {
+        HBox line = new HBox();
         line.getStyleClass().add("form-line");
-        return labelled(first, line, List.of(first));
+        for (Field<?> field : fields) {
+            Node node = FieldNode.of(field);
+            if (field instanceof NumberField) {
+                ((Region) node).setMinWidth(SHORT_NUMBER_WIDTH);
+                ((Region) node).setPrefWidth(SHORT_NUMBER_WIDTH);
+            } else {
+                HBox.setHgrow(node, Priority.ALWAYS);
+            }
+            line.getChildren().add(node);
+        }
+        return labelled(words, line, fields[0], List.of(fields));
     }
 
-    private FormGrid labelled(Field<?> field, Node node, List<? extends Field<?>> notes) {
-        VBox below = new VBox(2, node);
+    private FormGrid labelled(String words, Node node, Field<?> asked, List<? extends Field<?>> notes) {
+        VBox below = new VBox(node);
+        below.getStyleClass().add("form-field");
         notes.forEach(each -> below.getChildren().addAll(fault(each.faultProperty()), hint(each)));
-        if (!(field instanceof TickField)) {
-            Label label = new Label(field.label());
+        if (!words.isEmpty()) {
+            Label label = new Label(words);
             label.getStyleClass().add("form-label");
             label.setWrapText(true);
             label.setLabelFor(node);
             GridPane.setValignment(label, VPos.TOP);
-            show(label, field);
+            show(label, asked);
             add(label, 0, row);
         }
-        show(below, field);
+        show(below, asked);
         add(below, 1, row++);
         return this;
     }

@@ -1,0 +1,233 @@
+package undercroft.app.form;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import undercroft.app.Texts;
+import undercroft.catalogue.FillHabit;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Priming;
+import undercroft.cellar.Reading;
+import undercroft.cellar.SugarDose;
+import undercroft.quantity.InvalidInput;
+
+/** A batch: its beer, yeast, priming, and the bottles it went into. Readings, draws and moves have forms of their own. */
+public final class BatchForm extends Form {
+    private final Optional<Batch> before;
+    private final Instant now;
+    private final WordsField name;
+    private final BeerFields beer;
+    private final NumberField litres;
+    private final NumberField target;
+    private final TickField perBottle;
+    private final ChoiceField<FillHabit> fillHabit;
+    private final TickField capped;
+    private final MomentField cappedAt;
+    private final Rows<SugarDoseForm> sugars;
+    private final Rows<LotForm> lots;
+    private int rowNumber;
+
+    /** Without {@code before} a new batch; {@code now} is the latest moment it can have been capped. */
+    public BatchForm(Cellar cellar, Optional<Batch> before, Instant now) {
+        super(cellar);
+        this.before = before;
+        this.now = now;
+        name = add(
+                new WordsField(
+                                "batch-name",
+                                words("name"),
+                                before.map(Batch::name).orElse(""))
+                        .required(),
+                "name");
+        beer = new BeerFields(this, units(), before.map(Batch::beer), before.map(Batch::yeast));
+        Optional<Priming> priming = before.map(Batch::priming);
+        litres = add(new NumberField("batch-litres", words("litres"), Measure.BEER, units(), 0.1, 2_000), "beerLitres");
+        priming.ifPresent(was -> litres.show(was.beerLitres()));
+        target = add(
+                new NumberField("batch-target", words("target"), Measure.CARBONATION, units(), 0, 8)
+                        .optional()
+                        .starting(priming.map(Priming::targetVolumes).orElse(OptionalDouble.empty())),
+                "targetVolumes");
+        perBottle = add(new TickField(
+                "batch-per-bottle",
+                words("per-bottle"),
+                priming.map(Priming::perBottle).orElse(false)));
+        fillHabit = add(ChoiceField.of(
+                "batch-fill-habit",
+                words("fill-habit"),
+                FillHabit.class,
+                before.map(Batch::fillHabit).orElse(FillHabit.CAREFUL)));
+        Optional<Instant> was = before.flatMap(Batch::cappedAt);
+        capped = add(new TickField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
+        cappedAt = add(
+                new MomentField(
+                        "batch-capped-at",
+                        words("capped-at"),
+                        cellar.zone(),
+                        was.orElse(now.truncatedTo(ChronoUnit.MINUTES))),
+                "cappedAt",
+                "readings");
+        cappedAt.askWhen(capped.tickedProperty());
+        capped.hintProperty().set(words("capped-hint"));
+        sugars = addRows("sugars");
+        lots = addRows("lots");
+        priming.map(Priming::doses).orElse(List.of()).forEach(dose -> addSugar(Optional.of(dose)));
+        before.map(Batch::lots).orElse(List.of()).forEach(lot -> addLot(Optional.of(lot)));
+        if (before.isEmpty()) {
+            addSugar();
+            addLot();
+        }
+        begin();
+    }
+
+    private static String words(String key) {
+        return Texts.of("form.batch." + key);
+    }
+
+    public WordsField name() {
+        return name;
+    }
+
+    public BeerFields beer() {
+        return beer;
+    }
+
+    public NumberField litres() {
+        return litres;
+    }
+
+    /** About priming but its sugars, in order. */
+    public List<Field<?>> primingFields() {
+        return List.of(perBottle, target);
+    }
+
+    /** About filling, in order. */
+    public List<Field<?>> fillingFields() {
+        return List.of(fillHabit, capped, cappedAt);
+    }
+
+    public Rows<SugarDoseForm> sugars() {
+        return sugars;
+    }
+
+    public Rows<LotForm> lots() {
+        return lots;
+    }
+
+    public SugarDoseForm addSugar() {
+        return addSugar(Optional.empty());
+    }
+
+    private SugarDoseForm addSugar(Optional<SugarDose> dose) {
+        SugarDoseForm row = new SugarDoseForm(cellar(), dose, rowNumber++);
+        sugars.list().add(row);
+        return row;
+    }
+
+    public LotForm addLot() {
+        return addLot(Optional.empty());
+    }
+
+    private LotForm addLot(Optional<Lot> lot) {
+        LotForm row = new LotForm(cellar(), lot, rowNumber++);
+        lots.list().add(row);
+        return row;
+    }
+
+    @Override
+    public String what() {
+        return Texts.of(
+                before.isPresent() ? "undo.batch.changed" : "undo.batch.added",
+                name.value().strip());
+    }
+
+    @Override
+    public Cellar applyTo(Cellar current) {
+        String id = before.map(Batch::id)
+                .orElseGet(() -> Slug.of(
+                        name.value(),
+                        "batch",
+                        current.batches().stream().map(Batch::id).toList()));
+        Batch base = before.map(batch -> current.batch(batch.id())).orElse(null);
+        List<Reading> readings = base == null ? List.of() : base.readings();
+        Optional<Instant> at = cappedAt(readings);
+        return current.withBatch(new Batch(
+                id,
+                name.value(),
+                beer.beer(),
+                beer.yeast(),
+                new Priming(litres.figure(), doses(), target.value(), perBottle.value()),
+                fillHabit.value(),
+                at,
+                lots(at, readings),
+                readings,
+                base == null ? "" : base.notes()));
+    }
+
+    private Optional<Instant> cappedAt(List<Reading> readings) {
+        Optional<Instant> first = Stream.concat(
+                        lots.list().stream().map(LotForm::firstEvent).flatMap(Optional::stream),
+                        readings.stream().map(Reading::at))
+                .min(Instant::compareTo);
+        if (!capped.value()) {
+            if (first.isPresent()) {
+                throw new InvalidInput("capped", words("must-be-capped"));
+            }
+            return Optional.empty();
+        }
+        Instant at = cappedAt.value();
+        if (at.isAfter(now)) {
+            throw new InvalidInput("cappedAt", Texts.of("form.fault.to-come"));
+        }
+        if (first.isPresent() && first.get().isBefore(at)) {
+            String day = DateText.of(first.get().atZone(cellar().zone()).toLocalDate());
+            throw new InvalidInput("cappedAt", Texts.of("form.batch.capped-late", day));
+        }
+        return Optional.of(at);
+    }
+
+    private List<SugarDose> doses() {
+        return sugars.list().stream().map(SugarDoseForm::dose).toList();
+    }
+
+    private List<Lot> lots(Optional<Instant> at, List<Reading> readings) {
+        Instant start = at.orElseGet(() -> now.truncatedTo(ChronoUnit.MINUTES));
+        List<String> taken = new ArrayList<>();
+        lots.list().forEach(row -> row.id().ifPresent(taken::add));
+        List<Lot> made = new ArrayList<>();
+        for (int i = 0; i < lots.list().size(); i++) {
+            try {
+                made.add(lots.list().get(i).lot(start, before.flatMap(Batch::cappedAt), taken));
+            } catch (InvalidInput fault) {
+                throw fault.within("lots[" + i + "]");
+            }
+            taken.add(made.get(i).id());
+        }
+        if (at.isPresent() && made.isEmpty()) {
+            throw new InvalidInput("", words("no-bottles"));
+        }
+        for (Reading reading : readings) {
+            Optional<String> lot = ReadingForm.lotOf(reading);
+            if (lot.isPresent() && made.stream().noneMatch(each -> each.id().equals(lot.get()))) {
+                throw new InvalidInput("", words("read-bottles-gone"));
+            }
+        }
+        return made;
+    }
+
+    /** The cellar without a batch and the pours promised from it. */
+    public static Cellar without(Cellar current, String batchId) {
+        return current.withPours(current.pours().stream()
+                        .filter(pour -> !pour.batchId().equals(batchId))
+                        .toList())
+                .withBatches(current.batches().stream()
+                        .filter(batch -> !batch.id().equals(batchId))
+                        .toList());
+    }
+}

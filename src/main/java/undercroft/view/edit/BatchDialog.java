@@ -1,0 +1,86 @@
+package undercroft.view.edit;
+
+import java.time.Instant;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
+import undercroft.app.Texts;
+import undercroft.app.form.BatchForm;
+import undercroft.app.form.Field;
+import undercroft.app.form.LotForm;
+import undercroft.app.form.SugarDoseForm;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+
+/** Asks for a batch. */
+final class BatchDialog {
+    private BatchDialog() {}
+
+    static FormDialog open(Dialogs dialogs, Cellar cellar, Optional<Batch> before, Instant now) {
+        BatchForm form = new BatchForm(cellar, before, now);
+        FormGrid first = new FormGrid()
+                .field(form.name())
+                .section(Texts.of("form.batch.section.beer"))
+                .fields(form.beer().beerFields())
+                .section(Texts.of("form.batch.section.yeast"))
+                .fields(form.beer().yeastFields())
+                .section(Texts.of("form.batch.section.priming"))
+                .field(form.litres());
+        FormGrid second = new FormGrid()
+                .fields(form.primingFields())
+                .section(Texts.of("form.batch.section.filling"))
+                .fields(form.fillingFields());
+        VBox content = new VBox(first, sugars(form), second, lots(form));
+        content.getStyleClass().add("form-content");
+        String title = before.map(batch -> Texts.of("form.batch.title.edit", batch.name()))
+                .orElseGet(() -> Texts.of("form.batch.title.add"));
+        FormDialog dialog = dialogs.open(title, form, content);
+        before.ifPresent(batch -> dialogs.offerDeleting(
+                dialog,
+                "batch",
+                batch.name(),
+                Texts.of("undo.batch.deleted", batch.name()),
+                current -> BatchForm.without(current, batch.id())));
+        return dialog;
+    }
+
+    private static Node sugars(BatchForm form) {
+        Button add = new Button(Texts.of("form.sugar-dose.add"));
+        add.setId("sugar-add");
+        RowsNode<SugarDoseForm> rows = new RowsNode<>(
+                form.sugars(),
+                row -> new FormGrid().line(row.label(), row.sugar(), row.weight()),
+                Texts.of("form.sugar-dose.remove"),
+                add);
+        add.setOnAction(event -> focus(rows, form.addSugar().sugar()));
+        return rows;
+    }
+
+    private static Node lots(BatchForm form) {
+        Button add = new Button(Texts.of("form.lot.add"));
+        add.setId("lot-add");
+        RowsNode<LotForm> rows = new RowsNode<>(
+                form.lots(),
+                row -> new FormGrid()
+                        .line(Texts.of("form.lot.make-line"), row.count(), row.bottle())
+                        .line(row.fillingLabel(), row.colour(), row.fill())
+                        .line(Texts.of("form.lot.place-line"), row.place(), row.cover())
+                        .field(row.worn()),
+                Texts.of("form.lot.remove"),
+                add);
+        add.setOnAction(event -> focus(rows, form.addLot().count()));
+        return rows;
+    }
+
+    /** Once the new row is laid out. */
+    private static void focus(Node rows, Field<?> field) {
+        Platform.runLater(() -> {
+            Node node = rows.lookup("#" + field.id());
+            if (node != null) {
+                node.requestFocus();
+            }
+        });
+    }
+}

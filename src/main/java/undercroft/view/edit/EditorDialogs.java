@@ -1,0 +1,150 @@
+package undercroft.view.edit;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.value.ObservableBooleanValue;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import javafx.stage.Window;
+import undercroft.app.BackgroundTasks;
+import undercroft.app.Forecasts;
+import undercroft.app.Texts;
+import undercroft.app.Workspace;
+import undercroft.app.form.DrawForm;
+import undercroft.app.form.Field;
+import undercroft.app.form.ImportForm;
+import undercroft.app.form.MoveForm;
+import undercroft.app.form.NotesForm;
+import undercroft.app.form.ReadingForm;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+import undercroft.view.Editors;
+
+/** The dialogs over the main window. */
+public final class EditorDialogs implements Editors {
+    private final Workspace workspace;
+    private final Forecasts forecasts;
+    private final BackgroundTasks tasks;
+    private final Clock clock;
+    private final Supplier<Window> owner;
+    private final Dialogs dialogs;
+
+    /**
+     * The dialogs of one window.
+     *
+     * @param forecasts tells which bottles want caution
+     * @param tasks reads files
+     * @param owner the main window, asked each time
+     */
+    public EditorDialogs(
+            Workspace workspace,
+            Forecasts forecasts,
+            BackgroundTasks tasks,
+            Clock clock,
+            ObservableBooleanValue dark,
+            Supplier<Window> owner) {
+        this.workspace = workspace;
+        this.forecasts = forecasts;
+        this.tasks = tasks;
+        this.clock = clock;
+        this.owner = owner;
+        this.dialogs = new Dialogs(workspace, owner, dark);
+    }
+
+    private Cellar cellar() {
+        return workspace.getCellar();
+    }
+
+    @Override
+    public void addPlace() {
+        PlaceDialog.open(dialogs, cellar(), Optional.empty());
+    }
+
+    @Override
+    public void editPlace(Place place) {
+        PlaceDialog.open(dialogs, cellar(), Optional.of(place));
+    }
+
+    @Override
+    public void addBatch() {
+        if (cellar().places().isEmpty()) {
+            Question.ask(
+                    dialogs,
+                    owner.get(),
+                    Texts.of("form.batch.no-place.title"),
+                    Texts.of("form.batch.no-place.sentence"),
+                    Optional.of(Texts.of("form.place.title.add")),
+                    this::addPlace);
+            return;
+        }
+        BatchDialog.open(dialogs, cellar(), Optional.empty(), clock.instant());
+    }
+
+    @Override
+    public void editBatch(Batch batch) {
+        BatchDialog.open(dialogs, cellar(), Optional.of(batch), clock.instant());
+    }
+
+    @Override
+    public void move(Batch batch, Lot lot) {
+        if (hasNone(batch, lot)) {
+            return;
+        }
+        MoveForm form = new MoveForm(cellar(), batch, lot, clock.instant());
+        dialogs.open(Texts.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    @Override
+    public void draw(Batch batch, Lot lot) {
+        if (hasNone(batch, lot)) {
+            return;
+        }
+        DrawForm form = new DrawForm(cellar(), batch, lot, clock.instant());
+        dialogs.open(Texts.of("form.draw.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    @Override
+    public void read(Batch batch, Lot lot) {
+        ReadingForm form = new ReadingForm(cellar(), batch, lot, clock.instant());
+        dialogs.open(Texts.of("form.reading.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    @Override
+    public void editNotes(Batch batch) {
+        NotesForm form = new NotesForm(cellar(), batch);
+        VBox content =
+                new VBox(FieldNode.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
+        dialogs.open(Texts.of("form.notes.title", batch.name()), form, content);
+    }
+
+    @Override
+    public void importInto(Place place) {
+        new ImportDialog(dialogs, place.name(), new ImportForm(workspace, place, tasks), null).open();
+    }
+
+    @Override
+    public void editSettings() {
+        SettingsDialog.open(dialogs, cellar());
+    }
+
+    private Node content(Batch batch, Lot lot, List<Field<?>> fields) {
+        return LotDialogs.content(
+                Optional.ofNullable(forecasts.outlookProperty().get()), batch.id(), lot.id(), fields);
+    }
+
+    private boolean hasNone(Batch batch, Lot lot) {
+        if (lot.left() > 0) {
+            return false;
+        }
+        Question.tell(
+                dialogs,
+                owner.get(),
+                Texts.of("form.none-left.title"),
+                Texts.of("form.none-left.sentence", batch.name()));
+        return true;
+    }
+}

@@ -1,0 +1,143 @@
+package undercroft.view.edit;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import javafx.util.Duration;
+import undercroft.app.Texts;
+import undercroft.app.form.ImportForm;
+import undercroft.app.form.ImportPreview;
+import undercroft.app.form.ImportResult;
+import undercroft.plot.Palette;
+import undercroft.view.PlotsView;
+
+/** Asks for a logger's file, shows what it holds and what it would add, and brings it in. */
+final class ImportDialog {
+    private static final double PLOT_HEIGHT = 150;
+    private static final Duration PROGRESS_STEP = Duration.millis(80);
+
+    private final ImportForm form;
+    private final Supplier<Optional<Path>> chooser;
+    private final FormDialog dialog;
+    private final boolean dark;
+    private final Label none = new Label(Texts.of("form.import.none"));
+    private final Button choose = new Button(Texts.of("form.import.choose"));
+    private final VBox preview = new VBox();
+    private final VBox result = new VBox();
+    private final Button confirm;
+
+    /** {@code chooser} asks for a file, or is null for the system's own window. */
+    ImportDialog(Dialogs dialogs, String placeName, ImportForm form, Supplier<Optional<Path>> chooser) {
+        this.form = form;
+        this.dark = dialogs.isDark();
+        VBox content = new VBox(none, choose, progress(), FormGrid.fault(form.faultProperty()), preview, result);
+        content.getStyleClass().add("form-content");
+        dialog = dialogs.bare(dialogs.owner(), Texts.of("form.import.title", placeName), content);
+        this.chooser = chooser == null ? () -> ask(dialog.stage()) : chooser;
+        none.setWrapText(true);
+        preview.getStyleClass().add("form-content");
+        result.getStyleClass().add("form-content");
+        choose.setId("import-choose");
+        choose.setOnAction(event -> this.chooser.get().ifPresent(form::choose));
+        confirm = dialog.confirm(Texts.of("form.import.button"), this::save);
+        form.previewProperty().addListener((property, before, after) -> show(after));
+        form.resultProperty().addListener((property, before, after) -> show(after));
+        confirm.setDisable(true);
+        dialog.stage().setOnHidden(event -> form.callOff());
+    }
+
+    FormDialog open() {
+        dialog.show(Optional.of(choose));
+        return dialog;
+    }
+
+    private static Optional<Path> ask(Window over) {
+        FileChooser files = new FileChooser();
+        files.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter(
+                                Texts.of("form.import.files"), "*.csv", "*.txt", "*.tsv", "*.log"),
+                        new FileChooser.ExtensionFilter(Texts.of("form.import.all-files"), "*"));
+        File file = files.showOpenDialog(over);
+        return Optional.ofNullable(file).map(File::toPath);
+    }
+
+    private HBox progress() {
+        ProgressBar bar = new ProgressBar(0);
+        Button stop = new Button(Texts.of("form.import.stop"));
+        stop.setId("import-stop");
+        stop.getStyleClass().add("quiet");
+        stop.setOnAction(event -> form.callOff());
+        HBox progress = new HBox(10, new Label(Texts.of("form.import.reading")), bar, stop);
+        progress.setAlignment(Pos.CENTER_LEFT);
+        progress.visibleProperty().bind(form.workingProperty());
+        progress.managedProperty().bind(progress.visibleProperty());
+        Timeline watch = new Timeline(new KeyFrame(PROGRESS_STEP, event -> bar.setProgress(form.fractionDone())));
+        watch.setCycleCount(Animation.INDEFINITE);
+        form.workingProperty().addListener((property, before, working) -> {
+            if (working) {
+                bar.setProgress(0);
+                watch.play();
+            } else {
+                watch.stop();
+            }
+        });
+        return progress;
+    }
+
+    private void show(ImportPreview found) {
+        preview.getChildren().clear();
+        none.setVisible(found == null);
+        none.setManaged(found == null);
+        if (found != null) {
+            choose.setText(Texts.of("form.import.choose-other"));
+            Label name = new Label(found.name());
+            name.getStyleClass().add("form-section");
+            Label words = new Label(found.words());
+            words.getStyleClass().add("faint");
+            words.setWrapText(true);
+            preview.getChildren().addAll(name, new PreviewTable(found), words, new FormGrid().fields(form.fields()));
+        }
+    }
+
+    private void show(ImportResult read) {
+        result.getChildren().clear();
+        confirm.setDisable(!form.canSave());
+        if (read != null) {
+            VBox lines = new VBox(2);
+            lines.setId("import-lines");
+            read.lines().forEach(line -> {
+                Label label = new Label(line);
+                label.setWrapText(true);
+                label.setMinHeight(Label.USE_PREF_SIZE);
+                lines.getChildren().add(label);
+            });
+            PlotsView plot = new PlotsView(instant -> "");
+            plot.setPalette(dark ? Palette.DARK : Palette.LIGHT);
+            plot.setMinHeight(PLOT_HEIGHT);
+            plot.setPrefHeight(PLOT_HEIGHT);
+            plot.setFocusTraversable(false);
+            plot.show(read.picture(), false);
+            result.getChildren().addAll(plot, lines);
+        }
+    }
+
+    private void save() {
+        if (form.canSave()) {
+            form.save();
+            dialog.close();
+        }
+    }
+}

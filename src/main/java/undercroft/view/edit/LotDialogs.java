@@ -1,0 +1,44 @@
+package undercroft.view.edit;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import undercroft.app.Texts;
+import undercroft.app.form.Field;
+import undercroft.outlook.Alert;
+import undercroft.outlook.CellarOutlook;
+import undercroft.view.CautionNote;
+
+/** What the forms about bottles under pressure have in common: a word of caution above what is asked. */
+final class LotDialogs {
+    private LotDialogs() {}
+
+    static Node content(Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
+        FormGrid grid = new FormGrid().fields(fields);
+        Alert alert =
+                outlook.flatMap(known -> pressureAlert(known, batchId, lotId)).orElse(Alert.CLEAR);
+        if (alert == Alert.CLEAR) {
+            return grid;
+        }
+        VBox content = new VBox(new CautionNote(alert, cautions(alert)), grid);
+        content.getStyleClass().add("form-content");
+        return content;
+    }
+
+    private static Optional<Alert> pressureAlert(CellarOutlook outlook, String batchId, String lotId) {
+        return outlook.batches().stream()
+                .filter(batch -> batch.id().equals(batchId))
+                .flatMap(batch -> batch.lots().stream())
+                .filter(lot -> lot.lot().id().equals(lotId))
+                .map(lot -> lot.pressure().alert())
+                .findFirst();
+    }
+
+    private static List<String> cautions(Alert alert) {
+        return List.of(
+                Texts.of(alert == Alert.ACT ? "batch.caution.act" : "batch.caution.watch"),
+                Texts.of("batch.caution.wear"),
+                Texts.of("batch.caution.rules"));
+    }
+}
