@@ -89,7 +89,6 @@ final class BatchView extends ScrollPane {
         for (BatchPage.Figure figure : shown.figures()) {
             FigureTile tile = new FigureTile(figure, parts.dark().get());
             HBox.setHgrow(tile, Priority.ALWAYS);
-            tile.setPrefWidth(120);
             figures.getChildren().add(tile);
         }
         lists.show(shown);

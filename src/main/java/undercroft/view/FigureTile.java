@@ -22,7 +22,6 @@ final class FigureTile extends Button {
         value.getStyleClass().add("figure-value");
         if (figure.value().length() > LONG_VALUE) {
             value.getStyleClass().add("long");
-            value.setTooltip(new Tooltip(figure.value()));
         }
         value.setId("figure-" + figure.id() + "-value");
         HBox row = new HBox(6, value);
@@ -40,6 +39,7 @@ final class FigureTile extends Button {
         setMaxWidth(Double.MAX_VALUE);
         setMinWidth(96);
         setAccessibleText(Texts.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
+        setTooltip(new Tooltip(getAccessibleText()));
         setOnAction(event -> Popovers.show(this, new WhyNote(figure), PopOver.ArrowLocation.TOP_CENTER, dark));
     }
 }

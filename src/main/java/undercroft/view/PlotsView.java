@@ -58,11 +58,16 @@ public final class PlotsView extends Region {
         setOnKeyPressed(this::key);
     }
 
+    /** Shows other plots over their whole time; the stretch looked at stays when {@code keepsView}. */
+    public void show(PlotStack stack, boolean keepsView) {
+        show(stack, stack.until(), keepsView);
+    }
+
     /**
      * Shows other plots: {@code stack} over its whole time can be zoomed out to, the stretch up to {@code usualUntil} is
      * shown at first. What was zoomed to stays when {@code keepsView}.
      */
-    public void show(PlotStack stack, long usualUntil, boolean keepsView) {
+    void show(PlotStack stack, long usualUntil, boolean keepsView) {
         boolean keeps = keepsView && shown != null && isZoomed();
         PlotStack before = shown;
         whole = stack;

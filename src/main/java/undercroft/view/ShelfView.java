@@ -42,7 +42,7 @@ final class ShelfView extends VBox {
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
-        getChildren().addAll(new ShelfHeader(model, parts.editors()), scroll);
+        getChildren().addAll(new ShelfHeader(model, parts), scroll);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         model.planProperty().addListener((property, before, after) -> draw());
         model.showsGoneProperty().addListener((property, before, after) -> draw());

@@ -62,6 +62,7 @@ final class WhyNote extends VBox {
         GridPane grid = new GridPane(12, 4);
         ColumnConstraints words = new ColumnConstraints();
         words.setHgrow(Priority.ALWAYS);
+        words.setMinWidth(WIDTH * 0.42);
         ColumnConstraints values = new ColumnConstraints();
         values.setHalignment(HPos.RIGHT);
         values.setMaxWidth(WIDTH * 0.55);

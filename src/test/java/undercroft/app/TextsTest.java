@@ -68,7 +68,7 @@ class TextsTest {
             String rest = key.substring(dot + 1);
             String word = rest.contains(".") ? rest.substring(0, rest.indexOf('.')) : rest;
             boolean named = sources.contains('"' + rest + '"') || sources.contains('"' + word + '"');
-            boolean begun = sources.contains('"' + beginning + "\" + ");
+            boolean begun = sources.contains('"' + beginning + "\" + ") || sources.contains('"' + beginning + '"');
             if (begun && (named || sources.contains('"' + beginning + "\" + id"))) {
                 return true;
             }

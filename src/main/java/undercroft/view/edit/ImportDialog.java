@@ -129,7 +129,7 @@ final class ImportDialog {
             plot.setMinHeight(PLOT_HEIGHT);
             plot.setPrefHeight(PLOT_HEIGHT);
             plot.setFocusTraversable(false);
-            plot.show(read.picture(), read.picture().until(), false);
+            plot.show(read.picture(), false);
             result.getChildren().addAll(plot, lines);
         }
     }
