@@ -49,7 +49,7 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
         } else {
             value = Texts.of(
                     words.units() == UnitSystem.US ? "words.temperature.fahrenheit" : "words.temperature.celsius",
-                    Wording.number(inUnits(celsius), 0));
+                    Wording.number(Math.floor(inUnits(celsius)), 0));
         }
         return figure(
                 "heat-limit",

@@ -5,6 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import undercroft.app.Texts;
 import undercroft.app.TimeViewModel;
 
@@ -13,7 +14,7 @@ final class AsOfBar extends HBox {
     private static final int WEEK = 7;
 
     AsOfBar(TimeViewModel time) {
-        super(10);
+        super(8);
         getStyleClass().add("as-of");
         setAlignment(Pos.CENTER_LEFT);
         Label name = new Label(Texts.of("time.slider.label"));
@@ -28,8 +29,11 @@ final class AsOfBar extends HBox {
         slider.setMajorTickUnit(WEEK);
         slider.setMinorTickCount(WEEK - 1);
         slider.setSnapToTicks(false);
-        slider.setPrefWidth(300);
-        slider.setMinWidth(140);
+        slider.setPrefWidth(180);
+        slider.setMinWidth(110);
+        slider.setMaxWidth(360);
+        HBox.setHgrow(slider, Priority.ALWAYS);
+        HBox.setHgrow(this, Priority.ALWAYS);
         slider.setValue(time.dayProperty().get());
         slider.valueProperty().addListener((property, before, after) -> time.dayProperty()
                 .set((int) Math.round(after.doubleValue())));
@@ -43,7 +47,7 @@ final class AsOfBar extends HBox {
         date.setId("as-of-label");
         date.getStyleClass().add("as-of-date");
         date.textProperty().bind(time.labelProperty());
-        date.setMinWidth(205);
+        date.setMinWidth(165);
         Button today = new Button(Texts.of("time.today.button"));
         today.setId("today");
         today.setMinWidth(USE_PREF_SIZE);

@@ -15,6 +15,8 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 import undercroft.app.BatchViewModel;
+import undercroft.app.Pages;
+import undercroft.app.Pages.Page;
 import undercroft.app.ShelfViewModel;
 import undercroft.app.Texts;
 import undercroft.app.TimeViewModel;
@@ -47,12 +49,17 @@ public final class MainWindow {
         HBox.setHgrow(batchView, Priority.ALWAYS);
         HBox middle = new HBox(shelfView, batchView);
         middle.getStyleClass().add("middle");
+        Pages pages = new Pages();
+        PageDeck deck = new PageDeck(pages).with(Page.SHELF, () -> middle);
         VBox top = new VBox(
-                new TopBar(parts, time),
+                new TopBar(parts, time, new PageLinks(pages, deck.pages())),
                 new FaultBar(parts.faults()),
-                new TonightStrip(tonight, parts, shelf::chooseBatch));
+                new TonightStrip(tonight, parts, batchId -> {
+                    pages.show(Page.SHELF);
+                    shelf.chooseBatch(batchId);
+                }));
         top.getStyleClass().add("top");
-        BorderPane root = new BorderPane(middle, top, null, null, null);
+        BorderPane root = new BorderPane(deck, top, null, null, null);
         root.getStyleClass().add("window");
         shelfView.prefWidthProperty().bind(root.widthProperty().multiply(SHELF_SHARE));
         shelfView.setMinWidth(330);

@@ -22,7 +22,7 @@ import undercroft.quantity.UnitSystem;
 final class TopBar extends HBox {
     private final Parts parts;
 
-    TopBar(Parts parts, TimeViewModel time) {
+    TopBar(Parts parts, TimeViewModel time, PageLinks links) {
         this.parts = parts;
         getStyleClass().add("top-bar");
         setAlignment(Pos.CENTER_LEFT);
@@ -31,13 +31,26 @@ final class TopBar extends HBox {
         name.setMinWidth(USE_PREF_SIZE);
         Region left = new Region();
         Region right = new Region();
-        HBox.setHgrow(left, Priority.ALWAYS);
-        HBox.setHgrow(right, Priority.ALWAYS);
+        HBox.setHgrow(left, Priority.SOMETIMES);
+        HBox.setHgrow(right, Priority.SOMETIMES);
+        left.setMinWidth(10);
         Label working = new Label(Texts.of("bar.working.sentence"));
         working.getStyleClass().add("faint");
+        working.managedProperty().bind(working.visibleProperty());
         working.visibleProperty().bind(parts.forecasts().workingProperty());
         getChildren()
-                .addAll(name, cellarMenu(), left, new AsOfBar(time), working, right, undo(), redo(), units(), theme());
+                .addAll(
+                        name,
+                        cellarMenu(),
+                        links,
+                        left,
+                        new AsOfBar(time),
+                        working,
+                        right,
+                        undo(),
+                        redo(),
+                        units(),
+                        theme());
     }
 
     private Node cellarMenu() {
@@ -46,6 +59,7 @@ final class TopBar extends HBox {
         MenuButton menu = new MenuButton(workspace.getCellar().name());
         menu.setId("cellar-menu");
         menu.getStyleClass().add("quiet");
+        menu.setMinWidth(110);
         menu.setMaxWidth(200);
         menu.setAccessibleText(Texts.of("bar.cellar.menu", menu.getText()));
         workspace
