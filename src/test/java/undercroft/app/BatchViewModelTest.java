@@ -45,7 +45,7 @@ class BatchViewModelTest {
         shelf.chooseBatch("quarry");
         workspace.change("units", cellar -> cellar.withSettings(new Settings(UnitSystem.US, 0)));
         outlook.set(OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW));
-        assertEquals("88 °F", figure("heat-limit").value());
+        assertEquals("87 °F", figure("heat-limit").value());
         assertEquals("limit 68 psi", figure("pressure").detail());
     }
 
