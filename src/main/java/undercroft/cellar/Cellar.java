@@ -1,5 +1,6 @@
 package undercroft.cellar;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -19,6 +20,7 @@ import undercroft.quantity.InvalidInput;
  * @param zone the wall clock of the cellar
  * @param ownBottles bottle makes of the user's own, beside the standard ones
  * @param ownSugars sugars of the user's own, beside the standard ones
+ * @param tonight what was said to lines of Tonight, one note a task
  */
 public record Cellar(
         String name,
@@ -28,7 +30,8 @@ public record Cellar(
         List<Batch> batches,
         List<Pour> pours,
         List<BottleType> ownBottles,
-        List<Sugar> ownSugars) {
+        List<Sugar> ownSugars,
+        List<TaskNote> tonight) {
     public Cellar {
         name = Check.text("name", name);
         places = List.copyOf(places);
@@ -36,6 +39,7 @@ public record Cellar(
         pours = List.copyOf(pours);
         ownBottles = List.copyOf(ownBottles);
         ownSugars = List.copyOf(ownSugars);
+        tonight = List.copyOf(tonight);
         checkUnique("places", places.stream().map(Place::id).toList());
         checkUnique("batches", batches.stream().map(Batch::id).toList());
         checkUnique("pours", pours.stream().map(Pour::id).toList());
@@ -54,6 +58,19 @@ public record Cellar(
             Listed.find(batches, pours.get(i).batchId(), "pours[" + i + "].batch");
             Listed.find(places, pours.get(i).placeId(), "pours[" + i + "].place");
         }
+    }
+
+    /** A cellar in which nothing was said to any line of Tonight. */
+    public Cellar(
+            String name,
+            ZoneId zone,
+            Settings settings,
+            List<Place> places,
+            List<Batch> batches,
+            List<Pour> pours,
+            List<BottleType> ownBottles,
+            List<Sugar> ownSugars) {
+        this(name, zone, settings, places, batches, pours, ownBottles, ownSugars, List.of());
     }
 
     /** A new cellar with nothing in it. */
@@ -133,31 +150,51 @@ public record Cellar(
     }
 
     public Cellar withName(String newName) {
-        return new Cellar(newName, zone, settings, places, batches, pours, ownBottles, ownSugars);
+        return new Cellar(newName, zone, settings, places, batches, pours, ownBottles, ownSugars, tonight);
     }
 
     public Cellar withSettings(Settings newSettings) {
-        return new Cellar(name, zone, newSettings, places, batches, pours, ownBottles, ownSugars);
+        return new Cellar(name, zone, newSettings, places, batches, pours, ownBottles, ownSugars, tonight);
     }
 
     public Cellar withPlaces(List<Place> newPlaces) {
-        return new Cellar(name, zone, settings, newPlaces, batches, pours, ownBottles, ownSugars);
+        return new Cellar(name, zone, settings, newPlaces, batches, pours, ownBottles, ownSugars, tonight);
     }
 
     public Cellar withBatches(List<Batch> newBatches) {
-        return new Cellar(name, zone, settings, places, newBatches, pours, ownBottles, ownSugars);
+        return new Cellar(name, zone, settings, places, newBatches, pours, ownBottles, ownSugars, tonight);
     }
 
     public Cellar withPours(List<Pour> newPours) {
-        return new Cellar(name, zone, settings, places, batches, newPours, ownBottles, ownSugars);
+        return new Cellar(name, zone, settings, places, batches, newPours, ownBottles, ownSugars, tonight);
     }
 
     public Cellar withOwnBottles(List<BottleType> newBottles) {
-        return new Cellar(name, zone, settings, places, batches, pours, newBottles, ownSugars);
+        return new Cellar(name, zone, settings, places, batches, pours, newBottles, ownSugars, tonight);
     }
 
     public Cellar withOwnSugars(List<Sugar> newSugars) {
-        return new Cellar(name, zone, settings, places, batches, pours, ownBottles, newSugars);
+        return new Cellar(name, zone, settings, places, batches, pours, ownBottles, newSugars, tonight);
+    }
+
+    public Cellar withTonight(List<TaskNote> newTonight) {
+        return new Cellar(name, zone, settings, places, batches, pours, ownBottles, ownSugars, newTonight);
+    }
+
+    /** With what was said to one task last; notes on it before, and those that ran out by then, are let go. */
+    public Cellar withTaskNote(TaskNote note, Instant at) {
+        List<TaskNote> all = new ArrayList<>();
+        for (TaskNote each : tonight) {
+            if (!each.taskKey().equals(note.taskKey()) && each.holdsAt(at)) {
+                all.add(each);
+            }
+        }
+        all.add(note);
+        return withTonight(all);
+    }
+
+    public Cellar withPour(Pour pour) {
+        return withPours(replaced(pours, pour));
     }
 
     /** The place with the same id replaced, or added at the end. */

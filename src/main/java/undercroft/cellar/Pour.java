@@ -2,16 +2,27 @@ package undercroft.cellar;
 
 import java.time.Instant;
 import java.util.OptionalDouble;
+import undercroft.catalogue.Listed;
+import undercroft.catalogue.Surroundings;
 import undercroft.quantity.Check;
 
 /**
  * Bottles promised for a time.
  *
  * @param placeId where they are chilled
+ * @param surroundings what kind of cold place that is; a bucket of ice and water or a freezer may stand anywhere
  * @param glassCelsius wanted in the glass; empty for what is usual with the kind of beer
  */
 public record Pour(
-        String id, String batchId, int bottles, Instant at, String placeId, OptionalDouble glassCelsius, String note) {
+        String id,
+        String batchId,
+        int bottles,
+        Instant at,
+        String placeId,
+        Surroundings surroundings,
+        OptionalDouble glassCelsius,
+        String note)
+        implements Listed {
     public Pour {
         Check.id("id", id);
         Check.id("batch", batchId);
@@ -21,5 +32,22 @@ public record Pour(
             Check.within("glassCelsius", glassCelsius.getAsDouble(), 0, 25, "°C");
         }
         note = note == null ? "" : note.strip();
+    }
+
+    /** Chilled in a fridge with still air. */
+    public Pour(
+            String id,
+            String batchId,
+            int bottles,
+            Instant at,
+            String placeId,
+            OptionalDouble glassCelsius,
+            String note) {
+        this(id, batchId, bottles, at, placeId, Surroundings.STILL_FRIDGE, glassCelsius, note);
+    }
+
+    @Override
+    public String label() {
+        return id;
     }
 }

@@ -110,10 +110,13 @@ final class BatchReckoning {
     }
 
     private boolean burstLately(Batch batch) {
-        return batch.lots().stream()
-                .flatMap(lot -> lot.draws().stream())
-                .anyMatch(draw -> draw.fate() == Draw.Fate.BURST
-                        && !draw.at().isAfter(at)
-                        && draw.at().isAfter(at.minusSeconds(BURST_MEMORY_SECONDS)));
+        return batch.lots().stream().flatMap(lot -> lot.draws().stream()).anyMatch(draw -> isLateBurst(draw, at));
+    }
+
+    /** Whether a bottle burst so short ago that the others are still to be looked at. */
+    static boolean isLateBurst(Draw draw, Instant at) {
+        return draw.fate() == Draw.Fate.BURST
+                && !draw.at().isAfter(at)
+                && draw.at().isAfter(at.minusSeconds(BURST_MEMORY_SECONDS));
     }
 }

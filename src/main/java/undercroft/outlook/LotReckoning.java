@@ -20,6 +20,7 @@ import undercroft.cellar.Lot;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
 import undercroft.series.Band;
+import undercroft.series.TimeSeries;
 import undercroft.series.Track;
 
 /** From a lot, its batch's ensemble and its climate to its outlook. */
@@ -27,6 +28,9 @@ final class LotReckoning {
     private static final long DAY = 86_400;
     /** How far ahead a peak of pressure raises an alert. */
     private static final long PEAK_AHEAD = 60 * DAY;
+
+    private static final long CLOSELY_AHEAD = 30 * DAY;
+    private static final long CHANCE_AHEAD = 360 * DAY;
 
     static final double CARBONATED = 0.95;
 
@@ -66,7 +70,8 @@ final class LotReckoning {
                 instant(ready.low()),
                 instant(ready.median()),
                 instant(ready.high()),
-                run.probabilityReadyBy(at.getEpochSecond()));
+                run.probabilityReadyBy(at.getEpochSecond()),
+                chance(run));
         int left = lot.leftAt(at);
         PressureOutlook pressure = pressure(chemistry, ensemble, run, moments, bottle, left);
         LightOutlook light = LightReckoning.of(cellar, batch, lot, type, at);
@@ -82,6 +87,16 @@ final class LotReckoning {
                 temperature(capped, moments),
                 readyOutlook,
                 progress(bottles, capped, carbonation));
+    }
+
+    /** Every six hours for a month, then daily for as long as the median course is told. */
+    private TimeSeries chance(ConditioningRun run) {
+        TimeSeries.Builder chance = new TimeSeries.Builder();
+        long now = at.getEpochSecond();
+        for (long ahead = 0; ahead <= CHANCE_AHEAD; ahead += ahead < CLOSELY_AHEAD ? DAY / 4 : DAY) {
+            chance.add(now + ahead, run.probabilityReadyBy(now + ahead));
+        }
+        return chance.build();
     }
 
     private PressureOutlook pressure(

@@ -113,7 +113,7 @@ public final class Outlooks {
         List<Task> tasks = new ArrayList<>();
         batches.forEach(batch -> tasks.addAll(batch.tasks()));
         for (PourPlan plan : pours) {
-            boolean waiting = plan.chillFrom().map(from -> from.isAfter(at)).orElse(true);
+            boolean waiting = plan.chillFrom().map(from -> !from.isBefore(at)).orElse(true);
             Instant when = plan.chillFrom().orElse(at);
             if (waiting && when.isBefore(at.plus(CHILL_NOTICE))) {
                 String name = cellar.batch(plan.pour().batchId()).name();
@@ -125,11 +125,17 @@ public final class Outlooks {
                         Alert.WATCH,
                         when,
                         plan.pour().batchId(),
+                        plan.pour().id(),
                         what,
                         "for " + words.moment(plan.pour().at()) + ": " + plan.why()));
             }
         }
+        tasks.removeIf(task -> isPutAway(cellar, task, at));
         tasks.sort(Tasks.MOST_URGENT_FIRST);
         return tasks;
+    }
+
+    private static boolean isPutAway(Cellar cellar, Task task, Instant at) {
+        return cellar.tonight().stream().anyMatch(note -> note.taskKey().equals(task.key()) && note.holdsAt(at));
     }
 }

@@ -33,6 +33,7 @@ final class Tasks {
         if (stage == Stage.FILLING || stage == Stage.EMPTY) {
             return List.of();
         }
+        others(batch);
         for (LotOutlook lot : lots) {
             if (lot.left() > 0) {
                 pressure(batch, lot);
@@ -50,6 +51,22 @@ final class Tasks {
         return List.copyOf(tasks);
     }
 
+    /** After a burst bottle the others are looked at, whatever the figures say. */
+    private void others(Batch batch) {
+        batch.lots().stream()
+                .flatMap(lot -> lot.draws().stream())
+                .filter(draw -> BatchReckoning.isLateBurst(draw, words.at()))
+                .max(Comparator.comparing(Draw::at))
+                .ifPresent(burst -> add(
+                        Task.Kind.LOOK_AT_THE_OTHERS,
+                        Alert.ACT,
+                        words.at(),
+                        batch,
+                        batch.name() + ": look at the other bottles",
+                        Wording.bottles(burst.count()) + " burst on " + words.day(burst.at())
+                                + "; cool the rest in closed boxes first, then read a gauge or open one outdoors"));
+    }
+
     private void pressure(Batch batch, LotOutlook lot) {
         PressureOutlook pressure = lot.pressure();
         String limit = words.bar(pressure.limitBar());
@@ -59,6 +76,7 @@ final class Tasks {
                     Alert.ACT,
                     words.at(),
                     batch,
+                    lot.lot().id(),
                     "Cool " + batch.name() + " in its closed boxes before touching it",
                     "the strongest bottle may hold "
                             + words.bar(pressure.strongestBottle().high()) + ", limit " + limit);
@@ -68,6 +86,7 @@ final class Tasks {
                     Alert.ACT,
                     words.at(),
                     batch,
+                    lot.lot().id(),
                     "Cool " + batch.name() + " in its closed boxes before touching it",
                     "its glass has borne up to " + words.bar(pressure.peakPast().high()) + " for a long time, limit "
                             + limit);
@@ -77,6 +96,7 @@ final class Tasks {
                     Alert.ACT,
                     words.at(),
                     batch,
+                    lot.lot().id(),
                     "Move " + batch.name() + " somewhere cooler",
                     "may reach " + words.bar(pressure.peakAhead().high()) + " in the weeks ahead, limit " + limit);
         }
@@ -89,6 +109,7 @@ final class Tasks {
                     lot.light().alert(),
                     words.at(),
                     batch,
+                    lot.lot().id(),
                     "Cover " + batch.name() + " from light",
                     lot.lot().colour().label() + " in the light of "
                             + lot.place().name() + ": " + lot.light().words());
@@ -196,6 +217,10 @@ final class Tasks {
     }
 
     private void add(Task.Kind kind, Alert alert, Instant when, Batch batch, String what, String why) {
-        tasks.add(new Task(kind, alert, when, batch.id(), what, why));
+        add(kind, alert, when, batch, "", what, why);
+    }
+
+    private void add(Task.Kind kind, Alert alert, Instant when, Batch batch, String lotId, String what, String why) {
+        tasks.add(new Task(kind, alert, when, batch.id(), lotId, what, why));
     }
 }

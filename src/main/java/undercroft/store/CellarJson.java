@@ -12,6 +12,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.Pour;
 import undercroft.cellar.Settings;
+import undercroft.cellar.TaskNote;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
 
@@ -95,7 +96,8 @@ final class CellarJson {
         List<Pour> pours = fields.optionalList("pours", PourJson::read);
         List<BottleType> bottles = fields.optionalList("bottles", CatalogueJson::readBottle);
         List<Sugar> sugars = fields.optionalList("sugars", CatalogueJson::readSugar);
-        return fields.made(() -> new Cellar(name, zone, settings, places, batches, pours, bottles, sugars));
+        List<TaskNote> tonight = fields.optionalList("tonight", TaskNoteJson::read);
+        return fields.made(() -> new Cellar(name, zone, settings, places, batches, pours, bottles, sugars, tonight));
     }
 
     /** Stops at once: a file of another schema is not to be judged field by field. */
@@ -116,7 +118,7 @@ final class CellarJson {
     }
 
     private static ObjectNode write(Cellar cellar, String writtenBy) {
-        return new JsonWriter()
+        JsonWriter json = new JsonWriter()
                 .put("schema", SCHEMA)
                 .put("writtenBy", writtenBy)
                 .put("name", cellar.name())
@@ -126,8 +128,11 @@ final class CellarJson {
                 .put("batches", cellar.batches(), BatchJson::write)
                 .put("pours", cellar.pours(), PourJson::write)
                 .put("bottles", cellar.ownBottles(), CatalogueJson::writeBottle)
-                .put("sugars", cellar.ownSugars(), CatalogueJson::writeSugar)
-                .node();
+                .put("sugars", cellar.ownSugars(), CatalogueJson::writeSugar);
+        if (!cellar.tonight().isEmpty()) {
+            json.put("tonight", cellar.tonight(), TaskNoteJson::write);
+        }
+        return json.node();
     }
 
     private static Settings readSettings(JsonFields fields) {

@@ -190,6 +190,10 @@ final class JsonFields {
         }
     }
 
+    <T extends Enum<T> & Listed> T optionalListed(Class<T> list, String key, T otherwise) {
+        return isAbsent(key) ? otherwise : listed(list, key);
+    }
+
     <T> T object(String key, Function<JsonFields, T> reader) {
         JsonNode value = required(key, JsonNode::isObject, "an object { ... }");
         return value == null ? null : reader.apply(new JsonFields((ObjectNode) value, pathOf(key), faults));

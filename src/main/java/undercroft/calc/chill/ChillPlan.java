@@ -41,7 +41,8 @@ public record ChillPlan(
     public static final double GLASS_WARMS_KELVIN = 1.5;
 
     private static final double COLD_KELVIN = 1;
-    private static final double TABLE_CELSIUS = 21;
+    /** What the table is taken for, °C (assumed). */
+    public static final double TABLE_CELSIUS = 21;
 
     /**
      * The plan for a serving, at a table of 21 °C.

@@ -1,0 +1,35 @@
+package undercroft.calc.chill;
+
+import undercroft.catalogue.BottleType;
+import undercroft.catalogue.Surroundings;
+
+/**
+ * The fastest way that cannot freeze a bottle: a bucket of ice and water, stirred now and then.
+ *
+ * @param minutes in the bucket
+ * @param putInEpochSecond the latest moment to put the bottles in
+ * @param bottleCelsius the bottle when it is poured from
+ * @param freezerMinutes after which bottles in a freezer must be fetched, for those who use one all the same
+ */
+public record QuickChill(double minutes, long putInEpochSecond, double bottleCelsius, double freezerMinutes) {
+    private static final double USUAL_FREEZER_CELSIUS = Surroundings.FREEZER.usualCelsius();
+
+    /**
+     * Ice water for a serving; arguments as in {@link ChillPlan#backwards}.
+     *
+     * @param count bottles that go in together, 1 or more
+     */
+    public static QuickChill of(
+            long servingEpochSecond, BottleType type, int count, double fromCelsius, double wantedCelsius) {
+        double bottle = Math.min(fromCelsius, Math.max(1, wantedCelsius - ChillPlan.GLASS_WARMS_KELVIN));
+        double ice = Surroundings.ICE_WATER.usualCelsius();
+        double minutes = fromCelsius > bottle
+                ? Cooling.of(type, Surroundings.ICE_WATER, ice, count)
+                        .minutes(fromCelsius, bottle)
+                        .orElse(0)
+                : 0;
+        FreezerAlarm alarm = FreezerAlarm.of(
+                BottleThermal.of(type), fromCelsius, USUAL_FREEZER_CELSIUS, FreezerAlarm.USUAL_FREEZING_CELSIUS);
+        return new QuickChill(minutes, servingEpochSecond - Math.round(minutes * 60), bottle, alarm.alarmMinutes());
+    }
+}

@@ -1,0 +1,48 @@
+package undercroft.cellar;
+
+import java.time.Instant;
+import java.util.Optional;
+import undercroft.catalogue.Listed;
+import undercroft.quantity.Check;
+
+/**
+ * What a person said to a line of Tonight.
+ *
+ * @param taskKey names the task, the same each time the shelf is looked at
+ * @param until from then on the line is shown again; empty for good
+ */
+public record TaskNote(String taskKey, What what, Optional<Instant> until) {
+    public TaskNote {
+        taskKey = Check.text("task", taskKey);
+    }
+
+    /** Whether the line stays away at an instant. */
+    public boolean holdsAt(Instant instant) {
+        return until.map(end -> end.isAfter(instant)).orElse(true);
+    }
+
+    /** What was said. */
+    public enum What implements Listed {
+        DONE("done", "done"),
+        POSTPONED("postponed", "put off"),
+        DISMISSED("dismissed", "dismissed");
+
+        private final String id;
+        private final String label;
+
+        What(String id, String label) {
+            this.id = id;
+            this.label = label;
+        }
+
+        @Override
+        public String id() {
+            return id;
+        }
+
+        @Override
+        public String label() {
+            return label;
+        }
+    }
+}
