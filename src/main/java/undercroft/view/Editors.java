@@ -1,8 +1,10 @@
 package undercroft.view;
 
+import undercroft.app.form.PourForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
+import undercroft.cellar.Pour;
 
 /**
  * The dialogs in which a person tells the cellar something. Each opens at once, changes the workspace when it is
@@ -26,6 +28,11 @@ public interface Editors {
 
     /** A gauge, a squeeze, an opened bottle or a gravity. */
     void read(Batch batch, Lot lot);
+
+    /** A new pour, beginning with what is known of it. */
+    void addPour(PourForm.Wish wish);
+
+    void editPour(Pour pour);
 
     void editNotes(Batch batch);
 

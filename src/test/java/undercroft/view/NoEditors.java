@@ -2,9 +2,11 @@ package undercroft.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import undercroft.app.form.PourForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
+import undercroft.cellar.Pour;
 
 /** Dialogs that only note what was asked of them. */
 final class NoEditors implements Editors {
@@ -43,6 +45,16 @@ final class NoEditors implements Editors {
     @Override
     public void read(Batch batch, Lot lot) {
         asked.add("read " + batch.id() + "/" + lot.id());
+    }
+
+    @Override
+    public void addPour(PourForm.Wish wish) {
+        asked.add("add pour " + wish.batchId().orElse("of any batch"));
+    }
+
+    @Override
+    public void editPour(Pour pour) {
+        asked.add("edit pour " + pour.id());
     }
 
     @Override

@@ -106,7 +106,7 @@ public abstract class Form extends Group {
     }
 
     private void place(InvalidInput thrown) {
-        String where = thrown.where().replaceFirst("^(places|batches)\\[\\d+]\\.?", "");
+        String where = thrown.where().replaceFirst("^(places|batches|pours)\\[\\d+]\\.?", "");
         Optional<Field<?>> field = at(where).filter(Field::isAsked);
         if (field.isPresent()) {
             field.get().setFault(thrown);

@@ -17,11 +17,14 @@ import undercroft.app.form.Field;
 import undercroft.app.form.ImportForm;
 import undercroft.app.form.MoveForm;
 import undercroft.app.form.NotesForm;
+import undercroft.app.form.PourForm;
 import undercroft.app.form.ReadingForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
+import undercroft.cellar.Pour;
+import undercroft.outlook.CellarOutlook;
 import undercroft.view.Editors;
 
 /** The dialogs over the main window. */
@@ -114,6 +117,28 @@ public final class EditorDialogs implements Editors {
     }
 
     @Override
+    public void addPour(PourForm.Wish wish) {
+        boolean pourable = !cellar().places().isEmpty()
+                && cellar().batches().stream().anyMatch(batch -> batch.leftAt(clock.instant()) > 0);
+        if (!pourable) {
+            Question.tell(dialogs, owner.get(), Texts.of("form.pour.none.title"), Texts.of("form.pour.none.sentence"));
+            return;
+        }
+        PourForm form = PourForm.adding(cellar(), wish, outlook(), clock.instant());
+        dialogs.open(Texts.of("form.pour.title.add"), form, new FormGrid().fields(form.fields()));
+    }
+
+    @Override
+    public void editPour(Pour pour) {
+        PourForm form = PourForm.changing(cellar(), pour, outlook(), clock.instant());
+        dialogs.open(Texts.of("form.pour.title.change"), form, new FormGrid().fields(form.fields()));
+    }
+
+    private Optional<CellarOutlook> outlook() {
+        return Optional.ofNullable(forecasts.outlookProperty().get());
+    }
+
+    @Override
     public void editNotes(Batch batch) {
         NotesForm form = new NotesForm(cellar(), batch);
         VBox content =
@@ -132,8 +157,7 @@ public final class EditorDialogs implements Editors {
     }
 
     private Node content(Batch batch, Lot lot, List<Field<?>> fields) {
-        return LotDialogs.content(
-                Optional.ofNullable(forecasts.outlookProperty().get()), batch.id(), lot.id(), fields);
+        return LotDialogs.content(outlook(), batch.id(), lot.id(), fields);
     }
 
     private boolean hasNone(Batch batch, Lot lot) {

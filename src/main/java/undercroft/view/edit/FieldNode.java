@@ -17,13 +17,13 @@ import undercroft.app.form.TickField;
 import undercroft.app.form.WordsField;
 
 /** The control for a field, bound to it. */
-final class FieldNode {
+public final class FieldNode {
     static final double NUMBER_WIDTH = 120;
 
     private FieldNode() {}
 
     /** The control a person works on carries the field's id. */
-    static Node of(Field<?> field) {
+    public static Node of(Field<?> field) {
         Node node = made(field);
         if (!(node instanceof MomentNode)) {
             ready(node, field);
