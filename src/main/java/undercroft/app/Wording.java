@@ -70,6 +70,12 @@ public record Wording(ZoneId zone, Instant now, UnitSystem units) {
         return days < 7 ? Texts.of("words.when.weekday", WEEKDAY.format(local), clock) : day(instant);
     }
 
+    /** As {@link #when}, with the time of day however far away. */
+    public String moment(Instant instant) {
+        boolean far = ChronoUnit.DAYS.between(date(now), date(instant)) >= 7;
+        return far ? dayAndTime(instant) : when(instant);
+    }
+
     /** Full days from then until now, the first day being 1. */
     public long dayNumber(Instant since) {
         return Math.max(0, Duration.between(since, now).toDays()) + 1;

@@ -1,7 +1,9 @@
 package undercroft.outlook;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Something the shelf wants from a person.
@@ -25,16 +27,30 @@ public record Task(Kind kind, Alert alert, Instant when, String batchId, String 
 
     /** Kinds of task, most urgent first. */
     public enum Kind {
-        COOL_BEFORE_TOUCHING,
-        LOOK_AT_THE_OTHERS,
-        MOVE_COOLER,
-        COVER_FROM_LIGHT,
-        MOVE_WARMER,
-        CHILL,
-        CHECK_READINGS,
-        READ_GAUGE,
-        FIRST_TASTE,
-        DRINK_SOON,
-        CLOSE_BATCH
+        COOL_BEFORE_TOUCHING(3),
+        LOOK_AT_THE_OTHERS(0),
+        MOVE_COOLER(3),
+        COVER_FROM_LIGHT(3),
+        MOVE_WARMER(3),
+        CHILL(0),
+        CHECK_READINGS(14),
+        READ_GAUGE(4),
+        FIRST_TASTE(0),
+        DRINK_SOON(14),
+        CLOSE_BATCH(0);
+
+        private final int restDays;
+
+        Kind(int restDays) {
+            this.restDays = restDays;
+        }
+
+        /**
+         * For how long it is not asked for again once a person says it is done; empty for good. What is about a state, such
+         * as light on a shelf, comes back when the state has not changed by then.
+         */
+        public Optional<Duration> restWhenDone() {
+            return restDays == 0 ? Optional.empty() : Optional.of(Duration.ofDays(restDays));
+        }
     }
 }

@@ -20,6 +20,7 @@ final class Tasks {
             .thenComparing(Task::batchId);
     private static final Duration WEEK = Duration.ofDays(7);
     private static final Duration GAUGE_INTERVAL = Duration.ofDays(4);
+    private static final long DAY_SECONDS = 86_400;
     private static final double WAKING_CELSIUS = 16;
 
     private final Wording words;
@@ -30,8 +31,12 @@ final class Tasks {
     }
 
     List<Task> of(Batch batch, Stage stage, List<LotOutlook> lots, Agreement readings) {
-        if (stage == Stage.FILLING || stage == Stage.EMPTY) {
+        if (stage == Stage.FILLING) {
             return List.of();
+        }
+        if (stage == Stage.EMPTY) {
+            close(batch);
+            return List.copyOf(tasks);
         }
         others(batch);
         for (LotOutlook lot : lots) {
@@ -51,6 +56,24 @@ final class Tasks {
         return List.copyOf(tasks);
     }
 
+    /** A batch drunk up lately wants its last word. */
+    private void close(Batch batch) {
+        batch.lots().stream()
+                .flatMap(lot -> lot.draws().stream())
+                .map(Draw::at)
+                .filter(drawn -> !drawn.isAfter(words.at()))
+                .max(Instant::compareTo)
+                .filter(last -> last.isAfter(words.at().minus(WEEK.multipliedBy(2))))
+                .ifPresent(last -> add(
+                        Task.Kind.CLOSE_BATCH,
+                        Alert.CLEAR,
+                        words.at(),
+                        batch,
+                        "Close " + batch.name(),
+                        "its last bottle left on " + words.day(last)
+                                + "; note what is worth keeping for the next one"));
+    }
+
     /** After a burst bottle the others are looked at, whatever the figures say. */
     private void others(Batch batch) {
         batch.lots().stream()
@@ -62,6 +85,7 @@ final class Tasks {
                         Alert.ACT,
                         words.at(),
                         batch,
+                        "burst-" + burst.at().getEpochSecond() / DAY_SECONDS,
                         batch.name() + ": look at the other bottles",
                         Wording.bottles(burst.count()) + " burst on " + words.day(burst.at())
                                 + "; cool the rest in closed boxes first, then read a gauge or open one outdoors"));

@@ -21,6 +21,7 @@ import undercroft.app.ShelfViewModel;
 import undercroft.app.Texts;
 import undercroft.app.TimeViewModel;
 import undercroft.app.TonightViewModel;
+import undercroft.app.pours.PoursViewModel;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.pours.PoursView;
 
@@ -43,7 +44,10 @@ public final class MainWindow {
                 new BatchViewModel(parts.workspace(), parts.forecasts().outlookProperty(), shelf.chosenProperty());
         TimeViewModel time =
                 new TimeViewModel(parts.workspace(), parts.forecasts().asOfProperty(), parts.clock());
-        TonightViewModel tonight = new TonightViewModel(parts.forecasts().outlookProperty());
+        TonightViewModel tonight =
+                new TonightViewModel(parts.workspace(), parts.forecasts().outlookProperty());
+        PoursViewModel pours =
+                new PoursViewModel(parts.workspace(), parts.forecasts().outlookProperty());
 
         shelfView = new ShelfView(shelf, parts);
         BatchView batchView = new BatchView(batch, parts);
@@ -51,14 +55,23 @@ public final class MainWindow {
         HBox middle = new HBox(shelfView, batchView);
         middle.getStyleClass().add("middle");
         Pages pages = new Pages();
-        PageDeck deck = new PageDeck(pages).with(Page.SHELF, () -> middle).with(Page.POURS, () -> new PoursView(parts));
+        PageDeck deck =
+                new PageDeck(pages).with(Page.SHELF, () -> middle).with(Page.POURS, () -> new PoursView(pours, parts));
+        TonightActions actions = new TonightActions(
+                tonight,
+                parts,
+                batchId -> {
+                    pages.show(Page.SHELF);
+                    shelf.chooseBatch(batchId);
+                },
+                pourId -> {
+                    pages.show(Page.POURS);
+                    pours.choose(pourId);
+                });
         VBox top = new VBox(
                 new TopBar(parts, time, new PageLinks(pages, deck.pages())),
                 new FaultBar(parts.faults()),
-                new TonightStrip(tonight, parts, batchId -> {
-                    pages.show(Page.SHELF);
-                    shelf.chooseBatch(batchId);
-                }));
+                new TonightStrip(tonight, parts, actions));
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
         root.getStyleClass().add("window");
@@ -90,6 +103,7 @@ public final class MainWindow {
                                 "app.title", parts.workspace().getCellar().name(), Texts.of("app.name")),
                         parts.workspace().stateProperty()));
         stage.setScene(scene);
+        Notices.over(stage, parts);
         stage.setMinWidth(960);
         stage.setMinHeight(640);
         stage.setOnShown(event -> clock.play());

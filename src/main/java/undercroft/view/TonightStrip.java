@@ -1,8 +1,6 @@
 package undercroft.view;
 
 import java.util.List;
-import java.util.function.Consumer;
-import javafx.event.ActionEvent;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -22,14 +20,14 @@ final class TonightStrip extends HBox {
     private static final double TITLE_AND_MORE = 210;
 
     private final TonightViewModel model;
-    private final Consumer<String> chooseBatch;
+    private final TonightActions actions;
     private final Parts parts;
     private int shownWidth;
 
-    TonightStrip(TonightViewModel model, Parts parts, Consumer<String> chooseBatch) {
+    TonightStrip(TonightViewModel model, Parts parts, TonightActions actions) {
         this.model = model;
         this.parts = parts;
-        this.chooseBatch = chooseBatch;
+        this.actions = actions;
         getStyleClass().add("tonight");
         setId("tonight");
         setAlignment(Pos.CENTER_LEFT);
@@ -56,10 +54,10 @@ final class TonightStrip extends HBox {
         for (TonightViewModel.Line line : lines.subList(0, Math.min(shownWidth, lines.size()))) {
             Button button = button(line);
             HBox.setHgrow(button, Priority.ALWAYS);
-            getChildren().add(button);
+            getChildren().addAll(button, menu(line));
         }
-        if (lines.size() > shownWidth) {
-            getChildren().add(more(lines.subList(shownWidth, lines.size())));
+        if (lines.size() > shownWidth || model.putAwayProperty().get() > 0) {
+            getChildren().add(more(lines.subList(Math.min(shownWidth, lines.size()), lines.size())));
         }
     }
 
@@ -101,24 +99,59 @@ final class TonightStrip extends HBox {
         button.setAlignment(Pos.CENTER_LEFT);
         button.setAccessibleText(Texts.of("tonight.line.sentence", line.alert().label(), line.what(), why.getText()));
         button.setTooltip(new Tooltip(button.getAccessibleText()));
-        button.setOnAction(event -> chooseBatch.accept(line.batchId()));
+        button.setOnAction(event -> actions.open(line));
         return button;
     }
 
+    private Button menu(TonightViewModel.Line line) {
+        Button menu = new Button(Texts.of("tonight.line.menu"));
+        menu.setMinWidth(USE_PREF_SIZE);
+        menu.getStyleClass().addAll("quiet", "tonight-menu");
+        menu.setAccessibleText(Texts.of("tonight.line.menu-sentence", line.what()));
+        menu.setTooltip(new Tooltip(menu.getAccessibleText()));
+        menu.setOnAction(event -> {
+            Hide hide = new Hide();
+            hide.content = actions.card(line, hide);
+            Popovers.show(
+                    menu,
+                    hide.content,
+                    PopOver.ArrowLocation.TOP_RIGHT,
+                    parts.dark().get());
+        });
+        return menu;
+    }
+
+    /** Closes the popover a node stands in. */
+    private static final class Hide implements Runnable {
+        private Node content;
+
+        @Override
+        public void run() {
+            content.getScene().getWindow().hide();
+        }
+    }
+
     private Button more(List<TonightViewModel.Line> rest) {
-        Button more = new Button(Texts.of("tonight.more.button", rest.size()));
+        Button more = new Button(
+                rest.isEmpty() ? Texts.of("tonight.away.button") : Texts.of("tonight.more.button", rest.size()));
         more.setId("tonight-more");
         more.setMinWidth(USE_PREF_SIZE);
         more.getStyleClass().add("quiet");
         more.setOnAction(event -> {
-            VBox list = new VBox(2);
-            for (TonightViewModel.Line line : rest) {
-                Button button = button(line);
-                button.setPrefWidth(380);
-                button.addEventHandler(
-                        ActionEvent.ACTION,
-                        chosen -> button.getScene().getWindow().hide());
-                list.getChildren().add(button);
+            VBox list = new VBox(10);
+            Hide hide = new Hide();
+            hide.content = list;
+            rest.forEach(line -> list.getChildren().add(actions.card(line, hide)));
+            int away = model.putAwayProperty().get();
+            if (away > 0) {
+                Button back = new Button(Texts.counted("tonight.away.back", away));
+                back.setId("tonight-back");
+                back.getStyleClass().add("quiet");
+                back.setOnAction(chosen -> {
+                    hide.run();
+                    model.bringBack();
+                });
+                list.getChildren().add(back);
             }
             Popovers.show(
                     more, list, PopOver.ArrowLocation.TOP_RIGHT, parts.dark().get());

@@ -15,11 +15,4 @@ class ShelfListsTest {
         assertEquals("20 September to 28 September · no harm done", spell.why());
         assertEquals("quarry", spell.batchId());
     }
-
-    @Test
-    void aPourSaysWhenItsBottlesGoIntoTheCold() {
-        ShelfLists.Entry pour = lists.pours().get(0);
-        assertEquals("6 bottles of Quarry Porter for Saturday 18:00", pour.what());
-        assertEquals("into the cold Friday 18:00", pour.why());
-    }
 }

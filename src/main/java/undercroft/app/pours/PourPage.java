@@ -41,7 +41,7 @@ public record PourPage(
     }
 
     private static String headline(PourPlan plan, CellarOutlook outlook, Wording words) {
-        String when = words.when(plan.pour().at());
+        String when = words.moment(plan.pour().at());
         String place = outlook.cellar().place(plan.pour().placeId()).name();
         if (plan.chillFrom().isEmpty()) {
             return Texts.of("pours.headline.too-late", when);
@@ -54,12 +54,12 @@ public record PourPage(
                         "pours.headline.chill",
                         when,
                         place,
-                        words.when(plan.chillFrom().get()))
+                        words.moment(plan.chillFrom().get()))
                 : Texts.of(
                         "pours.headline.quick",
                         when,
                         plan.pour().surroundings().label(),
-                        words.when(plan.chillFrom().get()));
+                        words.moment(plan.chillFrom().get()));
     }
 
     private static List<Figure> figures(PourPlan plan, Batch batch, CellarOutlook outlook, Wording words) {
@@ -72,14 +72,14 @@ public record PourPage(
                         ? Texts.of("pours.figure.in-late")
                         : there
                                 ? Texts.of("pours.figure.in-there")
-                                : words.when(plan.chillFrom().get()),
+                                : words.moment(plan.chillFrom().get()),
                 plan.chilling()
                         .map(chilling -> Texts.of("pours.figure.in-detail", words.temperature(chilling.coldCelsius())))
                         .orElse("")));
         boolean warms = plan.takeOut().isBefore(plan.pour().at());
         figures.add(figure(
                 "out",
-                words.when(plan.takeOut()),
+                words.moment(plan.takeOut()),
                 warms ? Texts.of("pours.figure.out-before") : Texts.of("pours.figure.out-then")));
         BeerKind kind = batch.beer().kind();
         figures.add(figure(

@@ -45,8 +45,8 @@ public final class PoursViewModel {
         return page.getReadOnlyProperty();
     }
 
-    public void choose(Pour pour) {
-        chosenId = pour.id();
+    public void choose(String pourId) {
+        chosenId = pourId;
         write();
     }
 
@@ -88,13 +88,13 @@ public final class PoursViewModel {
         String chill = plan.chillFrom()
                 .map(from -> from.isBefore(outlook.at())
                         ? Texts.of("pours.line.there")
-                        : Texts.of("pours.line.chill", words.when(from)))
+                        : Texts.of("pours.line.chill", words.moment(from)))
                 .orElseGet(() -> Texts.of("pours.line.too-late"));
         return new Line(
                 plan.pour(),
                 plan.alert(),
                 Texts.of("pours.line.what", plan.pour().bottles(), name),
-                words.when(plan.pour().at()),
+                words.moment(plan.pour().at()),
                 chill,
                 chosen);
     }

@@ -23,9 +23,9 @@ public final class PoursView extends HBox {
     private final Parts parts;
     private final VBox list = new VBox();
 
-    public PoursView(Parts parts) {
+    public PoursView(PoursViewModel model, Parts parts) {
         this.parts = parts;
-        model = new PoursViewModel(parts.workspace(), parts.forecasts().outlookProperty());
+        this.model = model;
         getStyleClass().addAll("middle", "pours");
         setId("pours");
         list.getStyleClass().add("pour-list");
@@ -96,7 +96,7 @@ public final class PoursView extends HBox {
         row.setMaxWidth(Double.MAX_VALUE);
         row.setAccessibleText(
                 Texts.of("pours.line.sentence", line.alert().label(), line.what(), line.when(), line.chill()));
-        row.setOnAction(event -> model.choose(line.pour()));
+        row.setOnAction(event -> model.choose(line.pour().id()));
         return row;
     }
 }

@@ -1,0 +1,58 @@
+package undercroft.app;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import undercroft.outlook.Alert;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.PourPlan;
+import undercroft.outlook.Task;
+
+/** What is worth a quiet notice while the window is open, each thing once. */
+public final class Reminders {
+    private static final Duration SOON = Duration.ofHours(1);
+
+    private final Set<String> told = new HashSet<>();
+    private boolean begun;
+
+    /** Two lines of a notice. */
+    public record Reminder(String title, String text, String batchId) {}
+
+    /**
+     * What is new since the last call: tasks that have come to "act now", and bottles that go into the cold within the
+     * hour. Tasks there at the first call are in plain sight already and are not told.
+     */
+    public List<Reminder> fresh(CellarOutlook outlook) {
+        List<Reminder> fresh = new ArrayList<>();
+        for (Task task : outlook.tasks()) {
+            if (task.alert() == Alert.ACT && told.add(task.key()) && begun) {
+                fresh.add(new Reminder(task.what(), task.why(), task.batchId()));
+            }
+        }
+        for (PourPlan plan : outlook.pours()) {
+            boolean soon = plan.chillFrom()
+                    .filter(from -> !from.isBefore(outlook.at())
+                            && !from.isAfter(outlook.at().plus(SOON)))
+                    .isPresent();
+            if (soon && told.add("chill soon/" + plan.pour().id())) {
+                fresh.add(chill(plan, outlook));
+            }
+        }
+        begun = true;
+        return fresh;
+    }
+
+    private static Reminder chill(PourPlan plan, CellarOutlook outlook) {
+        String name = outlook.cellar().batch(plan.pour().batchId()).name();
+        Wording words = Wording.of(outlook);
+        return new Reminder(
+                Texts.counted("tonight.remind.chill", plan.pour().bottles(), name),
+                Texts.of(
+                        "tonight.remind.why",
+                        words.when(plan.chillFrom().orElseThrow()),
+                        words.when(plan.pour().at())),
+                plan.pour().batchId());
+    }
+}
