@@ -37,6 +37,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
                 readings(),
                 draws(),
                 moves(),
+                batch.isCapped() ? Optional.of(new StockWriter(outlook, batch, words).stock()) : Optional.empty(),
                 batch.batch().notes());
     }
 
@@ -108,24 +109,35 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
             double gravity = ((Reading.Density) reading).specificGravity();
             what = Texts.of("batch.reading.gravity", Wording.number(gravity, 3));
         }
-        return new BatchPage.Row(words.dayAndTime(reading.at()), what, note, Optional.of(reading));
+        return new BatchPage.Row(words.dayAndTime(reading.at()), what, note, Optional.of(reading), Optional.empty());
     }
 
     private record Dated<T>(Lot lot, T what) {}
 
     private List<BatchPage.Row> draws() {
-        return batch.batch().lots().stream()
+        List<Dated<Draw>> all = batch.batch().lots().stream()
                 .flatMap(lot -> lot.draws().stream().map(draw -> new Dated<>(lot, draw)))
-                .sorted(Comparator.comparing((Dated<Draw> each) -> each.what().at())
-                        .reversed())
-                .map(each -> BatchPage.Row.of(
-                        words.dayAndTime(each.what().at()),
-                        Texts.counted(
-                                "batch.draw.row",
-                                each.what().count(),
-                                each.what().fate().label()),
-                        joined(lotName(each.lot().id()), each.what().note())))
+                .sorted(Comparator.comparing((Dated<Draw> each) -> each.what().at()))
                 .toList();
+        List<BatchPage.Row> rows = new ArrayList<>();
+        int left = batch.batch().lots().stream().mapToInt(Lot::count).sum();
+        for (Dated<Draw> each : all) {
+            Draw draw = each.what();
+            left -= draw.count();
+            String what =
+                    Texts.counted("batch.draw.row", draw.count(), draw.fate().label());
+            String note = joined(
+                    Texts.of("batch.draw.left", left), joined(lotName(each.lot().id()), draw.note()));
+            rows.add(
+                    0,
+                    new BatchPage.Row(
+                            words.dayAndTime(draw.at()),
+                            what,
+                            note,
+                            Optional.empty(),
+                            Optional.of(new BatchPage.Drawn(each.lot().id(), draw))));
+        }
+        return rows;
     }
 
     private List<BatchPage.Row> moves() {

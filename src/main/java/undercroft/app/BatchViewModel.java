@@ -6,6 +6,8 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.cellar.Batch;
+import undercroft.cellar.Draw;
+import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
@@ -54,6 +56,17 @@ public final class BatchViewModel {
             List<Reading> rest = new ArrayList<>(batch.readings());
             rest.remove(reading);
             return cellar.withBatch(batch.withReadings(rest));
+        });
+    }
+
+    /** Takes back that bottles left; undoable. */
+    public void remove(BatchPage.Drawn drawn) {
+        workspace.change(Texts.of("undo.draw.removed"), cellar -> {
+            Batch batch = cellar.batch(shownBatchId);
+            Lot lot = batch.lot(drawn.lotId());
+            List<Draw> rest = new ArrayList<>(lot.draws());
+            rest.remove(drawn.draw());
+            return cellar.withBatch(batch.withLot(lot.withDraws(rest)));
         });
     }
 

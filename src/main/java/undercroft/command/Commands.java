@@ -30,6 +30,7 @@ public final class Commands {
                 .addSubcommand(new ChillCommand(session))
                 .addSubcommand(new ImportCommand(session))
                 .addSubcommand(new CheckCommand(session))
+                .addSubcommand(new CalendarCommand(session))
                 .setOut(session.out())
                 .setErr(session.err());
         line.getSubcommands().values().forEach(one -> one.getCommandSpec().mixinStandardHelpOptions(true));

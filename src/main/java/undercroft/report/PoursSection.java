@@ -1,6 +1,7 @@
 package undercroft.report;
 
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Concern;
 import undercroft.outlook.PourPlan;
 
 /** Bottles promised for a time, and when they go into the cold. */
@@ -26,12 +27,17 @@ final class PoursSection {
                     .map(from -> from.isAfter(outlook.at()) ? "Into the cold " + words.when(from) + ". " : "")
                     .orElse("");
             page.element("p", chill + sentence(plan.why()), "class", "faint");
+            for (Concern concern : plan.concerns()) {
+                page.element("p", concern.sentence(), "class", Markup.cssName(concern.alert()));
+            }
             if (!plan.pour().note().isEmpty()) {
                 page.open("p", "class", "faint").name(plan.pour().note()).close("p");
             }
             page.close("li");
         }
-        page.close("ul").close("section");
+        page.close("ul")
+                .element("p", "How to pour: " + PourPlan.POURING_NOTE, "class", "faint")
+                .close("section");
     }
 
     private static String sentence(String words) {

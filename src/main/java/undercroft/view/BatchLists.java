@@ -16,7 +16,6 @@ import javafx.scene.layout.VBox;
 import undercroft.app.BatchPage;
 import undercroft.app.Texts;
 import undercroft.cellar.Lot;
-import undercroft.cellar.Reading;
 
 /** Readings, bottles, moves and notes below the plots; one list at a time opens from its name. */
 final class BatchLists extends VBox {
@@ -28,15 +27,17 @@ final class BatchLists extends VBox {
     }
 
     private final Editors editors;
-    private final Consumer<Reading> remove;
+    private final Consumer<BatchPage.Row> takeBack;
+    private final StockPart stock;
     private final ToggleGroup group = new ToggleGroup();
     private final VBox list = new VBox();
     private BatchPage page;
     private Sort open;
 
-    BatchLists(Editors editors, Consumer<Reading> remove) {
+    BatchLists(Editors editors, StockPart stock, Consumer<BatchPage.Row> takeBack) {
         this.editors = editors;
-        this.remove = remove;
+        this.stock = stock;
+        this.takeBack = takeBack;
         getStyleClass().add("batch-lists");
         list.getStyleClass().add("batch-list");
         list.setId("batch-list");
@@ -89,7 +90,10 @@ final class BatchLists extends VBox {
         if (open != null) {
             switch (open) {
                 case READINGS -> rows(page.readings(), "batch.readings.none");
-                case BOTTLES -> rows(page.draws(), "batch.draws.none");
+                case BOTTLES -> {
+                    page.stock().ifPresent(shown -> list.getChildren().add(stock.of(shown)));
+                    rows(page.draws(), "batch.draws.none");
+                }
                 case MOVES -> rows(page.moves(), "batch.draws.none");
                 case NOTES -> notes();
             }
@@ -113,14 +117,15 @@ final class BatchLists extends VBox {
         HBox line = new HBox(12, when, what, note);
         line.setAlignment(Pos.CENTER_LEFT);
         line.getStyleClass().add("list-row");
-        row.reading().ifPresent(reading -> {
+        if (row.reading().isPresent() || row.drawn().isPresent()) {
+            String sentence = Texts.of(row.reading().isPresent() ? "batch.reading.remove" : "batch.draw.remove");
             Button take = new Button("×");
             take.getStyleClass().addAll("quiet", "small");
-            take.setAccessibleText(Texts.of("batch.reading.remove"));
-            take.setTooltip(new Tooltip(Texts.of("batch.reading.remove")));
-            take.setOnAction(event -> remove.accept(reading));
+            take.setAccessibleText(sentence);
+            take.setTooltip(new Tooltip(sentence));
+            take.setOnAction(event -> takeBack.accept(row));
             line.getChildren().add(take);
-        });
+        }
         return line;
     }
 

@@ -40,7 +40,11 @@ final class BatchView extends ScrollPane {
         this.model = model;
         this.parts = parts;
         plots = new PlotsView(epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
-        lists = new BatchLists(parts.editors(), reading -> parts.faults().guard(() -> model.remove(reading)));
+        lists = new BatchLists(
+                parts.editors(), new StockPart(parts), row -> parts.faults().guard(() -> {
+                    row.reading().ifPresent(model::remove);
+                    row.drawn().ifPresent(model::remove);
+                }));
         page.getStyleClass().add("batch-page");
         page.setId("batch-page");
         setContent(page);

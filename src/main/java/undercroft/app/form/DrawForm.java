@@ -22,6 +22,8 @@ public final class DrawForm extends Form {
     private final NumberField count;
     private final ChoiceField<Draw.Fate> fate;
     private final ChoiceField<Optional<Liveliness>> liveliness;
+    private final ChoiceField<Optional<String>> clarity;
+    private final WordsField flavour;
     private final MomentField at;
     private final WordsField note;
 
@@ -46,6 +48,20 @@ public final class DrawForm extends Form {
                 grade -> grade.map(Liveliness::label).orElseGet(() -> Texts.of("form.draw.not-noted")),
                 Optional.empty()));
         liveliness.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
+        List<Optional<String>> looks = List.of(
+                Optional.empty(),
+                Optional.of(Texts.of("form.draw.clear")),
+                Optional.of(Texts.of("form.draw.hazy")),
+                Optional.of(Texts.of("form.draw.cloudy")));
+        clarity = add(new ChoiceField<>(
+                "draw-clarity",
+                Texts.of("form.draw.clarity"),
+                looks,
+                look -> look.orElseGet(() -> Texts.of("form.draw.not-noted")),
+                Optional.empty()));
+        clarity.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
+        flavour = add(new WordsField("draw-flavour", Texts.of("form.draw.flavour"), ""));
+        flavour.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         at = add(
                 new MomentField(
                         "draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
@@ -55,7 +71,7 @@ public final class DrawForm extends Form {
     }
 
     public List<Field<?>> fields() {
-        return List.of(count, fate, liveliness, at, note);
+        return List.of(count, fate, liveliness, clarity, flavour, at, note);
     }
 
     @Override
@@ -63,12 +79,23 @@ public final class DrawForm extends Form {
         return Texts.counted("undo.draw", count.count(), batch.name());
     }
 
+    /** The note, after what was seen and tasted. */
+    private String words() {
+        List<String> words = new ArrayList<>();
+        if (clarity.isAsked()) {
+            clarity.value().ifPresent(words::add);
+            words.add(flavour.value().strip());
+        }
+        words.add(note.value().strip());
+        words.removeIf(String::isEmpty);
+        return String.join("; ", words);
+    }
+
     @Override
     public Cellar applyTo(Cellar current) {
         Instant when = Moments.happened(at.value(), lot, now);
         Batch changed = current.batch(batch.id());
-        changed = changed.withLot(
-                changed.lot(lot.id()).withDraw(new Draw(when, count.count(), fate.value(), note.value())));
+        changed = changed.withLot(changed.lot(lot.id()).withDraw(new Draw(when, count.count(), fate.value(), words())));
         if (liveliness.isAsked() && liveliness.value().isPresent()) {
             List<Reading> readings = new ArrayList<>(changed.readings());
             readings.add(new Reading.Opened(when, lot.id(), liveliness.value().get()));

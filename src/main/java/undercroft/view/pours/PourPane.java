@@ -156,7 +156,7 @@ final class PourPane extends ScrollPane {
             Label name = styled(figure.label(), "figure-name");
             Label value = styled(figure.value(), "figure-value");
             value.setId("pour-figure-" + figure.id());
-            Label detail = styled(figure.detail(), "figure-detail");
+            Label detail = wrapped(figure.detail(), "figure-detail", "pour-detail-" + figure.id());
             VBox tile = new VBox(1, name, value, detail);
             tile.setPrefWidth(160);
             HBox.setHgrow(tile, Priority.ALWAYS);

@@ -57,7 +57,7 @@ public final class PoursView extends HBox {
         add.setMinWidth(Region.USE_PREF_SIZE);
         add.getStyleClass().add("quiet");
         add.setOnAction(event -> parts.editors().addPour(PourForm.Wish.OPEN));
-        HBox row = new HBox(title, add);
+        HBox row = new HBox(title, new CalendarMenu(parts), add);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("shelf-header");
         return row;

@@ -1,0 +1,4 @@
+/**
+ * How fast bottles go, and until when they last.
+ */
+package undercroft.calc.stock;

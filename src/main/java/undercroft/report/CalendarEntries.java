@@ -1,0 +1,140 @@
+package undercroft.report;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.Period;
+import java.time.temporal.TemporalAmount;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import net.fortuna.ical4j.model.component.VAlarm;
+import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.property.Description;
+import net.fortuna.ical4j.model.property.DtStamp;
+import net.fortuna.ical4j.model.property.Location;
+import net.fortuna.ical4j.model.property.Uid;
+import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
+import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
+import undercroft.cellar.Draw;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.PourPlan;
+import undercroft.outlook.ReadyOutlook;
+
+/** What a batch puts into a calendar. */
+final class CalendarEntries {
+    private static final Duration PUTTING_IN = Duration.ofMinutes(15);
+    private static final Duration EVENING = Duration.ofHours(2);
+    private static final Period BEFORE_BEST = Period.ofDays(14);
+
+    private final CellarOutlook outlook;
+    private final BatchOutlook batch;
+    private final Instant stamp;
+    private final PageWords words;
+
+    CalendarEntries(CellarOutlook outlook, BatchOutlook batch, Instant stamp) {
+        this.outlook = outlook;
+        this.batch = batch;
+        this.stamp = stamp;
+        this.words = PageWords.of(outlook);
+    }
+
+    List<VEvent> all() {
+        List<VEvent> events = new ArrayList<>();
+        for (PourPlan plan : outlook.pours()) {
+            if (plan.pour().batchId().equals(batch.id())) {
+                chill(plan).ifPresent(events::add);
+                events.add(pour(plan));
+            }
+        }
+        if (batch.isCapped() && batch.bottlesLeft() > 0) {
+            firstTaste().ifPresent(events::add);
+            bestBefore().ifPresent(events::add);
+        }
+        return events;
+    }
+
+    private Optional<VEvent> chill(PourPlan plan) {
+        return plan.chillFrom().filter(from -> !from.isBefore(outlook.at())).map(from -> {
+            String what = "Into the cold: " + plan.pour().bottles() + " " + name();
+            VEvent event = new VEvent(from, from.plus(PUTTING_IN), what);
+            finish(event, "chill/" + plan.pour().id(), sentence(plan.why()));
+            event.add(new Location(outlook.cellar().place(plan.pour().placeId()).name()));
+            event.add(alarm(PUTTING_IN.negated(), what));
+            return event;
+        });
+    }
+
+    private VEvent pour(PourPlan plan) {
+        Instant at = plan.pour().at();
+        VEvent event = new VEvent(at, at.plus(EVENING), "Pour " + plan.pour().bottles() + " " + name());
+        String note = plan.pour().note().isEmpty() ? "" : plan.pour().note() + "\n";
+        finish(event, "pour/" + plan.pour().id(), note + PourPlan.POURING_NOTE);
+        Duration warming = Duration.between(plan.takeOut(), at);
+        if (warming.compareTo(Duration.ofMinutes(3)) >= 0) {
+            event.add(alarm(warming.negated(), "Out of the cold: " + plan.pour().bottles() + " " + name()));
+        }
+        return event;
+    }
+
+    private Optional<VEvent> firstTaste() {
+        boolean opened = batch.batch().lots().stream()
+                .flatMap(lot -> lot.draws().stream())
+                .anyMatch(draw -> draw.fate() == Draw.Fate.OPENED && !draw.at().isAfter(outlook.at()));
+        ReadyOutlook ready = batch.mainLot().ready();
+        if (opened || ready.median().isEmpty() || ready.median().get().isBefore(outlook.at())) {
+            return Optional.empty();
+        }
+        LocalDate day = ready.median().get().atZone(outlook.cellar().zone()).toLocalDate();
+        VEvent event = new VEvent(day, "First taste: " + name());
+        finish(
+                event,
+                "first-taste",
+                "Ready between " + words.dayOrNever(ready.early()) + " and " + words.dayOrNever(ready.late())
+                        + "; chill one bottle the day before.");
+        event.add(alarm(Period.ofDays(-1), "Chill one bottle of " + name()));
+        return Optional.of(event);
+    }
+
+    private Optional<VEvent> bestBefore() {
+        return batch.oldestLot().ageing().bestBefore().map(day -> {
+            VEvent event = new VEvent(day, "Best before: " + name());
+            finish(event, "best-before", "Where it stands now its keeping time is used up about then.");
+            event.add(alarm(BEFORE_BEST.negated(), "Drink " + name() + " soon"));
+            return event;
+        });
+    }
+
+    /** What every entry has; it blocks no time, since nobody is busy with a bottle in a fridge. */
+    private void finish(VEvent event, String part, String description) {
+        event.removeAll("DTSTAMP");
+        event.add(new DtStamp(stamp));
+        event.add(uid(part));
+        event.add(new Description(description));
+        event.add(ImmutableTransp.TRANSPARENT);
+    }
+
+    /** From names alone, so that it stays when dates and numbers change. */
+    private Uid uid(String part) {
+        String whole = outlook.cellar().name() + "/" + batch.id() + "/" + part;
+        return new Uid(UUID.nameUUIDFromBytes(whole.getBytes(StandardCharsets.UTF_8)) + "@undercroft.invalid");
+    }
+
+    private static VAlarm alarm(TemporalAmount before, String words) {
+        VAlarm alarm = new VAlarm(before);
+        alarm.add(ImmutableAction.DISPLAY);
+        alarm.add(new Description(words));
+        return alarm;
+    }
+
+    private String name() {
+        return batch.batch().name();
+    }
+
+    private static String sentence(String words) {
+        return words.isEmpty() ? "" : Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    }
+}
