@@ -135,7 +135,9 @@ final class OutlooksTest {
         BatchOutlook batch = ale(emptied, 40);
         assertEquals(Stage.EMPTY, batch.stage());
         assertEquals(Alert.CLEAR, batch.alert());
-        assertEquals(List.of(), batch.tasks());
+        assertEquals(
+                List.of(Task.Kind.CLOSE_BATCH),
+                batch.tasks().stream().map(Task::kind).toList());
     }
 
     @Test

@@ -42,7 +42,6 @@ final class PourPane extends ScrollPane {
         plots = new PlotsView(second -> Wording.of(outlook()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setMinHeight(240);
         plots.setPrefHeight(300);
-        plots.setMaxHeight(520);
         VBox.setVgrow(plots, Priority.ALWAYS);
         page.getStyleClass().add("batch-page");
         setContent(page);
