@@ -18,6 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import undercroft.catalogue.Settling;
+import undercroft.cellar.Cellar;
+import undercroft.outlook.Chilling;
+import undercroft.outlook.PourShelf;
 
 final class CommandsTest {
     private static final Path DEMO = Path.of("demo-data", "weir-house");
@@ -42,6 +46,51 @@ final class CommandsTest {
         assertTrue(answer.get("grams").get("low").asDouble()
                 < answer.get("grams").get("median").asDouble());
         assertEquals(2.4, answer.get("totalVolumes").get("median").asDouble(), 0.01);
+    }
+
+    @Test
+    void chillSaysWhatTheScreenSays() throws IOException {
+        Cellar cellar = PourShelf.cellar(PourShelf.ale("ale", Settling.FLOCCULENT, 40))
+                .withPours(List.of(PourShelf.pour("sat", "ale", 6, PourShelf.local("2026-04-18T18:00"))));
+        Chilling plan = PourShelf.outlook(cellar, PourShelf.local("2026-04-13T12:00"))
+                .pours()
+                .get(0)
+                .chilling()
+                .orElseThrow();
+        JsonNode answer = json(
+                "chill",
+                "--bottle",
+                "longneck-330",
+                "--from",
+                plan.fromCelsius() + "C",
+                "--fridge",
+                plan.coldCelsius() + "C",
+                "--to",
+                plan.coldCelsius() + 1 + "C",
+                "--count",
+                "6",
+                "--json");
+        assertEquals(plan.coolingMinutes(), answer.get("minutes").asDouble(), 0.06);
+    }
+
+    @Test
+    void calendarWritesOneFileOrOneABatch() throws IOException {
+        Path file = scratch.resolve("shelf.ics");
+        JsonNode one =
+                json("calendar", DEMO.toString(), "--at", "2026-11-21T17:00:00Z", "--out", file.toString(), "--json");
+        assertEquals(1, one.get("files").size());
+        assertTrue(Files.readString(file).startsWith("BEGIN:VCALENDAR"));
+        Path folder = scratch.resolve("calendars");
+        JsonNode each = json(
+                "calendar",
+                DEMO.toString(),
+                "--at",
+                "2026-11-21T17:00:00Z",
+                "--out",
+                folder.toString(),
+                "--per-batch",
+                "--json");
+        assertTrue(each.get("files").size() > 3);
     }
 
     @Test

@@ -7,12 +7,17 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import undercroft.catalogue.Surroundings;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Pour;
 import undercroft.cellar.Settings;
+import undercroft.cellar.TaskNote;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.UnitSystem;
 
@@ -134,5 +139,37 @@ class CellarJsonTest {
                     CellarJson.read(CellarJson.of(cellar, "a test").bytes(), FILE)
                             .cellar());
         }
+    }
+
+    @Test
+    void whatWasSaidToATaskAndAKindOfColdComeBack() {
+        Instant until = Instant.parse("2026-04-05T07:00:00Z");
+        Pour pour = RichCellar.CELLAR.pours().get(0);
+        Pour iced = new Pour(
+                pour.id(),
+                pour.batchId(),
+                pour.bottles(),
+                pour.at(),
+                pour.placeId(),
+                Surroundings.ICE_WATER,
+                pour.glassCelsius(),
+                pour.note());
+        Cellar told = RichCellar.CELLAR
+                .withPour(iced)
+                .withTonight(List.of(
+                        new TaskNote("chill/pale/sunday", TaskNote.What.POSTPONED, Optional.of(until)),
+                        new TaskNote("first-taste/pale", TaskNote.What.DONE, Optional.empty())));
+        byte[] bytes = CellarJson.of(told, "a test").bytes();
+        assertEquals(told, read(new String(bytes, StandardCharsets.UTF_8)).cellar());
+    }
+
+    @Test
+    void unknownKeysOfATaskNoteAreKept() throws IOException {
+        Cellar told = RichCellar.CELLAR.withTonight(
+                List.of(new TaskNote("first-taste/pale", TaskNote.What.DONE, Optional.empty())));
+        String json = new String(CellarJson.of(told, "a test").bytes(), StandardCharsets.UTF_8)
+                .replace("\"first-taste/pale\"", "\"first-taste/pale\", \"by\" : \"Anna\"");
+        JsonNode after = saved(read(json), told.withName("Another"));
+        assertEquals("Anna", after.at("/tonight/0/by").textValue());
     }
 }

@@ -14,6 +14,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.ScrollEvent;
@@ -249,5 +250,15 @@ class MainWindowUiTest {
         assertNotNull(window.scene().lookup("#empty-shelf"));
         robot.clickOn("Add a batch");
         assertEquals(List.of("add batch"), sample.editors.asked);
+    }
+
+    @Test
+    void thePoursPageShowsWhatIsPromisedAndWhichBatchSuits() {
+        onWindowThread(() -> find("page-pours", ToggleButton.class).fire());
+        assertEquals("6 bottles of Quarry Porter", text("pour-title"));
+        assertTrue(text("pour-how").contains("leave the last 10 to 20 mL"));
+        onWindowThread(() -> find("pour-add", Button.class).fire());
+        onWindowThread(() -> find("plan-quarry", Button.class).fire());
+        assertEquals(List.of("add pour of any batch", "add pour quarry"), sample.editors.asked);
     }
 }
