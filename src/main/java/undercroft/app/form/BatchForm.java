@@ -67,10 +67,11 @@ public final class BatchForm extends Form {
         capped = add(new TickField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
         cappedAt = add(
                 new MomentField(
-                        "batch-capped-at",
-                        words("capped-at"),
-                        cellar.zone(),
-                        was.orElse(now.truncatedTo(ChronoUnit.MINUTES))),
+                                "batch-capped-at",
+                                words("capped-at"),
+                                cellar.zone(),
+                                was.orElse(now.truncatedTo(ChronoUnit.MINUTES)))
+                        .happened(Instant.MIN, now),
                 "cappedAt",
                 "readings");
         cappedAt.askWhen(capped.tickedProperty());
@@ -182,9 +183,6 @@ public final class BatchForm extends Form {
             return Optional.empty();
         }
         Instant at = cappedAt.value();
-        if (at.isAfter(now)) {
-            throw new InvalidInput("cappedAt", Texts.of("form.fault.to-come"));
-        }
         if (first.isPresent() && first.get().isBefore(at)) {
             String day = DateText.of(first.get().atZone(cellar().zone()).toLocalDate());
             throw new InvalidInput("cappedAt", Texts.of("form.batch.capped-late", day));
