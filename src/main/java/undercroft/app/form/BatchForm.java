@@ -195,13 +195,14 @@ public final class BatchForm extends Form {
     }
 
     private List<Lot> lots(Optional<Instant> at, List<Reading> readings) {
-        Instant start = at.orElseGet(() -> now.truncatedTo(ChronoUnit.MINUTES));
         List<String> taken = new ArrayList<>();
         lots.list().forEach(row -> row.id().ifPresent(taken::add));
         List<Lot> made = new ArrayList<>();
         for (int i = 0; i < lots.list().size(); i++) {
             try {
-                made.add(lots.list().get(i).lot(start, before.flatMap(Batch::cappedAt), taken));
+                made.add(lots.list()
+                        .get(i)
+                        .lot(at, before.flatMap(Batch::cappedAt), now.truncatedTo(ChronoUnit.MINUTES), taken));
             } catch (InvalidInput fault) {
                 throw fault.within("lots[" + i + "]");
             }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -66,7 +68,22 @@ class BatchFormTest {
         FormSamples.tick(form, "batch-capped", false);
 
         assertTrue(form.canSave());
-        assertEquals(Optional.empty(), form.applyTo(CELLAR).batch("marzen").cappedAt());
+        Cellar planned = form.applyTo(CELLAR);
+        assertEquals(Optional.empty(), planned.batch("marzen").cappedAt());
+
+        Instant later = FormSamples.NOW.plusSeconds(7 * 86_400);
+        BatchForm again = new BatchForm(planned, Optional.of(planned.batch("marzen")), later);
+        assertEquals(planned, again.applyTo(planned));
+        FormSamples.tick(again, "batch-capped", true);
+        assertEquals(
+                later,
+                again.applyTo(planned)
+                        .batch("marzen")
+                        .lots()
+                        .get(0)
+                        .stays()
+                        .get(0)
+                        .from());
     }
 
     @Test
@@ -117,7 +134,7 @@ class BatchFormTest {
     @Test
     void fewerBottlesThanWereTakenAreRefused() {
         Batch batch = FormSamples.batch();
-        Lot lot = batch.lots().get(0).withDraws(java.util.List.of(new Draw(FormSamples.NOW, 3, Draw.Fate.OPENED, "")));
+        Lot lot = batch.lots().get(0).withDraws(List.of(new Draw(FormSamples.NOW, 3, Draw.Fate.OPENED, "")));
         Cellar cellar = CELLAR.withBatch(batch.withLot(lot));
         BatchForm form = edit(cellar, cellar.batch(batch.id()));
         NumberField count = form.lots().list().get(0).count();
@@ -133,8 +150,8 @@ class BatchFormTest {
     void bottlesCannotBeCappedAfterTheyWereTaken() {
         Batch batch = FormSamples.batch();
         Draw draw = new Draw(FormSamples.NOW.minusSeconds(86_400), 1, Draw.Fate.OPENED, "");
-        Cellar cellar = CELLAR.withBatch(batch.withLot(batch.lots().get(0).withDraws(java.util.List.of(draw)))
-                .withReadings(java.util.List.of()));
+        Cellar cellar = CELLAR.withBatch(
+                batch.withLot(batch.lots().get(0).withDraws(List.of(draw))).withReadings(List.of()));
         BatchForm form = edit(cellar, cellar.batch(batch.id()));
         FormSamples.type(form, "batch-capped-at", "25 Nov 2026|17:00");
 
