@@ -68,7 +68,7 @@ final class ShelfHeader extends HBox {
         order.setId("shelf-order");
         order.getStyleClass().add("quiet");
         order.setMinWidth(120);
-        order.setPrefWidth(178);
+        order.setPrefWidth(168);
         order.setAccessibleText(Texts.of("shelf.order.sentence"));
         return order;
     }
@@ -80,6 +80,7 @@ final class ShelfHeader extends HBox {
         batch.setOnAction(event -> editors.addBatch());
         MenuButton add = new MenuButton(Texts.of("shelf.add.menu"), null, batch, place);
         add.setId("shelf-add");
+        add.setMinWidth(USE_PREF_SIZE);
         add.getStyleClass().add("quiet");
         return add;
     }
