@@ -1,11 +1,29 @@
 package undercroft;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.ZoneId;
+import undercroft.command.Commands;
+import undercroft.command.Session;
+
 /** The command line. */
 public final class Main {
     private Main() {}
 
-    /** Runs the command named by the arguments. */
-    public static void main(String[] args) {
-        System.out.println("Undercroft");
+    /** Runs the command named by the arguments; none opens the window. */
+    public static void main(String[] arguments) {
+        Machine machine = Machine.here();
+        Session session = new Session(
+                new PrintWriter(System.out, false, StandardCharsets.UTF_8),
+                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                Clock.systemUTC(),
+                ZoneId.systemDefault(),
+                machine.scratchFolder(),
+                folder -> false);
+        int code = Commands.run(session, arguments);
+        if (code != 0) {
+            System.exit(code);
+        }
     }
 }

@@ -19,7 +19,7 @@ import undercroft.quantity.UnitSystem;
 public record Wording(ZoneId zone, Instant now, UnitSystem units) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter DAY_OF_YEAR = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
@@ -48,7 +48,7 @@ public record Wording(ZoneId zone, Instant now, UnitSystem units) {
         return Texts.of("words.date.with-time", day(instant), CLOCK.format(instant.atZone(zone)));
     }
 
-    /** {@code March 2027}. */
+    /** {@code Mar 2027}. */
     public String month(LocalDate date) {
         return MONTH.format(date);
     }

@@ -130,6 +130,9 @@ public final class Workspace {
     }
 
     private void save(State from, State to) {
+        if (!from.cellar().equals(to.cellar())) {
+            keeper.save(to.cellar());
+        }
         for (Map.Entry<String, TimeSeries> entry : to.temperatures().entrySet()) {
             if (!entry.getValue().equals(from.temperatures().get(entry.getKey()))) {
                 keeper.saveTemperatures(entry.getKey(), entry.getValue());
@@ -139,9 +142,6 @@ public final class Workspace {
             if (!to.temperatures().containsKey(placeId)) {
                 keeper.saveTemperatures(placeId, TimeSeries.empty());
             }
-        }
-        if (!from.cellar().equals(to.cellar())) {
-            keeper.save(to.cellar());
         }
     }
 }

@@ -1,5 +1,6 @@
 package undercroft.outlook;
 
+import undercroft.calc.conditioning.ReadingsVerdict.Agreement;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.quantity.Interval;
 
@@ -20,16 +21,14 @@ final class Alerts {
     static Alert ofPressure(
             Interval strongest,
             Interval peakAhead,
-            Interval memory,
+            boolean worn,
             double heatLimitCelsius,
             PressureLimits limits,
             boolean anyLeft) {
         if (!anyLeft) {
             return Alert.CLEAR;
         }
-        if (strongest.high() > limits.limitBar()
-                || peakAhead.high() > limits.limitBar()
-                || memory.high() > limits.minuteStrengthBar()) {
+        if (strongest.high() > limits.limitBar() || peakAhead.high() > limits.limitBar() || worn) {
             return Alert.ACT;
         }
         if (strongest.median() > limits.cautionBar() || heatLimitCelsius < HOT_WEEK_CELSIUS) {
@@ -44,6 +43,15 @@ final class Alerts {
             return Alert.ACT;
         }
         return dose >= POSSIBLE || perDay > POSSIBLE / 30 ? Alert.WATCH : Alert.CLEAR;
+    }
+
+    /** Act on gas that the sugar cannot explain; watch readings that do not fit. */
+    static Alert ofReadings(Agreement readings) {
+        return switch (readings) {
+            case NEEDS_EXTRA_EXTRACT -> Alert.ACT;
+            case DISAGREES -> Alert.WATCH;
+            case AGREES, NO_READINGS -> Alert.CLEAR;
+        };
     }
 
     /** Watch yeast that does not get on. */

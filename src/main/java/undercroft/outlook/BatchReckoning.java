@@ -2,9 +2,11 @@ package undercroft.outlook;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import undercroft.calc.conditioning.ConditioningEnsemble;
+import undercroft.calc.gas.ClosedBottle;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
@@ -13,7 +15,6 @@ import undercroft.cellar.Lot;
 /** From a batch and the climates of its places to its outlook. */
 final class BatchReckoning {
     private static final int MEMBERS = 1024;
-    private static final double CARBONATED = 0.95;
     private static final long BURST_MEMORY_SECONDS = 30 * 86_400;
 
     private final Cellar cellar;
@@ -35,11 +36,26 @@ final class BatchReckoning {
                     batch, Stage.FILLING, Alert.CLEAR, headlines.planned(batch), 0, List.of(), List.of(), List.of());
         }
         BatchChemistry chemistry = BatchChemistry.of(cellar, batch);
-        ConditioningEnsemble ensemble = ConditioningEnsemble.of(chemistry.refermentation(), MEMBERS);
-        List<LotOutlook> lots = new ArrayList<>();
+        Map<String, LotClimate> climates = new LinkedHashMap<>();
+        Map<String, ClosedBottle> bottles = new LinkedHashMap<>();
         for (Lot lot : batch.lots()) {
             LotClimate climate = LotClimate.of(lot, batch.cappedAt().get(), at, places);
-            lots.add(new LotReckoning(cellar, batch, lot, at, climate).outlook(chemistry, ensemble));
+            climates.put(lot.id(), climate);
+            bottles.put(
+                    lot.id(),
+                    Readings.bottle(
+                            cellar.bottleType(lot.bottleTypeId()),
+                            lot,
+                            batch.beer().abvPercent(),
+                            climate,
+                            chemistry.atmosphereBar()));
+        }
+        ConditioningEnsemble ensemble = ConditioningEnsemble.of(chemistry.refermentation(), MEMBERS)
+                .updated(Readings.of(batch, at, climates, bottles));
+        List<LotOutlook> lots = new ArrayList<>();
+        for (Lot lot : batch.lots()) {
+            lots.add(new LotReckoning(cellar, batch, lot, at, climates.get(lot.id()))
+                    .outlook(chemistry, ensemble, bottles.get(lot.id())));
         }
         BatchOutlook bare =
                 new BatchOutlook(batch, Stage.READY, Alert.CLEAR, "", batch.leftAt(at), lots, List.of(), List.of());
@@ -51,11 +67,15 @@ final class BatchReckoning {
         return new BatchOutlook(
                 batch,
                 stage,
-                alert(batch, stage, lots, main),
+                alert(batch, stage, lots, main)
+                        .or(
+                                stage == Stage.EMPTY
+                                        ? Alert.CLEAR
+                                        : Alerts.ofReadings(ensemble.verdict().agreement())),
                 headline,
                 bare.bottlesLeft(),
                 lots,
-                new Tasks(words).of(batch, stage, lots),
+                new Tasks(words).of(batch, stage, lots, ensemble.verdict().agreement()),
                 new Whys(words).of(batch, chemistry, bare));
     }
 
@@ -63,7 +83,7 @@ final class BatchReckoning {
         if (left == 0) {
             return Stage.EMPTY;
         }
-        if (main.carbonation().fractionDone().median() < CARBONATED) {
+        if (main.carbonation().fractionDone().median() < LotReckoning.CARBONATED) {
             return Stage.CARBONATING;
         }
         if (main.ready().median().isEmpty() || main.ready().median().get().isAfter(at)) {

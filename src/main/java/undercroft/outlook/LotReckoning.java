@@ -5,6 +5,7 @@ import java.util.Optional;
 import undercroft.calc.ageing.MeanKineticTemperature;
 import undercroft.calc.conditioning.ConditioningEnsemble;
 import undercroft.calc.conditioning.ConditioningRun;
+import undercroft.calc.conditioning.ConditioningSigns;
 import undercroft.calc.conditioning.PressureForecast;
 import undercroft.calc.gas.ClosedBottle;
 import undercroft.calc.gas.HeatLimit;
@@ -27,6 +28,8 @@ final class LotReckoning {
     private static final long DAY = 86_400;
     /** How far ahead a peak of pressure raises an alert. */
     private static final long PEAK_AHEAD = 60 * DAY;
+
+    static final double CARBONATED = 0.95;
 
     private final Batch batch;
     private final Lot lot;
@@ -62,7 +65,7 @@ final class LotReckoning {
                 type.makerTestBar());
     }
 
-    LotOutlook outlook(BatchChemistry chemistry, ConditioningEnsemble ensemble) {
+    LotOutlook outlook(BatchChemistry chemistry, ConditioningEnsemble ensemble, ClosedBottle bottle) {
         long capped = batch.cappedAt().orElseThrow().getEpochSecond();
         Track bottles = climate.bottles();
         Moments moments = Moments.of(capped, at.getEpochSecond(), bottles.timeAt(bottles.size() - 1));
@@ -79,7 +82,7 @@ final class LotReckoning {
                 instant(ready.high()),
                 run.probabilityReadyBy(at.getEpochSecond()));
         int left = lot.leftAt(at);
-        PressureOutlook pressure = pressure(chemistry, ensemble, run, moments, Math.max(1, left));
+        PressureOutlook pressure = pressure(chemistry, ensemble, run, moments, bottle, left);
         LightOutlook light = LightReckoning.of(cellar, batch, lot, type, at);
         AgeingOutlook ageing = AgeingReckoning.of(batch, bottles, at, cellar.zone());
         return new LotOutlook(
@@ -92,18 +95,17 @@ final class LotReckoning {
                 ageing,
                 temperature(capped, moments),
                 readyOutlook,
-                YeastProgress.of(batch.yeast().strain(), bottles, at, carbonation));
+                progress(bottles, capped, carbonation));
     }
 
     private PressureOutlook pressure(
-            BatchChemistry chemistry, ConditioningEnsemble ensemble, ConditioningRun run, Moments moments, int left) {
+            BatchChemistry chemistry,
+            ConditioningEnsemble ensemble,
+            ConditioningRun run,
+            Moments moments,
+            ClosedBottle bottle,
+            int left) {
         Track bottles = climate.bottles();
-        ClosedBottle bottle = ClosedBottle.of(
-                type.brimfulMillilitres(),
-                type.fillMillilitres(),
-                batch.beer().abvPercent(),
-                Math.max(-2, Math.min(40, bottles.valueAt(0))),
-                chemistry.atmosphereBar());
         double most = Math.min(
                 ClosedBottle.MOST_GRAMS_PER_LITRE,
                 1.4 * run.finalCarbonationVolumes().high() * Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME);
@@ -118,7 +120,8 @@ final class LotReckoning {
         double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
         double uneven =
                 batch.priming().perBottle() ? StrongestBottle.UNEVEN_VARIATION : Dosing.SYRUP.coefficientOfVariation();
-        double strongest = StrongestBottle.of(left, uneven).factor().median();
+        double strongest =
+                StrongestBottle.of(Math.max(1, left), uneven).factor().median();
         PressureLimits limits = PressureLimits.of(type);
         HeatLimit heat = forecast.heatLimit(limits.limitBar());
         double heatCelsius =
@@ -131,7 +134,13 @@ final class LotReckoning {
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
         Interval peakAhead = peak(course, present, Math.max(present + 1, aheadUntil));
         Interval memory = PressureForecast.memory(course, present + 1);
-        Alert alert = Alerts.ofPressure(strongestNow, peakAhead, memory, heatCelsius, limits, left > 0);
+        Alert alert = Alerts.ofPressure(
+                strongestNow,
+                peakAhead,
+                type.isGlass() && memory.high() > limits.minuteStrengthBar(),
+                heatCelsius,
+                limits,
+                left > 0);
         return new PressureOutlook(
                 forecast.at(present, now, spread),
                 peak(course, 0, present + 1),
@@ -144,6 +153,24 @@ final class LotReckoning {
                 type,
                 alert,
                 course);
+    }
+
+    private LotOutlook.Progress progress(Track bottles, long capped, CarbonationOutlook carbonation) {
+        double done = carbonation.fractionDone().median();
+        ConditioningSigns signs =
+                ConditioningSigns.at(batch.yeast().strain(), bottles, capped, at.getEpochSecond(), done);
+        if (done >= CARBONATED) {
+            return LotOutlook.Progress.DONE;
+        }
+        boolean hotNow = bottles.valueAt(bottles.indexAt(at.getEpochSecond()))
+                > batch.yeast().strain().tooHotCelsius();
+        if (signs.tooHot() && hotNow) {
+            return LotOutlook.Progress.TOO_HOT;
+        }
+        if (signs.stalled()) {
+            return LotOutlook.Progress.STALLED;
+        }
+        return signs.slow() ? LotOutlook.Progress.SLOW : LotOutlook.Progress.WORKING;
     }
 
     private TemperatureOutlook temperature(long capped, Moments moments) {

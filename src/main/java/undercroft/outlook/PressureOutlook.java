@@ -1,5 +1,6 @@
 package undercroft.outlook;
 
+import undercroft.calc.gas.PressureLimits;
 import undercroft.catalogue.BottleType;
 import undercroft.quantity.Interval;
 import undercroft.series.Band;
@@ -29,4 +30,9 @@ public record PressureOutlook(
         double heatLimitCelsius,
         BottleType bottle,
         Alert alert,
-        Band course) {}
+        Band course) {
+    /** Whether the glass may have borne all that its class stands in a 60-second test. */
+    public boolean isWorn() {
+        return bottle.isGlass() && memoryBar.high() > PressureLimits.of(bottle).minuteStrengthBar();
+    }
+}

@@ -18,6 +18,8 @@ import undercroft.series.Track;
 /** What the spells of the places did to the lots that stood there. */
 final class SpellReviews {
     private static final double REFERENCE_CELSIUS = 21;
+    private static final double FROST_CELSIUS = 2;
+    private static final double STILL_WORKING = 0.97;
 
     private final Map<String, PlaceClimate> places;
     private final Instant at;
@@ -35,6 +37,9 @@ final class SpellReviews {
         for (PlaceClimate place : places.values()) {
             for (Spell spell : place.spells()) {
                 List<SpellReview.Toll> tolls = tolls(place, spell, batches);
+                if (spell.kind() == Spell.Kind.COLD && spell.peakCelsius() > FROST_CELSIUS) {
+                    tolls.removeIf(toll -> !wasWorking(batches, toll, spell));
+                }
                 if (!tolls.isEmpty()) {
                     reviews.add(new SpellReview(
                             place.place(),
@@ -49,6 +54,19 @@ final class SpellReviews {
         }
         reviews.sort(Comparator.comparing(SpellReview::from).reversed());
         return reviews;
+    }
+
+    /** Cool weather is nobody's business but that of yeast still at work. */
+    private static boolean wasWorking(List<BatchOutlook> batches, SpellReview.Toll toll, Spell spell) {
+        LotOutlook lot = batches.stream()
+                .filter(batch -> batch.id().equals(toll.batchId()))
+                .findFirst()
+                .orElseThrow()
+                .mainLot();
+        Band course = lot.carbonation().course();
+        int before = Math.max(0, course.indexAtOrBefore(spell.span().fromInclusive()));
+        return course.medianAt(before)
+                < STILL_WORKING * lot.carbonation().atEnd().median();
     }
 
     private List<SpellReview.Toll> tolls(PlaceClimate place, Spell spell, List<BatchOutlook> batches) {

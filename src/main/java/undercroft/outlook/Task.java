@@ -11,6 +11,7 @@ public record Task(Kind kind, Alert alert, Instant when, String batchId, String 
         COVER_FROM_LIGHT,
         MOVE_WARMER,
         CHILL,
+        CHECK_READINGS,
         READ_GAUGE,
         FIRST_TASTE,
         DRINK_SOON,

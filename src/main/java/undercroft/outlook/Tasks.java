@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import undercroft.calc.conditioning.ReadingsVerdict.Agreement;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Reading;
@@ -28,7 +29,7 @@ final class Tasks {
         this.words = words;
     }
 
-    List<Task> of(Batch batch, Stage stage, List<LotOutlook> lots) {
+    List<Task> of(Batch batch, Stage stage, List<LotOutlook> lots, Agreement readings) {
         if (stage == Stage.FILLING || stage == Stage.EMPTY) {
             return List.of();
         }
@@ -41,6 +42,7 @@ final class Tasks {
         BatchOutlook whole = new BatchOutlook(batch, stage, Alert.CLEAR, "", 0, lots, List.of(), List.of());
         LotOutlook main = whole.mainLot();
         yeast(batch, main);
+        readings(batch, readings);
         gauge(batch, stage, main);
         firstTaste(batch, stage, main);
         drinkSoon(batch, whole.oldestLot());
@@ -51,8 +53,7 @@ final class Tasks {
     private void pressure(Batch batch, LotOutlook lot) {
         PressureOutlook pressure = lot.pressure();
         String limit = words.bar(pressure.limitBar());
-        if (pressure.strongestBottle().high() > pressure.limitBar()
-                || pressure.memoryBar().high() > pressure.bottle().bottleClass().minuteStrengthBar()) {
+        if (pressure.strongestBottle().high() > pressure.limitBar()) {
             add(
                     Task.Kind.COOL_BEFORE_TOUCHING,
                     Alert.ACT,
@@ -61,6 +62,15 @@ final class Tasks {
                     "Cool " + batch.name() + " in its closed boxes before touching it",
                     "the strongest bottle may hold "
                             + words.bar(pressure.strongestBottle().high()) + ", limit " + limit);
+        } else if (pressure.isWorn()) {
+            add(
+                    Task.Kind.COOL_BEFORE_TOUCHING,
+                    Alert.ACT,
+                    words.at(),
+                    batch,
+                    "Cool " + batch.name() + " in its closed boxes before touching it",
+                    "its glass has borne up to " + words.bar(pressure.peakPast().high()) + " for a long time, limit "
+                            + limit);
         } else if (pressure.peakAhead().high() > pressure.limitBar()) {
             add(
                     Task.Kind.MOVE_COOLER,
@@ -105,6 +115,26 @@ final class Tasks {
                     batch,
                     "Move " + batch.name() + " somewhere cooler",
                     "its yeast suffers at " + celsius);
+        }
+    }
+
+    private void readings(Batch batch, Agreement readings) {
+        if (readings == Agreement.NEEDS_EXTRA_EXTRACT) {
+            add(
+                    Task.Kind.COOL_BEFORE_TOUCHING,
+                    Alert.ACT,
+                    words.at(),
+                    batch,
+                    "Cool " + batch.name() + " and keep it cold",
+                    "a reading shows more gas than its sugar can give: a wild or diastatic yeast may be at work");
+        } else if (readings == Agreement.DISAGREES) {
+            add(
+                    Task.Kind.CHECK_READINGS,
+                    Alert.WATCH,
+                    words.at(),
+                    batch,
+                    "Check the readings of " + batch.name(),
+                    "they do not fit its sugar and temperatures: a date, a gauge or a dose may be wrong");
         }
     }
 

@@ -11,58 +11,58 @@ import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
 
 /** Dates and figures as a person writes them, in the cellar's zone and units; English. */
-record Wording(ZoneId zone, UnitSystem units, Instant at) {
+public record Wording(ZoneId zone, UnitSystem units, Instant at) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter DAY_OF_YEAR = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEEE HH:mm", Locale.ENGLISH);
 
-    String day(Instant instant) {
+    public String day(Instant instant) {
         return day(instant.atZone(zone).toLocalDate());
     }
 
-    String day(LocalDate date) {
+    public String day(LocalDate date) {
         boolean thisYear = date.getYear() == at.atZone(zone).getYear();
         return (thisYear ? DAY : DAY_OF_YEAR).format(date);
     }
 
     /** A moment within the coming days: {@code Friday 19:30}. */
-    String moment(Instant instant) {
+    public String moment(Instant instant) {
         return MOMENT.format(instant.atZone(zone));
     }
 
-    String celsius(double celsius) {
+    public String celsius(double celsius) {
         if (units == UnitSystem.US) {
             return Temperature.ofCelsius(celsius).text(units);
         }
         return Math.round(celsius) + " °C";
     }
 
-    String celsiusExactly(double celsius) {
+    public String celsiusExactly(double celsius) {
         return Temperature.ofCelsius(celsius).text(units);
     }
 
-    String bar(double bar) {
+    public String bar(double bar) {
         return Pressure.ofBar(bar).text(units);
     }
 
-    String bars(Interval bar) {
+    public String bars(Interval bar) {
         return bar(bar.median()) + " (" + bar(bar.low()) + " to " + bar(bar.high()) + ")";
     }
 
-    static String volumes(Interval volumes) {
+    public static String volumes(Interval volumes) {
         return fixed(volumes.median(), 1) + " vol (" + fixed(volumes.low(), 1) + " to " + fixed(volumes.high(), 1)
                 + ")";
     }
 
-    static String percent(double share) {
+    public static String percent(double share) {
         return Math.round(100 * share) + " %";
     }
 
-    static String fixed(double value, int decimals) {
+    public static String fixed(double value, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 
-    static String bottles(int count) {
+    public static String bottles(int count) {
         return count == 1 ? "1 bottle" : count + " bottles";
     }
 }

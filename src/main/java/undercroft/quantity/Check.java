@@ -40,7 +40,7 @@ public final class Check {
 
     /** Returns {@code id} when it is a short slug: lower-case letters, digits and single hyphens. */
     public static String id(String where, String id) {
-        if (id == null || !id.matches("[a-z0-9]+(-[a-z0-9]+)*") || id.length() > 60) {
+        if (id == null || id.length() > 60 || !id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             throw new InvalidInput(
                     where, "\"" + id + "\" is not an id; use lower-case letters, digits and hyphens, such as loft-2");
         }

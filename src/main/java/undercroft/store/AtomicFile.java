@@ -1,6 +1,7 @@
 package undercroft.store;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import undercroft.quantity.InvalidInput;
@@ -20,7 +21,8 @@ import undercroft.quantity.InvalidInput;
  *   <li>the program dies between two steps: the old file is there, perhaps with a temporary file beside it.
  * </ul>
  *
- * <p>A file that is a symbolic link stays one: what it points to is replaced. Two writers at a time are kept apart by the
+ * <p>A write-protected file is refused, though a rename would go over it; the permissions of the old file go to the new
+ * one. A file that is a symbolic link stays one: what it points to is replaced. Two writers at a time are kept apart by the
  * lock of the cellar, not here.
  */
 final class AtomicFile {
@@ -32,11 +34,19 @@ final class AtomicFile {
 
     /** Replaces or creates the file; {@code name} is what the user calls it. */
     void replace(Path file, byte[] content, String name) {
+        replace(file, ByteBuffer.wrap(content), name);
+    }
+
+    void replace(Path file, ByteBuffer content, String name) {
         try {
             Path target = Files.exists(file) ? file.toRealPath() : file;
             Path beside = target.resolveSibling(target.getFileName() + ".tmp");
+            if (Files.exists(target) && !Files.isWritable(target)) {
+                throw new IOException("write-protected");
+            }
             try {
                 operations.write(beside, content);
+                keepPermissions(target, beside);
                 operations.rename(beside, target);
             } catch (IOException failure) {
                 discard(beside);
@@ -45,6 +55,16 @@ final class AtomicFile {
             forceFolder(target.getParent());
         } catch (IOException failure) {
             throw refused(name, "could not be written", failure);
+        }
+    }
+
+    private static void keepPermissions(Path from, Path to) {
+        try {
+            if (Files.exists(from)) {
+                Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+            }
+        } catch (IOException | UnsupportedOperationException withoutPermissions) {
+            // Not every file system has them, and the content matters more.
         }
     }
 

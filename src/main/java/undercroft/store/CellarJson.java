@@ -56,8 +56,10 @@ final class CellarJson {
         CellarJson read = null;
         try {
             ObjectNode tree = JsonText.parse(bytes);
-            Cellar cellar = readCellar(new JsonFields(tree, "", found));
-            KeptKeys.refuseNonFinite(tree, "", found);
+            JsonFields fields = new JsonFields(tree, "", found);
+            refuseOtherSchema(fields, found);
+            Cellar cellar = readCellar(fields);
+            KeptKeys.refuseUnwritable(tree, "", found);
             if (found.isEmpty()) {
                 read = new CellarJson(cellar, bytes, tree);
             }
@@ -85,7 +87,6 @@ final class CellarJson {
     }
 
     private static Cellar readCellar(JsonFields fields) {
-        refuseOtherSchema(fields.whole("schema"));
         String name = fields.text("name");
         ZoneId zone = fields.parsed("zone", ZoneId::of, "is no time zone; give one such as Europe/Vienna");
         Settings settings = fields.optionalObject("settings", CellarJson::readSettings, Settings.USUAL);
@@ -97,12 +98,20 @@ final class CellarJson {
         return fields.made(() -> new Cellar(name, zone, settings, places, batches, pours, bottles, sugars));
     }
 
-    private static void refuseOtherSchema(int schema) {
+    /** Stops at once: a file of another schema is not to be judged field by field. */
+    private static void refuseOtherSchema(JsonFields fields, List<InvalidInput> faults) {
+        int schema = fields.whole("schema");
+        if (!faults.isEmpty()) {
+            throw faults.remove(0);
+        }
         if (schema > SCHEMA) {
             throw new InvalidInput(
                     "schema",
                     "is " + schema + ", written by a newer version; this one knows " + SCHEMA
                             + ", so update it to open this cellar");
+        }
+        if (schema < 1) {
+            throw new InvalidInput("schema", "is " + schema + ", which never was; give " + SCHEMA);
         }
     }
 

@@ -3,6 +3,7 @@ package undercroft.store;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
@@ -66,6 +67,8 @@ final class CellarLock implements AutoCloseable {
         try {
             lock = channel.tryLock();
             return lock;
+        } catch (OverlappingFileLockException heldByOtherCode) {
+            return null;
         } finally {
             if (lock == null) {
                 channel.close();

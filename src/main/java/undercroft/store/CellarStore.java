@@ -198,6 +198,15 @@ public final class CellarStore implements AutoCloseable {
      * three decimals. Returns what the file holds then. Merging the same again writes nothing.
      */
     public synchronized TimeSeries merge(String placeId, TimeSeries newer) {
+        return TemperatureFile.merge(temperatureFile(placeId), newer, files);
+    }
+
+    /** Puts a whole series in place of what the file of a place holds; an empty one leaves the heading alone. */
+    public synchronized void replaceTemperatures(String placeId, TimeSeries celsius) {
+        TemperatureFile.replace(temperatureFile(placeId), celsius, files);
+    }
+
+    private Path temperatureFile(String placeId) {
         requireOpen();
         cellar().place(placeId);
         Path file = folder.temperatureFile(placeId);
@@ -206,13 +215,15 @@ public final class CellarStore implements AutoCloseable {
         } catch (IOException failure) {
             throw new InvalidInput("temperatures", "could not be made (" + AtomicFile.reason(failure) + ")");
         }
-        return TemperatureFile.merge(file, newer, files);
+        return file;
     }
 
+    /** A folder that is gone (a drive taken out) is not made again somewhere else. */
     private void requireOpen() {
         if (closed) {
             throw new IllegalStateException("the store is closed");
         }
+        CellarFolder.of(folder.path());
     }
 
     /** Gives the lock back. */

@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
 
 /** A cellar shipped inside the program, under {@code undercroft/demo-data/<name>} on the class path. */
 public final class DemoCellar {
@@ -32,6 +35,19 @@ public final class DemoCellar {
 
     public Cellar cellar() {
         return cellar;
+    }
+
+    /** The temperatures of the places that have a file, by the id of the place. */
+    public Map<String, TimeSeries> temperatures() {
+        Map<String, TimeSeries> all = new LinkedHashMap<>();
+        for (Place place : cellar.places()) {
+            String path = TemperatureFile.nameOf(Path.of(place.id() + ".csv"));
+            byte[] temperatures = resource(name, path);
+            if (temperatures != null) {
+                all.put(place.id(), TemperatureFile.read(temperatures, path));
+            }
+        }
+        return all;
     }
 
     /** Copies the demo into a new or empty folder, as it was shipped. {@code cellar.json} comes last. */

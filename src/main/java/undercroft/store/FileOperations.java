@@ -13,12 +13,11 @@ interface FileOperations {
     FileOperations DISK = new FileOperations() {};
 
     /** Writes the whole file and waits until the disk has it. */
-    default void write(Path file, byte[] content) throws IOException {
+    default void write(Path file, ByteBuffer content) throws IOException {
         try (FileChannel channel = FileChannel.open(
                 file, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-            ByteBuffer buffer = ByteBuffer.wrap(content);
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
+            while (content.hasRemaining()) {
+                channel.write(content);
             }
             channel.force(true);
         }

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -14,6 +14,7 @@ import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -29,7 +30,7 @@ final class JsonText {
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
             .build();
     private static final ObjectWriter WRITER = MAPPER.writer(printer());
 
@@ -59,13 +60,13 @@ final class JsonText {
             throw new InvalidInput("", "is empty; restore an earlier version from the history folder");
         }
         try (JsonParser parser = MAPPER.createParser(bytes)) {
-            return parse(parser);
+            return parse(parser, bytes.length);
         } catch (IOException fault) {
             throw new InvalidInput("", "is not UTF-8 text; it is no cellar file or was damaged");
         }
     }
 
-    private static ObjectNode parse(JsonParser parser) {
+    private static ObjectNode parse(JsonParser parser, int length) {
         try {
             JsonNode tree = MAPPER.readTree(parser);
             if (parser.nextToken() != null) {
@@ -75,21 +76,26 @@ final class JsonText {
                 return object;
             }
             throw new InvalidInput("", "does not hold a JSON object { ... }; it is no cellar file");
-        } catch (JsonEOFException fault) {
-            throw new InvalidInput(
-                    "", "breaks off" + at(fault.getLocation()) + "; the end is missing, restore an earlier version");
         } catch (JacksonException fault) {
-            throw described(parser, fault);
+            throw described(parser, length, fault);
         } catch (IOException fault) {
             throw new InvalidInput("", "is not UTF-8 text; it is no cellar file or was damaged");
         }
     }
 
-    private static InvalidInput described(JsonParser parser, JacksonException fault) {
+    private static InvalidInput described(JsonParser parser, int length, JacksonException fault) {
         String message = fault.getOriginalMessage() == null ? "" : fault.getOriginalMessage();
+        boolean atEnd = parser.currentLocation().getByteOffset() >= length;
+        if (!parser.getParsingContext().inRoot() && (atEnd || message.startsWith("Unexpected end-of-input"))) {
+            return new InvalidInput(
+                    "", "breaks off" + at(fault.getLocation()) + "; the end is missing, restore an earlier version");
+        }
         String where = path(parser.getParsingContext());
         if (message.startsWith("Duplicate field")) {
             return new InvalidInput(where, "stands twice" + at(fault.getLocation()) + "; remove one of them");
+        }
+        if (fault instanceof StreamConstraintsException) {
+            return new InvalidInput("", "is nested too deeply or has too long a text" + at(fault.getLocation()));
         }
         return new InvalidInput(where, "is not JSON" + at(fault.getLocation()) + "; correct it there");
     }

@@ -1,5 +1,7 @@
 package undercroft.store;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -76,18 +78,28 @@ final class KeptKeys {
         return -1;
     }
 
-    /** Notes every NaN or infinity, which JSON does not have, unless a fault is known of that place already. */
-    static void refuseNonFinite(JsonNode node, String path, List<InvalidInput> faults) {
+    /**
+     * Notes what could be read but not be written again: NaN and infinities, which JSON does not have, and texts with half
+     * of a surrogate pair, which UTF-8 does not have; unless a fault is known of that place already.
+     */
+    static void refuseUnwritable(JsonNode node, String path, List<InvalidInput> faults) {
         boolean infinite = node.isDouble() && !Double.isFinite(node.doubleValue());
         if (infinite && faults.stream().noneMatch(fault -> fault.where().equals(path))) {
             faults.add(new InvalidInput(path, "is not a finite number; give a plain figure"));
         }
+        if (node.isTextual() && !UTF_8.newEncoder().canEncode(node.textValue())) {
+            faults.add(new InvalidInput(path, "holds half of a character; write it anew"));
+        }
         for (Map.Entry<String, JsonNode> entry : node.properties()) {
-            refuseNonFinite(entry.getValue(), path.isEmpty() ? entry.getKey() : path + "." + entry.getKey(), faults);
+            String inner = path.isEmpty() ? entry.getKey() : path + "." + entry.getKey();
+            if (!UTF_8.newEncoder().canEncode(entry.getKey())) {
+                faults.add(new InvalidInput(path, "has a key with half of a character; write it anew"));
+            }
+            refuseUnwritable(entry.getValue(), inner, faults);
         }
         if (node instanceof ArrayNode array) {
             for (int i = 0; i < array.size(); i++) {
-                refuseNonFinite(array.get(i), path + "[" + i + "]", faults);
+                refuseUnwritable(array.get(i), path + "[" + i + "]", faults);
             }
         }
     }

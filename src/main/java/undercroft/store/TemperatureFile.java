@@ -1,7 +1,7 @@
 package undercroft.store;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +14,8 @@ import undercroft.series.TimeSeries;
  * UTC to the second, at most three decimals.
  */
 public final class TemperatureFile {
+    private static final int LONGEST_LINE = "2026-03-29T01:30:00Z,-60.125\n".length();
+
     private TemperatureFile() {}
 
     /** The series in the file. The first line at fault is told by its number. */
@@ -53,6 +55,11 @@ public final class TemperatureFile {
         return merged;
     }
 
+    /** Writes a whole series in place of what the file held, all or nothing. */
+    static void replace(Path file, TimeSeries series, AtomicFile files) {
+        files.replace(file, print(asWritten(series, nameOf(file))), nameOf(file));
+    }
+
     /** The series as it comes back from a file. */
     private static TimeSeries asWritten(TimeSeries series, String name) {
         TimeSeries.Builder rounded = new TimeSeries.Builder();
@@ -70,9 +77,9 @@ public final class TemperatureFile {
         return rounded.build();
     }
 
-    static byte[] print(TimeSeries series) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream(32 + 28 * series.size());
-        out.writeBytes((TemperatureLines.HEADER + "\n").getBytes(StandardCharsets.US_ASCII));
+    static ByteBuffer print(TimeSeries series) {
+        ByteBuffer out = ByteBuffer.allocate(TemperatureLines.HEADER.length() + 1 + LONGEST_LINE * series.size());
+        out.put((TemperatureLines.HEADER + "\n").getBytes(StandardCharsets.US_ASCII));
         byte[] line = new byte["2026-03-29T01:30:00Z,".length()];
         long dayWritten = Long.MIN_VALUE;
         for (int i = 0; i < series.size(); i++) {
@@ -82,39 +89,48 @@ public final class TemperatureFile {
                 System.arraycopy(date, 0, line, 0, line.length);
                 dayWritten = day;
             }
-            int second = (int) Math.floorMod(series.timeAt(i), 86_400L);
+            int second = Math.floorMod(series.timeAt(i), 86_400);
             putTwoDigits(line, 11, second / 3600);
             putTwoDigits(line, 14, second / 60 % 60);
             putTwoDigits(line, 17, second % 60);
-            out.writeBytes(line);
-            putThousandths(out, Math.round(series.valueAt(i) * 1000));
-            out.write('\n');
+            out.put(line);
+            putThousandths(out, (int) Math.round(series.valueAt(i) * 1000));
+            out.put((byte) '\n');
         }
-        return out.toByteArray();
+        return out.flip();
     }
 
     private static void putTwoDigits(byte[] line, int at, int value) {
-        line[at] = (byte) ('0' + value / 10);
-        line[at + 1] = (byte) ('0' + value % 10);
+        line[at] = digit(value / 10);
+        line[at + 1] = digit(value);
     }
 
-    private static void putThousandths(ByteArrayOutputStream out, long thousandths) {
+    private static byte digit(int value) {
+        return (byte) ('0' + value % 10);
+    }
+
+    private static void putThousandths(ByteBuffer out, int thousandths) {
         if (thousandths < 0) {
-            out.write('-');
+            out.put((byte) '-');
         }
-        long magnitude = Math.abs(thousandths);
-        out.writeBytes(Long.toString(magnitude / 1000).getBytes(StandardCharsets.US_ASCII));
-        int rest = (int) (magnitude % 1000);
+        int magnitude = Math.abs(thousandths);
+        if (magnitude >= 100_000) {
+            out.put(digit(magnitude / 100_000));
+        }
+        if (magnitude >= 10_000) {
+            out.put(digit(magnitude / 10_000));
+        }
+        out.put(digit(magnitude / 1000));
+        int rest = magnitude % 1000;
         if (rest == 0) {
             return;
         }
-        out.write('.');
-        out.write('0' + rest / 100);
+        out.put((byte) '.').put(digit(rest / 100));
         if (rest % 100 != 0) {
-            out.write('0' + rest / 10 % 10);
-            if (rest % 10 != 0) {
-                out.write('0' + rest % 10);
-            }
+            out.put(digit(rest / 10));
+        }
+        if (rest % 10 != 0) {
+            out.put(digit(rest));
         }
     }
 }

@@ -188,7 +188,10 @@ final class TemperatureLines {
             return month == 2 && leap ? 29 : DAYS[month - 1];
         }
 
-        /** Days since 1970-01-01, for years from 1900 on; March comes first so that the leap day is the last. */
+        /**
+         * Days since 1970-01-01, for years from 1900 on; March comes first so that the leap day is the last (H. Hinnant,
+         * chrono-Compatible Low-Level Date Algorithms, 2013, from memory).
+         */
         static long epochDay(int year, int month, int day) {
             int y = month <= 2 ? year - 1 : year;
             int fromMarch = (month + 9) % 12;

@@ -50,6 +50,6 @@ final class AsOfBar extends HBox {
         today.getStyleClass().add("quiet");
         today.setOnAction(event -> time.goToToday());
         today.disableProperty().bind(time.dayProperty().isEqualTo(0));
-        getChildren().addAll(name, slider, date, today);
+        getChildren().addAll(name, slider, today, date);
     }
 }

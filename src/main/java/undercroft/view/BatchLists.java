@@ -59,6 +59,12 @@ final class BatchLists extends VBox {
                                 Sort.MOVES,
                                 Texts.of("batch.tab.moves", page.moves().size())),
                         name(Sort.NOTES, Texts.of("batch.tab.notes")));
+        Label hint = faint(Texts.of("plots.hint"));
+        hint.setMaxWidth(Double.MAX_VALUE);
+        hint.setAlignment(Pos.CENTER_RIGHT);
+        HBox.setHgrow(hint, Priority.ALWAYS);
+        names.setAlignment(Pos.CENTER_LEFT);
+        names.getChildren().add(hint);
         getChildren().setAll(names, list);
         fill();
     }

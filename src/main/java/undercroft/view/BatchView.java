@@ -24,6 +24,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.plot.PlotStack;
 import undercroft.report.BatchPicture;
+import undercroft.report.PictureSpan;
 import undercroft.series.Band;
 
 /** The page of the batch that is chosen. */
@@ -88,7 +89,6 @@ final class BatchView extends ScrollPane {
         for (BatchPage.Figure figure : shown.figures()) {
             FigureTile tile = new FigureTile(figure, parts.dark().get());
             HBox.setHgrow(tile, Priority.ALWAYS);
-            tile.setPrefWidth(120);
             figures.getChildren().add(tile);
         }
         lists.show(shown);
@@ -101,7 +101,7 @@ final class BatchView extends ScrollPane {
         Band course = lot.carbonation().course();
         Instant capped = shown.batch().batch().cappedAt().orElse(outlook.at());
         Instant end = course.size() == 0 ? outlook.at() : Instant.ofEpochSecond(course.timeAt(course.size() - 1));
-        long margin = Math.max(3600, (end.getEpochSecond() - capped.getEpochSecond()) / 50);
+        long margin = Math.max(3600, (outlook.at().getEpochSecond() - capped.getEpochSecond()) / 40);
         PlotStack stack = BatchPicture.of(
                 shown.batch(),
                 lot,
@@ -113,7 +113,7 @@ final class BatchView extends ScrollPane {
                 outlook.at());
         String key = shown.batch().id() + "/" + lot.lot().id();
         plots.setPalette(Looks.palette(parts.dark().get()));
-        plots.show(stack, key.equals(shownLot));
+        plots.show(stack, PictureSpan.until(outlook, shown.batch(), lot).getEpochSecond(), key.equals(shownLot));
         shownLot = key;
     }
 

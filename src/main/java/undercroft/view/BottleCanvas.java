@@ -6,13 +6,17 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import undercroft.app.ShelfPlan;
+import undercroft.outlook.Stage;
 
-/** The bottles of a crate behind its front board: taken ones leave their slot empty. */
+/** The bottles of a crate behind its front board: taken ones leave their slot empty, planned ones show faintly. */
 final class BottleCanvas extends Canvas {
     static final double HEIGHT = 66;
     private static final double SIDE = 9;
-    private static final double ROW_RISE = 4.5;
+    private static final double ROW_RISE = 4;
+    private static final double ROW_SHIFT = 3;
+    private static final double GAP = 1.5;
     private static final double BOARD = 13;
+    private static final double PLANNED = 0.35;
     private static final double LOOSEST = 1.5;
     private static final double MOST_WIDTH = 360;
 
@@ -26,7 +30,7 @@ final class BottleCanvas extends Canvas {
     }
 
     private static int rows(int bottles) {
-        return bottles > 36 ? 4 : bottles > 16 ? 3 : bottles > 7 ? 2 : 1;
+        return bottles > 48 ? 5 : bottles > 36 ? 4 : bottles > 16 ? 3 : bottles > 7 ? 2 : 1;
     }
 
     private record Slot(BottleShape shape, ShelfPlan.Rack rack, boolean taken) {}
@@ -48,9 +52,9 @@ final class BottleCanvas extends Canvas {
         double width = 2 * SIDE;
         List<Slot> slots = canvas.slots();
         for (int i = 0; i < slots.size(); i += canvas.rows) {
-            width += slots.get(i).shape().width() + 1.5;
+            width += slots.get(i).shape().width() + GAP;
         }
-        return Math.min(MOST_WIDTH, Math.ceil(width + 3 * (canvas.rows - 1)));
+        return Math.min(MOST_WIDTH, Math.ceil(width + ROW_SHIFT * (canvas.rows - 1)));
     }
 
     void draw(double width, boolean dark) {
@@ -59,25 +63,38 @@ final class BottleCanvas extends Canvas {
         GraphicsContext canvas = getGraphicsContext2D();
         canvas.clearRect(0, 0, width, HEIGHT);
         List<Slot> slots = slots();
-        double wanted = wantedWidth(crate);
-        double spread = Math.min(LOOSEST, (width - 2 * SIDE) / (wanted - 2 * SIDE));
+        double advance = 0;
+        double last = 0;
+        for (int i = 0; i < slots.size(); i += rows) {
+            advance += last == 0 ? 0 : last + GAP;
+            last = slots.get(i).shape().width();
+        }
+        double room = width - 2 * SIDE - ROW_SHIFT * (rows - 1) - last;
+        double spread = advance == 0 ? 1 : Math.min(LOOSEST, room / advance);
         for (int row = rows - 1; row >= 0; row--) {
-            double x = SIDE + 3 * row;
+            double x = SIDE + ROW_SHIFT * row;
             for (int i = 0; i + row < slots.size(); i += rows) {
                 Slot slot = slots.get(i + row);
                 draw(canvas, slot, x, HEIGHT - 3 - row * ROW_RISE, dark);
-                x += (slots.get(i).shape().width() + 1.5) * spread;
+                x += (slots.get(i).shape().width() + GAP) * spread;
             }
         }
         drawBoard(canvas, width, dark);
     }
 
     private void draw(GraphicsContext canvas, Slot slot, double x, double ground, boolean dark) {
-        GlassPaint paint = GlassPaint.of(slot.rack().colour(), dark);
-        if (slot.taken()) {
-            return;
+        boolean planned = crate.stage() == Stage.FILLING;
+        if (planned || !slot.taken()) {
+            canvas.setGlobalAlpha(planned ? PLANNED : 1);
+            slot.shape()
+                    .draw(
+                            canvas,
+                            x,
+                            ground,
+                            crate.fill(),
+                            GlassPaint.of(slot.rack().colour(), dark));
+            canvas.setGlobalAlpha(1);
         }
-        slot.shape().draw(canvas, x, ground, crate.fill(), paint);
     }
 
     private void drawBoard(GraphicsContext canvas, double width, boolean dark) {

@@ -16,8 +16,8 @@ import undercroft.outlook.Stage;
 /** A crate on a plank, and the label that hangs below it. */
 final class CrateView extends Region {
     static final double LABEL_HEIGHT = 62;
-    private static final double LEAST_WIDTH = 122;
-    private static final double CLOSEST = 0.72;
+    private static final double LEAST_WIDTH = 132;
+    private static final double CLOSEST = 0.6;
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     private final ShelfPlan.Crate crate;

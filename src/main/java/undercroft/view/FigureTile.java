@@ -3,19 +3,26 @@ package undercroft.view;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.PopOver;
 import undercroft.app.BatchPage;
 import undercroft.app.Texts;
 import undercroft.outlook.Alert;
 
 /** A key figure; a press tells where it comes from. */
 final class FigureTile extends Button {
+    private static final int LONG_VALUE = 13;
+
     FigureTile(BatchPage.Figure figure, boolean dark) {
         Label name = new Label(figure.label());
         name.getStyleClass().add("figure-name");
         Label value = new Label(figure.value());
         value.getStyleClass().add("figure-value");
+        if (figure.value().length() > LONG_VALUE) {
+            value.getStyleClass().add("long");
+        }
         value.setId("figure-" + figure.id() + "-value");
         HBox row = new HBox(6, value);
         row.setAlignment(Pos.CENTER_LEFT);
@@ -32,6 +39,7 @@ final class FigureTile extends Button {
         setMaxWidth(Double.MAX_VALUE);
         setMinWidth(96);
         setAccessibleText(Texts.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
-        setOnAction(event -> Popovers.show(this, new WhyNote(figure), dark));
+        setTooltip(new Tooltip(getAccessibleText()));
+        setOnAction(event -> Popovers.show(this, new WhyNote(figure), PopOver.ArrowLocation.TOP_CENTER, dark));
     }
 }

@@ -31,6 +31,7 @@ public final class MainWindow {
     private final Parts parts;
     private final Scene scene;
     private final Timeline clock;
+    private final ShelfView shelfView;
 
     public MainWindow(Parts parts) {
         this.parts = parts;
@@ -41,7 +42,7 @@ public final class MainWindow {
                 new TimeViewModel(parts.workspace(), parts.forecasts().asOfProperty(), parts.clock());
         TonightViewModel tonight = new TonightViewModel(parts.forecasts().outlookProperty());
 
-        ShelfView shelfView = new ShelfView(shelf, parts);
+        shelfView = new ShelfView(shelf, parts);
         BatchView batchView = new BatchView(batch, parts);
         HBox.setHgrow(batchView, Priority.ALWAYS);
         HBox middle = new HBox(shelfView, batchView);
@@ -87,6 +88,7 @@ public final class MainWindow {
         stage.setOnHidden(event -> clock.stop());
         parts.forecasts().refresh();
         stage.show();
+        shelfView.takeFocus();
     }
 
     private void showSaveFault(InvalidInput fault) {

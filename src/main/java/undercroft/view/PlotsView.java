@@ -34,6 +34,7 @@ public final class PlotsView extends Region {
     private final FontMeasure measure = new FontMeasure();
     private final ReadOnlyStringWrapper readout = new ReadOnlyStringWrapper(this, "readout", "");
     private PlotStack whole;
+    private PlotStack usual;
     private PlotStack shown;
     private Picture picture;
     private Palette palette = Palette.LIGHT;
@@ -57,13 +58,26 @@ public final class PlotsView extends Region {
         setOnKeyPressed(this::key);
     }
 
-    /** Shows other plots; the stretch of time looked at stays when {@code keepsView}. */
+    /** Shows other plots over their whole time; the stretch looked at stays when {@code keepsView}. */
     public void show(PlotStack stack, boolean keepsView) {
+        show(stack, stack.until(), keepsView);
+    }
+
+    /**
+     * Shows other plots: {@code stack} over its whole time can be zoomed out to, the stretch up to {@code usualUntil} is
+     * shown at first. What was zoomed to stays when {@code keepsView}.
+     */
+    void show(PlotStack stack, long usualUntil, boolean keepsView) {
         boolean keeps = keepsView && shown != null && isZoomed();
         PlotStack before = shown;
         whole = stack;
-        shown = keeps ? stack.over(before.from(), before.until()) : stack;
+        usual = stack.over(stack.from(), Math.max(stack.from() + 1, Math.min(stack.until(), usualUntil)));
+        shown = keeps ? stack.over(before.from(), before.until()) : usual;
         requestLayout();
+    }
+
+    private boolean isZoomed() {
+        return shown.from() != usual.from() || shown.until() != usual.until();
     }
 
     public void setPalette(Palette newPalette) {
@@ -82,10 +96,6 @@ public final class PlotsView extends Region {
 
     Picture picture() {
         return picture;
-    }
-
-    private boolean isZoomed() {
-        return shown.from() != whole.from() || shown.until() != whole.until();
     }
 
     @Override
@@ -127,7 +137,7 @@ public final class PlotsView extends Region {
         requestFocus();
         lastX = event.getX();
         if (event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2) {
-            showAll();
+            showUsual();
         }
     }
 
@@ -162,7 +172,7 @@ public final class PlotsView extends Region {
             case MINUS, SUBTRACT -> look(time.zoomedAbout(middle, 1 / KEY_ZOOM));
             case LEFT -> panOrPoint(middle, -step, KEY_PAN_PIXELS);
             case RIGHT -> panOrPoint(middle, step, -KEY_PAN_PIXELS);
-            case HOME -> showAll();
+            case HOME -> showUsual();
             case ESCAPE -> pointAt(Double.NaN);
             default -> {
                 return;
@@ -179,8 +189,8 @@ public final class PlotsView extends Region {
         }
     }
 
-    private void showAll() {
-        shown = whole;
+    private void showUsual() {
+        shown = usual;
         requestLayout();
     }
 

@@ -1,5 +1,6 @@
 package undercroft.view;
 
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -9,20 +10,37 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
+import undercroft.app.ShelfLists;
 import undercroft.app.ShelfPlan;
 import undercroft.app.ShelfViewModel;
 import undercroft.app.Texts;
+import undercroft.outlook.CellarOutlook;
 
 /** Title of the shelf, what comes first on it, and what can be added. */
 final class ShelfHeader extends HBox {
-    ShelfHeader(ShelfViewModel model, Editors editors) {
+    ShelfHeader(ShelfViewModel model, Parts parts) {
         getStyleClass().add("shelf-header");
         setAlignment(Pos.CENTER_LEFT);
         Label title = new Label(Texts.of("shelf.title"));
         title.getStyleClass().add("section-title");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        getChildren().addAll(title, space, order(model), add(editors));
+        ListButton spells = new ListButton("lists.spells.button", parts, model::chooseBatch);
+        spells.setId("spells");
+        ListButton pours = new ListButton("lists.pours.button", parts, model::chooseBatch);
+        pours.setId("pours");
+        ReadOnlyObjectProperty<CellarOutlook> outlook = parts.forecasts().outlookProperty();
+        Runnable show = () -> {
+            if (outlook.get() != null) {
+                ShelfLists lists = ShelfLists.of(outlook.get());
+                spells.show(lists.spells());
+                pours.show(lists.pours());
+            }
+        };
+        outlook.addListener((property, before, after) -> show.run());
+        show.run();
+        title.setMinWidth(USE_PREF_SIZE);
+        getChildren().addAll(title, spells, pours, space, order(model), add(parts.editors()));
     }
 
     private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model) {
@@ -49,6 +67,8 @@ final class ShelfHeader extends HBox {
         order.valueProperty().bindBidirectional(model.orderProperty());
         order.setId("shelf-order");
         order.getStyleClass().add("quiet");
+        order.setMinWidth(120);
+        order.setPrefWidth(168);
         order.setAccessibleText(Texts.of("shelf.order.sentence"));
         return order;
     }
@@ -60,6 +80,7 @@ final class ShelfHeader extends HBox {
         batch.setOnAction(event -> editors.addBatch());
         MenuButton add = new MenuButton(Texts.of("shelf.add.menu"), null, batch, place);
         add.setId("shelf-add");
+        add.setMinWidth(USE_PREF_SIZE);
         add.getStyleClass().add("quiet");
         return add;
     }

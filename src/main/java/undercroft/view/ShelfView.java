@@ -42,12 +42,18 @@ final class ShelfView extends VBox {
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
-        getChildren().addAll(new ShelfHeader(model, parts.editors()), scroll);
+        getChildren().addAll(new ShelfHeader(model, parts), scroll);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         model.planProperty().addListener((property, before, after) -> draw());
+        model.showsGoneProperty().addListener((property, before, after) -> draw());
         model.chosenProperty().addListener((property, before, after) -> markChosen());
         parts.dark().addListener((property, before, after) -> draw());
         draw();
+    }
+
+    /** Puts the keyboard on the crates. */
+    void takeFocus() {
+        planks.requestFocus();
     }
 
     private void draw() {
@@ -74,7 +80,22 @@ final class ShelfView extends VBox {
                 planks.getChildren().add(plank("shelf.plank.gone", plan.gone()));
             }
         }
+        if (!plan.crates().isEmpty()) {
+            planks.getChildren().add(sum(plan));
+        }
         markChosen();
+    }
+
+    private static Label sum(ShelfPlan plan) {
+        long batches = plan.planks().stream()
+                .flatMap(plank -> plank.crates().stream())
+                .map(ShelfPlan.Crate::batchId)
+                .distinct()
+                .count();
+        int bottles = plan.crates().stream().mapToInt(ShelfPlan.Crate::left).sum();
+        Label sum = new Label(Texts.counted("shelf.sum.text", bottles, Texts.counted("shelf.sum.batches", batches)));
+        sum.getStyleClass().add("faint");
+        return sum;
     }
 
     private List<CrateView> crates(List<ShelfPlan.Crate> plan) {

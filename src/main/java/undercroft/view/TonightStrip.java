@@ -1,6 +1,5 @@
 package undercroft.view;
 
-import atlantafx.base.controls.Popover;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.event.ActionEvent;
@@ -8,9 +7,11 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.PopOver;
 import undercroft.app.Texts;
 import undercroft.app.TonightViewModel;
 import undercroft.outlook.Alert;
@@ -99,6 +100,7 @@ final class TonightStrip extends HBox {
         button.setMinWidth(120);
         button.setAlignment(Pos.CENTER_LEFT);
         button.setAccessibleText(Texts.of("tonight.line.sentence", line.alert().label(), line.what(), why.getText()));
+        button.setTooltip(new Tooltip(button.getAccessibleText()));
         button.setOnAction(event -> chooseBatch.accept(line.batchId()));
         return button;
     }
@@ -110,13 +112,16 @@ final class TonightStrip extends HBox {
         more.getStyleClass().add("quiet");
         more.setOnAction(event -> {
             VBox list = new VBox(2);
-            Popover popover = Popovers.show(more, list, parts.dark().get());
-            rest.forEach(line -> {
+            for (TonightViewModel.Line line : rest) {
                 Button button = button(line);
-                button.setPrefWidth(360);
-                button.addEventHandler(ActionEvent.ACTION, chosen -> popover.hide());
+                button.setPrefWidth(380);
+                button.addEventHandler(
+                        ActionEvent.ACTION,
+                        chosen -> button.getScene().getWindow().hide());
                 list.getChildren().add(button);
-            });
+            }
+            Popovers.show(
+                    more, list, PopOver.ArrowLocation.TOP_RIGHT, parts.dark().get());
         });
         return more;
     }

@@ -33,7 +33,11 @@ final class TopBar extends HBox {
         Region right = new Region();
         HBox.setHgrow(left, Priority.ALWAYS);
         HBox.setHgrow(right, Priority.ALWAYS);
-        getChildren().addAll(name, cellarMenu(), left, new AsOfBar(time), right, undo(), redo(), units(), theme());
+        Label working = new Label(Texts.of("bar.working.sentence"));
+        working.getStyleClass().add("faint");
+        working.visibleProperty().bind(parts.forecasts().workingProperty());
+        getChildren()
+                .addAll(name, cellarMenu(), left, new AsOfBar(time), working, right, undo(), redo(), units(), theme());
     }
 
     private Node cellarMenu() {
@@ -43,6 +47,7 @@ final class TopBar extends HBox {
         menu.setId("cellar-menu");
         menu.getStyleClass().add("quiet");
         menu.setMaxWidth(200);
+        menu.setAccessibleText(Texts.of("bar.cellar.menu", menu.getText()));
         workspace
                 .stateProperty()
                 .addListener(

@@ -1,5 +1,6 @@
 package undercroft.view;
 
+import java.util.Locale;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -15,7 +16,7 @@ import undercroft.outlook.Why;
 
 /** Where a figure comes from: how it is reckoned, from what, what was taken for granted, and the source. */
 final class WhyNote extends VBox {
-    private static final double WIDTH = 380;
+    private static final double WIDTH = 430;
 
     WhyNote(BatchPage.Figure figure) {
         super(6);
@@ -28,7 +29,7 @@ final class WhyNote extends VBox {
             return;
         }
         Why why = figure.why().get();
-        getChildren().addAll(title(why.number()), text(why.equation()));
+        getChildren().addAll(title(why.number()), text(sentence(why.equation())));
         if (!why.inputs().isEmpty()) {
             GridPane inputs = grid();
             for (int row = 0; row < why.inputs().size(); row++) {
@@ -44,19 +45,24 @@ final class WhyNote extends VBox {
                 Label grade = new Label(assumption.grade().label());
                 grade.getStyleClass().add("grade");
                 grade.setMinWidth(USE_PREF_SIZE);
-                assumptions.addRow(row, text(assumption.text()), grade);
+                assumptions.addRow(row, text(sentence(assumption.text())), grade);
             }
             getChildren().addAll(heading("why.assumptions"), assumptions);
         }
         if (!why.source().isEmpty()) {
-            getChildren().addAll(heading("why.source"), text(why.source()));
+            getChildren().addAll(heading("why.source"), text(sentence(why.source())));
         }
+    }
+
+    private static String sentence(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ENGLISH) + words.substring(1);
     }
 
     private static GridPane grid() {
         GridPane grid = new GridPane(12, 4);
         ColumnConstraints words = new ColumnConstraints();
         words.setHgrow(Priority.ALWAYS);
+        words.setMinWidth(WIDTH * 0.42);
         ColumnConstraints values = new ColumnConstraints();
         values.setHalignment(HPos.RIGHT);
         values.setMaxWidth(WIDTH * 0.55);

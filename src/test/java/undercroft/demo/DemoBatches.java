@@ -52,9 +52,12 @@ final class DemoBatches {
     private static Batch overprimed() {
         Instant capped = at("2026-06-28T15:00:00Z");
         Lot lot = lot("box", "longneck-330", GlassColour.FLINT, 54, capped, "loft", Cover.CLOSED_BOX, true)
-                .withDraws(opened("2026-07-26T18:00:00Z", 3, "2026-08-22T19:00:00Z", 2));
+                .withDraws(List.of(
+                        new Draw(at("2026-07-26T18:00:00Z"), 3, Draw.Fate.OPENED, "lively, foams over"),
+                        new Draw(at("2026-08-12T13:30:00Z"), 1, Draw.Fate.BURST, "heard it from the stairs"),
+                        new Draw(at("2026-08-29T19:00:00Z"), 1, Draw.Fate.OPENED, "over the sink")));
         return batch("millrace-saison", "Millrace Saison", beer(BeerKind.SAISON_TRIPEL, 6.2, 26, 9, 24), ALE)
-                .primed(18.2, "dextrose", 190)
+                .primed(18.2, "dextrose", 226)
                 .capped(capped, lot)
                 .notes("Weighed twice by mistake? The jar was lighter than it should be.")
                 .make();
@@ -85,7 +88,7 @@ final class DemoBatches {
         Instant capped = at("2026-10-24T14:00:00Z");
         Lot lot = lot("box", "swingtop-500", GlassColour.AMBER, 30, capped, "stair-cupboard", Cover.CLOSED_BOX, false);
         return batch("larch-honey-ale", "Larch Honey Ale", beer(BeerKind.PALE_ALE, 5.4, 24, 14, 20), ALE)
-                .primed(15.3, "honey", 172)
+                .primed(15.3, "honey", 196)
                 .capped(capped, lot)
                 .notes("Honey from the market, no label.")
                 .make();
@@ -177,17 +180,17 @@ final class DemoBatches {
     }
 
     private static Batch almostEmpty() {
-        Instant capped = at("2026-05-16T13:00:00Z");
+        Instant capped = at("2026-07-25T13:00:00Z");
         Lot lot = lot("shelf", "swingtop-500", GlassColour.AMBER, 36, capped, "stair-cupboard", Cover.CLOSED_BOX, false)
                 .withDraws(opened(
-                        "2026-06-20T18:00:00Z",
+                        "2026-08-22T18:00:00Z",
                         9,
-                        "2026-08-01T18:00:00Z",
-                        8,
                         "2026-09-12T18:00:00Z",
+                        8,
+                        "2026-10-10T18:00:00Z",
                         9,
-                        "2026-10-30T18:00:00Z",
-                        7));
+                        "2026-11-06T18:00:00Z",
+                        8));
         return batch("rookery-brown", "Rookery Brown", beer(BeerKind.AMBER_BROWN, 4.8, 25, 45, 20), ALE)
                 .primed(18.4, "brown-sugar", 92)
                 .capped(capped, lot)

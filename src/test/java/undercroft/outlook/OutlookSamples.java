@@ -134,21 +134,19 @@ public final class OutlookSamples {
                         new PlaceOutlook(SILL, 20.5, -1.4, true),
                         new PlaceOutlook(FRIDGE, 4.6, 0, false)),
                 List.of(spell()),
-                List.of(new PourPlan(
-                        new Pour(
-                                "saturday",
-                                "quarry",
-                                6,
-                                at.plus(Duration.ofDays(3)),
-                                "fridge",
-                                OptionalDouble.empty(),
-                                ""),
-                        Optional.of(at.plus(Duration.ofDays(2))),
-                        at.plus(Duration.ofDays(3)),
-                        true,
-                        "")),
+                cellar.batches().isEmpty() ? List.of() : List.of(pour(at)),
                 tasks,
                 List.of());
+    }
+
+    private static PourPlan pour(Instant at) {
+        Instant saturday = at.plus(Duration.ofDays(3));
+        return new PourPlan(
+                new Pour("saturday", "quarry", 6, saturday, "fridge", OptionalDouble.empty(), ""),
+                Optional.of(at.plus(Duration.ofDays(2))),
+                saturday,
+                true,
+                "");
     }
 
     private static SpellReview spell() {

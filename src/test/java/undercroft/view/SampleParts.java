@@ -5,16 +5,14 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import javafx.beans.property.SimpleBooleanProperty;
 import undercroft.app.BackgroundTasks;
 import undercroft.app.Faults;
 import undercroft.app.Forecasts;
-import undercroft.app.Keeper;
+import undercroft.app.SampleWorkspace;
 import undercroft.app.Workspace;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.OutlookSamples;
-import undercroft.series.TimeSeries;
 
 /** A window's parts over the sample shelf: nothing on disk, all at once, each outlook asked for noted. */
 final class SampleParts {
@@ -24,7 +22,7 @@ final class SampleParts {
 
     SampleParts(Cellar cellar) {
         BackgroundTasks atOnce = new BackgroundTasks(Runnable::run, Runnable::run);
-        Workspace workspace = new Workspace(new MemoryKeeper(cellar), atOnce);
+        Workspace workspace = SampleWorkspace.of(cellar);
         Clock clock = Clock.fixed(OutlookSamples.NOW, ZoneOffset.UTC);
         Faults faults = new Faults();
         Forecasts forecasts = new Forecasts(
@@ -39,22 +37,6 @@ final class SampleParts {
         forecasts.refresh();
         parts = new Parts(
                 workspace, forecasts, faults, editors, new NoChooser(), clock, new SimpleBooleanProperty(false));
-    }
-
-    private record MemoryKeeper(Cellar cellar) implements Keeper {
-        @Override
-        public Map<String, TimeSeries> temperatures() {
-            return Map.of();
-        }
-
-        @Override
-        public void save(Cellar changed) {}
-
-        @Override
-        public void saveTemperatures(String placeId, TimeSeries celsius) {}
-
-        @Override
-        public void close() {}
     }
 
     private static final class NoChooser implements CellarChooser {

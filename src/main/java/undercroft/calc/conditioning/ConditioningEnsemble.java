@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import undercroft.quantity.InvalidInput;
 import undercroft.series.Track;
 
 /**
@@ -52,41 +51,56 @@ public final class ConditioningEnsemble {
     }
 
     /**
-     * The ensemble that knows all readings of the batch. It is always made anew from the prior, so give every reading each
-     * time; readings this ensemble already knew do not count on.
+     * The ensemble that knows all readings of the batch, if they were all taken on bottles with one history.
      *
-     * @param readings in any order; none gives the prior. One before capping is refused with {@link InvalidInput}
-     * @param bottle temperature of the bottles that were read, °C; must reach from capping to the last reading
-     * @param cappedEpochSecond when those bottles were closed
-     * @param pressure what a gauge shows; for a squeezed bottle it is asked with no air at all
-     * @return at most as many members as this ensemble was asked for, with unequal weights, and a verdict
+     * @param readings see {@link LotReadings}; none gives the prior
      */
     public ConditioningEnsemble updated(
             List<? extends Observation> readings, Track bottle, long cappedEpochSecond, PressureModel pressure) {
-        if (readings.isEmpty()) {
+        return updated(
+                readings.isEmpty()
+                        ? List.of()
+                        : List.of(new LotReadings(List.copyOf(readings), bottle, cappedEpochSecond, pressure)));
+    }
+
+    /**
+     * The ensemble that knows all readings of the batch. It is always made anew from the prior, so give every reading
+     * each time; readings this ensemble already knew do not count on.
+     *
+     * @param lots readings by lot, in any order; none gives the prior. A gauge bottle's number belongs to one lot only
+     * @return at most as many members as this ensemble was asked for, with unequal weights, and a verdict
+     */
+    public ConditioningEnsemble updated(List<LotReadings> lots) {
+        if (lots.isEmpty()) {
             return of(beer, wantedMembers);
         }
-        List<Observation> inOrder = new ArrayList<>(readings);
-        inOrder.sort(Comparator.comparingLong(Observation::epochSecond).thenComparing(Observation::toString));
-        if (inOrder.get(0).epochSecond() < cappedEpochSecond) {
-            throw new InvalidInput("readings", "hold one from before the bottles were closed; correct its date");
-        }
-        if (inOrder.get(inOrder.size() - 1).epochSecond() > bottle.timeAt(bottle.size() - 1)) {
-            throw new IllegalArgumentException("the track ends before the last reading");
-        }
+        List<ReadingLikelihood> likelihoods = new ArrayList<>();
         int gaugeBottles = 0;
-        for (Observation reading : inOrder) {
-            if (reading instanceof Observation.GaugePressure gauge) {
-                gaugeBottles = Math.max(gaugeBottles, gauge.bottle() + 1);
+        List<LotReadings> inOrder = new ArrayList<>(lots);
+        inOrder.sort(Comparator.comparing(lot -> lot.readings().toString()));
+        for (LotReadings lot : inOrder) {
+            likelihoods.add(new ReadingLikelihood(beer, lot));
+            for (Observation reading : lot.readings()) {
+                if (reading instanceof Observation.GaugePressure gauge) {
+                    gaugeBottles = Math.max(gaugeBottles, gauge.bottle() + 1);
+                }
             }
         }
-        ReadingLikelihood likelihood = new ReadingLikelihood(beer, inOrder, bottle, cappedEpochSecond, pressure);
-        Updating updating = new Updating(likelihood, inOrder.size(), gaugeBottles);
+        Updating updating = new Updating(likelihoods, gaugeBottles);
         double[] cloud = updating.weigh();
-        ReadingsVerdict judged = Verdicts.of(beer, inOrder, likelihood, updating, cloud);
+        ReadingsVerdict judged = Verdicts.of(beer, likelihoods, updating, cloud);
         List<double[]> kept = new ArrayList<>();
-        double[] shares = updating.thin(cloud, wantedMembers, kept);
+        double[] shares = updating.thin(cloud, pace(updating.points()), wantedMembers, kept);
         return new ConditioningEnsemble(beer, wantedMembers, kept.toArray(new double[0][]), shares, judged);
+    }
+
+    private double[] pace(double[][] points) {
+        Members drawn = Members.of(beer, points);
+        double[] pace = new double[drawn.size];
+        for (int m = 0; m < pace.length; m++) {
+            pace[m] = Course.daysAtReference(drawn, m);
+        }
+        return pace;
     }
 
     /**

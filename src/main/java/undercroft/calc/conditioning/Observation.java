@@ -1,5 +1,7 @@
 package undercroft.calc.conditioning;
 
+import undercroft.catalogue.BottleFeel;
+import undercroft.catalogue.Liveliness;
 import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
 
@@ -24,7 +26,7 @@ public sealed interface Observation {
     }
 
     /** A thumb on a plastic bottle that was capped with its air squeezed out. */
-    record Squeeze(long epochSecond, Feel feel) implements Observation {
+    record Squeeze(long epochSecond, BottleFeel feel) implements Observation {
         public Squeeze {
             if (feel == null) {
                 throw new InvalidInput("feel", "is missing; say how the bottle felt");

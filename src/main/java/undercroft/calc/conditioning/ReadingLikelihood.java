@@ -3,6 +3,7 @@ package undercroft.calc.conditioning;
 import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.special.Gamma;
+import undercroft.catalogue.Liveliness;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
@@ -42,20 +43,23 @@ final class ReadingLikelihood {
     private final double[] celsius;
     private final double[] spread;
 
-    /** Readings in order of time. */
-    ReadingLikelihood(
-            Refermentation beer, List<Observation> readings, Track bottle, long capped, PressureModel pressure) {
+    ReadingLikelihood(Refermentation beer, LotReadings lot) {
         this.beer = beer;
-        this.readings = readings;
-        this.pressure = pressure;
+        this.readings = lot.readings();
+        this.pressure = lot.pressure();
+        Track bottle = lot.bottle();
         long[] instants = readings.stream().mapToLong(Observation::epochSecond).toArray();
-        this.steps = Steps.of(bottle, capped, instants, instants[instants.length - 1]);
+        this.steps = Steps.of(bottle, lot.cappedEpochSecond(), instants, instants[instants.length - 1]);
         this.celsius = Arrays.stream(instants)
                 .mapToDouble(t -> bottle.valueAt(bottle.indexAt(t)))
                 .toArray();
         this.spread = Arrays.stream(instants)
                 .mapToDouble(t -> bottle.spreadAt(bottle.indexAt(t)))
                 .toArray();
+    }
+
+    List<Observation> readings() {
+        return readings;
     }
 
     /** Log-likelihood of each reading (rows) for each member (columns). */
@@ -74,6 +78,9 @@ final class ReadingLikelihood {
                     made += beer.dextrinGramsPerLitre() * courses.dextrinFraction[at];
                 }
                 logs[r][m] = logOf(reading, r, members, m, z[m], made);
+                if (Double.isNaN(logs[r][m])) {
+                    throw new IllegalArgumentException("the pressure model gave no number for " + reading);
+                }
             }
         }
         return logs;

@@ -5,26 +5,17 @@ import undercroft.series.Track;
 /**
  * A bottle's temperature from capping on, in steps. Between grid points of the track it runs straight; neighbours that
  * differ little are joined and told as mean and standard deviation, which is enough because the lag and the work only
- * see what a step adds to the yeast's clock. Every instant asked for ends a step, so that nothing
- * has to be interpolated later.
+ * see what a step adds to the yeast's clock. Every instant asked for ends a step, so that nothing has to be interpolated
+ * later.
  */
 final class Steps {
     static final double SECONDS_PER_DAY = 86400;
 
     /** Widest range of temperatures in one step, K. */
-    private static final double WIDEST_KELVIN = 3;
+    private static final double WIDEST_KELVIN = 5;
 
-    /** A still temperature within this many kelvin may be joined for longer. */
-    private static final double STILL_KELVIN = 0.05;
-
+    /** Widest difference in what is known of it, K. */
     private static final double ALIKE_SPREAD_KELVIN = 0.05;
-
-    /** The lag bends the course, so steps stay short while it lasts. */
-    private static final long EARLY_SECONDS = 14 * 86400L;
-
-    private static final long LONGEST_EARLY_SECONDS = 3 * 3600L;
-    private static final long LONGEST_SECONDS = 6 * 3600L;
-    private static final long LONGEST_STILL_SECONDS = 12 * 3600L;
 
     final double[] days;
     final double[] celsius;
@@ -91,14 +82,21 @@ final class Steps {
                 while (next < instants.length && instants[next] <= cut) {
                     next++;
                 }
-                boolean early = from - cappedEpochSecond < EARLY_SECONDS;
+                long longest = longestAfter(from - cappedEpochSecond);
                 double middle = (from + cut) / 2.0 - bottle.timeAt(i);
                 double celsius = bottle.valueAt(i) + perSecond * middle;
-                builder.add(from, cut, celsius, perSecond * (cut - from), spread, next, early);
+                builder.add(from, cut, celsius, perSecond * (cut - from), spread, next, longest);
                 from = cut;
             }
         }
         return new Steps(builder, before);
+    }
+
+    /** Longest step in seconds: the lag bends the course and loss of yeast weighs most while there is much to do. */
+    private static long longestAfter(long secondsSinceCapping) {
+        long days = secondsSinceCapping / 86400;
+        long hours = days < 14 ? 3 : days < 45 ? 6 : 12;
+        return hours * 3600;
     }
 
     /** Collects steps in arrays that are long enough from the start, joining those that are alike. */
@@ -124,10 +122,10 @@ final class Steps {
         }
 
         private void add(
-                long from, long until, double temperature, double rise, double deviation, int instants, boolean early) {
+                long from, long until, double temperature, double rise, double deviation, int instants, long longest) {
             double length = (until - from) / SECONDS_PER_DAY;
             int before = size > 0 ? passed[size - 1] : 0;
-            if (joins(temperature, deviation, length, early)) {
+            if (joins(temperature, deviation, length, longest)) {
                 int last = size - 1;
                 double whole = days[last] + length;
                 double away = temperature - celsius[last];
@@ -152,10 +150,8 @@ final class Steps {
             closedByInstant = instants != before;
         }
 
-        private boolean joins(double temperature, double deviation, double length, boolean early) {
+        private boolean joins(double temperature, double deviation, double length, long longest) {
             double range = Math.max(warmest, temperature) - Math.min(coldest, temperature);
-            long still = range <= STILL_KELVIN ? LONGEST_STILL_SECONDS : LONGEST_SECONDS;
-            long longest = early ? LONGEST_EARLY_SECONDS : still;
             return size > 0
                     && !closedByInstant
                     && range <= WIDEST_KELVIN

@@ -24,7 +24,7 @@ final class Updating {
     /** Chosen once; the same readings give the same answer. */
     private static final int SEED = 20_260_104;
 
-    private final ReadingLikelihood likelihood;
+    private final List<ReadingLikelihood> likelihoods;
     private final int readings;
     private final int dimensions;
     private final List<Proposal> proposals = new ArrayList<>();
@@ -34,9 +34,10 @@ final class Updating {
     private double[] logPrior = new double[0];
     private double[] logMixture = new double[0];
 
-    Updating(ReadingLikelihood likelihood, int readings, int gaugeBottles) {
-        this.likelihood = likelihood;
-        this.readings = readings;
+    Updating(List<ReadingLikelihood> likelihoods, int gaugeBottles) {
+        this.likelihoods = likelihoods;
+        this.readings =
+                likelihoods.stream().mapToInt(lot -> lot.readings().size()).sum();
         this.dimensions = Members.DIMENSIONS + gaugeBottles;
         this.logs = new double[readings][0];
     }
@@ -62,7 +63,7 @@ final class Updating {
         return points;
     }
 
-    /** Log-likelihood of every reading (rows) at every point. */
+    /** Log-likelihood of every reading (rows, lot by lot) at every point. */
     double[][] logs() {
         return logs;
     }
@@ -76,15 +77,16 @@ final class Updating {
     }
 
     /**
-     * Systematic resampling along the rate: at most {@code wanted} different points, each with a whole number of shares.
+     * Systematic resampling along a rank of the points, so that what goes with the rank keeps its spread: at most {@code wanted} different points, each with a whole number of shares.
      *
+     * @param rank one number for each point
      * @param into receives the points chosen
      * @return their weights
      */
-    double[] thin(double[] weights, int wanted, List<double[]> into) {
+    double[] thin(double[] weights, double[] rank, int wanted, List<double[]> into) {
         Integer[] order = new Integer[weights.length];
         Arrays.setAll(order, i -> i);
-        Arrays.sort(order, Comparator.comparingDouble(i -> points[i][Members.RATE]));
+        Arrays.sort(order, Comparator.comparingDouble(i -> rank[i]));
         double[] shares = new double[wanted];
         double sum = 0;
         int taken = 0;
@@ -103,7 +105,13 @@ final class Updating {
     private void add(double[][] drawn) {
         int before = points.length;
         int after = before + drawn.length;
-        double[][] drawnLogs = likelihood.of(drawn);
+        double[][] drawnLogs = new double[readings][];
+        int row = 0;
+        for (ReadingLikelihood lot : likelihoods) {
+            for (double[] reading : lot.of(drawn)) {
+                drawnLogs[row++] = reading;
+            }
+        }
         points = Arrays.copyOf(points, after);
         logLikelihood = Arrays.copyOf(logLikelihood, after);
         logPrior = Arrays.copyOf(logPrior, after);

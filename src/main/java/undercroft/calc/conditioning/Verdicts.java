@@ -17,11 +17,9 @@ final class Verdicts {
     private Verdicts() {}
 
     static ReadingsVerdict of(
-            Refermentation beer,
-            List<Observation> readings,
-            ReadingLikelihood likelihood,
-            Updating updating,
-            double[] weights) {
+            Refermentation beer, List<ReadingLikelihood> likelihoods, Updating updating, double[] weights) {
+        List<Observation> readings = new ArrayList<>();
+        likelihoods.forEach(lot -> readings.addAll(lot.readings()));
         double[][] logs = updating.logs();
         double leastLoss = Double.POSITIVE_INFINITY;
         for (int i = 0; i < weights.length; i++) {
@@ -43,19 +41,19 @@ final class Verdicts {
         }
         ReadingsVerdict.Agreement agreement =
                 leastLoss > WORST_MEAN_LOSS ? ReadingsVerdict.Agreement.DISAGREES : ReadingsVerdict.Agreement.AGREES;
-        if (aboveAllSugar(beer, readings, likelihood, updating.points()[0].length)) {
+        int dimensions = updating.points()[0].length;
+        if (likelihoods.stream().anyMatch(lot -> aboveAllSugar(beer, lot, dimensions))) {
             agreement = ReadingsVerdict.Agreement.NEEDS_EXTRA_EXTRACT;
         }
         return new ReadingsVerdict(agreement, odd, Updating.size(weights));
     }
 
-    private static boolean aboveAllSugar(
-            Refermentation beer, List<Observation> readings, ReadingLikelihood likelihood, int dimensions) {
+    private static boolean aboveAllSugar(Refermentation beer, ReadingLikelihood likelihood, int dimensions) {
         double[][] middle = new double[1][dimensions];
         Members median = Members.of(beer, middle);
         double[][] z = null;
         Members members = null;
-        for (Observation reading : readings) {
+        for (Observation reading : likelihood.readings()) {
             double seen = ReadingLikelihood.towardsCeiling(reading);
             if (!(seen > likelihood.ceiling(reading, median, 0, middle[0]))) {
                 continue;

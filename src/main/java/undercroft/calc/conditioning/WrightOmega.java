@@ -6,7 +6,38 @@ package undercroft.calc.conditioning;
  * step follow Lawrence, Corless and Jeffrey 2012, ACM TOMS 38:20 (algorithm 917).
  */
 final class WrightOmega {
+    private static final double FROM = -14;
+    private static final double UNTIL = 64;
+    private static final int PER_UNIT = 16;
+    private static final double[] VALUES = new double[(int) ((UNTIL - FROM) * PER_UNIT) + 2];
+    private static final double[] SLOPES = new double[VALUES.length];
+
+    static {
+        for (int i = 0; i < VALUES.length; i++) {
+            double w = at(FROM + (double) i / PER_UNIT);
+            VALUES[i] = w;
+            SLOPES[i] = w / (1 + w) / PER_UNIT;
+        }
+    }
+
     private WrightOmega() {}
+
+    /** The same from a table with cubic pieces, right to 1e-8: what a forecast needs at every instant. */
+    static double quick(double y) {
+        if (y < FROM) {
+            return Math.exp(y);
+        }
+        if (y >= UNTIL) {
+            return at(y);
+        }
+        double scaled = (y - FROM) * PER_UNIT;
+        int i = (int) scaled;
+        double t = scaled - i;
+        double rise = VALUES[i + 1] - VALUES[i];
+        double a = SLOPES[i] - rise;
+        double b = rise - SLOPES[i + 1];
+        return VALUES[i] + t * rise + t * (1 - t) * (a * (1 - t) + b * t);
+    }
 
     /** Any finite y; the result is positive (0 when e^y underflows), right to about 1e-14 of itself. */
     static double at(double y) {

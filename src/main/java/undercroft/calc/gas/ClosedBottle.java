@@ -14,7 +14,8 @@ import undercroft.quantity.InvalidInput;
  * factor; nitrogen and oxygen each by {@link DissolvedAir}; glass 27e-6 per K in volume (soda-lime, 3 × 9.0e-6) and
  * 3.5e-5 per bar (thin cylinder, radius 30 mm, wall 2.5 mm, 70 GPa, Poisson 0.22); beer by {@link BeerDensity} and the
  * compressibility of water; 32.3 cm³ for each mole dissolved since capping. Beer is taken to hold, when capped, what it
- * would keep open to the air at the warmer of its capping temperature and 20 °C (assumption).
+ * would keep open to the air at the warmer of its capping temperature and 20 °C (assumption). Plastic gives more than
+ * glass, so for it the pressure comes out somewhat high.
  */
 public final class ClosedBottle {
     static final double GLASS_EXPANSION_PER_KELVIN = 27e-6;
@@ -136,7 +137,8 @@ public final class ClosedBottle {
      * nothing unless the headspace has all but vanished (then it asks {@link #at}).
      *
      * <p>Newton's method on CO2 pressure and total pressure together, with the exact slopes; it starts from a gauge pressure
-     * nearby, such as the one of the moment before, and needs two steps from 0.1 bar away, four to six from far off.
+     * nearby, such as the one of the moment before, and needs one step from 0.1 bar away, two or three from far off. For many
+     * members at one temperature see {@link GaugeSweep}.
      *
      * @param guessBar gauge pressure to start from, bar; NaN for none
      * @throws IllegalArgumentException outside the ranges of {@link #at}
@@ -184,7 +186,7 @@ public final class ClosedBottle {
         return new GasBalance(this, celsius, totalGramsPerLitre, beerFactor, airAmount, 0).excessWhenFull();
     }
 
-    private static void check(
+    static void check(
             double celsius, double totalGramsPerLitre, double beerFactor, double airAmount, double airTrapped) {
         Require.celsius(celsius);
         Require.within("totalGramsPerLitre", totalGramsPerLitre, 0, MOST_GRAMS_PER_LITRE);

@@ -42,22 +42,18 @@ final class GasBalance {
 
     BottleState state() {
         double full = fullBar();
+        boolean liquidFull = excessWhenFull() <= 0;
         double lowest = Math.max(full, terms[WarmthTerms.VAPOUR]);
-        boolean gasCapGone = full >= terms[WarmthTerms.VAPOUR] && excess(full, 1) <= 0;
-        if (full >= terms[WarmthTerms.VAPOUR] && excess(full, airDissolving) <= 0) {
-            return describe(full, true);
+        if (excess(lowest, airDissolving) <= 0) {
+            return describe(lowest, liquidFull);
         }
         double highest = lowest + 1;
         while (excess(highest, airDissolving) > 0) {
             highest = lowest + 2 * (highest - lowest);
         }
-        double total = highest;
-        if (excess(lowest, airDissolving) > 0) {
-            total = new BrentSolver(1e-14, 1e-12, 1e-15).solve(200, bar -> excess(bar, airDissolving), lowest, highest);
-        } else {
-            total = lowest;
-        }
-        return describe(total, gasCapGone);
+        double total =
+                new BrentSolver(1e-14, 1e-12, 1e-15).solve(200, bar -> excess(bar, airDissolving), lowest, highest);
+        return describe(total, liquidFull);
     }
 
     /** By how much the gas would outdo the liquid at its bubble point, bar; negative once the bottle is liquid-full. */

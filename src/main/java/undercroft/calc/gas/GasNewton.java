@@ -30,16 +30,28 @@ final class GasNewton {
         double wl = 0.5 * s * (s - 1);
         double wm = 1 - s * s;
         double wh = 0.5 * s * (s + 1);
-        double perRt = wl * t[lo] + wm * t[m] + wh * t[hi];
-        double henry = beerFactor * (wl * t[lo + 1] + wm * t[m + 1] + wh * t[hi + 1]);
-        double virial = wl * t[lo + 2] + wm * t[m + 2] + wh * t[hi + 2];
-        double vapour = wl * t[lo + 3] + wm * t[m + 3] + wh * t[hi + 3];
+        double perRt =
+                wl * t[lo + WarmthTerms.PER_RT] + wm * t[m + WarmthTerms.PER_RT] + wh * t[hi + WarmthTerms.PER_RT];
+        double henry = beerFactor
+                * (wl * t[lo + WarmthTerms.HENRY] + wm * t[m + WarmthTerms.HENRY] + wh * t[hi + WarmthTerms.HENRY]);
+        double virial =
+                wl * t[lo + WarmthTerms.VIRIAL] + wm * t[m + WarmthTerms.VIRIAL] + wh * t[hi + WarmthTerms.VIRIAL];
+        double vapour =
+                wl * t[lo + WarmthTerms.VAPOUR] + wm * t[m + WarmthTerms.VAPOUR] + wh * t[hi + WarmthTerms.VAPOUR];
         double soak = 1 - airTrapped;
-        double soakN = soak * (wl * t[lo + 4] + wm * t[m + 4] + wh * t[hi + 4]);
-        double soakO = soak * (wl * t[lo + 5] + wm * t[m + 5] + wh * t[hi + 5]);
-        double squeeze = wl * t[lo + 6] + wm * t[m + 6] + wh * t[hi + 6];
+        double soakN = soak
+                * (wl * t[lo + WarmthTerms.NITROGEN]
+                        + wm * t[m + WarmthTerms.NITROGEN]
+                        + wh * t[hi + WarmthTerms.NITROGEN]);
+        double soakO = soak
+                * (wl * t[lo + WarmthTerms.OXYGEN] + wm * t[m + WarmthTerms.OXYGEN] + wh * t[hi + WarmthTerms.OXYGEN]);
+        double squeeze =
+                wl * t[lo + WarmthTerms.SQUEEZE] + wm * t[m + WarmthTerms.SQUEEZE] + wh * t[hi + WarmthTerms.SQUEEZE];
         double fill = bottle.fillLitres();
-        double still = fill * (wl * t[lo + 7] + wm * t[m + 7] + wh * t[hi + 7]);
+        double still = fill
+                * (wl * t[lo + WarmthTerms.EXPANSION]
+                        + wm * t[m + WarmthTerms.EXPANSION]
+                        + wh * t[hi + WarmthTerms.EXPANSION]);
 
         double glass = bottle.glassLitresAt(celsius);
         double atmosphere = bottle.atmosphereBar();

@@ -6,7 +6,8 @@ package undercroft.calc.gas;
  * vanish; built in a few milliseconds. Immutable.
  *
  * <p>Between grid points: straight lines in temperature (1.25 K) and CO2; beer factor by its reciprocal, to which CO2
- * pressure is nearly proportional; trapped air by a parabola through 0, ½ and 1; amount of air by its slope.
+ * pressure is nearly proportional; trapped air by a parabola through 0, ½ and 1; amount of air by its
+ * slope at either end.
  */
 public final class PressureTable {
     private static final double COLDEST = -5;
@@ -22,7 +23,8 @@ public final class PressureTable {
     private final double[] half = new double[ROWS * COLUMNS];
     private final double[] trapped = new double[ROWS * COLUMNS];
     private final double[] perReciprocalFactor = new double[ROWS * COLUMNS];
-    private final double[] perAirAmount = new double[ROWS * COLUMNS];
+    private final double[] perAmountDissolving = new double[ROWS * COLUMNS];
+    private final double[] perAmountTrapped = new double[ROWS * COLUMNS];
 
     private PressureTable(ClosedBottle bottle, double mostGramsPerLitre, double middleFactor) {
         this.middleFactor = middleFactor;
@@ -40,10 +42,15 @@ public final class PressureTable {
                 double lower = middleFactor - FACTOR_STEP;
                 double atLower = bottle.gaugeBar(celsius, grams, lower, MIDDLE_AIR_AMOUNT, 0.5, guess);
                 perReciprocalFactor[cell] = (atLower - guess) / (1 / lower - 1 / middleFactor);
-                perAirAmount[cell] = (bottle.gaugeBar(celsius, grams, middleFactor, 1, 0.5, guess) - guess)
-                        / (1 - MIDDLE_AIR_AMOUNT);
+                perAmountDissolving[cell] = slope(bottle, celsius, grams, 0, dissolving[cell]);
+                perAmountTrapped[cell] = slope(bottle, celsius, grams, 1, trapped[cell]);
             }
         }
+    }
+
+    private double slope(ClosedBottle bottle, double celsius, double grams, double trapped, double atMiddle) {
+        double full = bottle.gaugeBar(celsius, grams, middleFactor, 1, trapped, atMiddle);
+        return (full - atMiddle) / (1 - MIDDLE_AIR_AMOUNT);
     }
 
     /**
@@ -73,6 +80,7 @@ public final class PressureTable {
         private final double[] square = new double[COLUMNS];
         private final double[] byFactor = new double[COLUMNS];
         private final double[] byAmount = new double[COLUMNS];
+        private final double[] byAmountAndAir = new double[COLUMNS];
 
         private Row() {}
 
@@ -94,7 +102,10 @@ public final class PressureTable {
                 linear[column] = t - d;
                 square[column] = 2 * (t + d - 2 * h);
                 byFactor[column] = between(perReciprocalFactor, cell, share);
-                byAmount[column] = between(perAirAmount, cell, share);
+                double loose = between(perAmountDissolving, cell, share);
+                double kept = between(perAmountTrapped, cell, share);
+                byAmount[column] = (loose + kept) / 2;
+                byAmountAndAir[column] = kept - loose;
             }
             return this;
         }
@@ -124,7 +135,7 @@ public final class PressureTable {
             return atHalf[column]
                     + air * (linear[column] + air * square[column])
                     + factor * byFactor[column]
-                    + amount * byAmount[column];
+                    + amount * (byAmount[column] + air * byAmountAndAir[column]);
         }
     }
 }

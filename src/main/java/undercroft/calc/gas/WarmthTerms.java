@@ -74,6 +74,17 @@ final class WarmthTerms {
         return (celsius - Require.COLDEST_CELSIUS) * PER_KELVIN - row;
     }
 
+    /** Writes the interpolated row of a temperature. */
+    void read(double celsius, double[] row) {
+        int middle = middleRow(celsius);
+        double s = fromMiddle(celsius, middle);
+        for (int i = 0; i < COUNT; i++) {
+            row[i] = 0.5 * s * (s - 1) * table[middle - COUNT + i]
+                    + (1 - s * s) * table[middle + i]
+                    + 0.5 * s * (s + 1) * table[middle + COUNT + i];
+        }
+    }
+
     double[] table() {
         return table;
     }

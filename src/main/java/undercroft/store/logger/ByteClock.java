@@ -9,6 +9,10 @@ final class ByteClock {
     private final DayNumbers days = new DayNumbers();
     private final TimeFormat format;
 
+    private long lastEight;
+    private short lastTwo;
+    private long lastMidnight = ClockText.NO_TIME;
+
     int offsetSeconds;
 
     ByteClock(TimeFormat format) {
@@ -54,7 +58,19 @@ final class ByteClock {
         return midnight + (hour * 60 + minute) * 60L + second;
     }
 
+    /** Neighbouring lines mostly share their date, and then its ten bytes. */
     private long midnight(byte[] b, int at) {
+        long eight = EightBytes.at(b, at);
+        short two = (short) ((b[at + 8] << 8) | (b[at + 9] & 0xFF));
+        if (eight != lastEight || two != lastTwo || lastMidnight == ClockText.NO_TIME) {
+            lastMidnight = newMidnight(b, at);
+            lastEight = eight;
+            lastTwo = two;
+        }
+        return lastMidnight;
+    }
+
+    private long newMidnight(byte[] b, int at) {
         if (isMark(b[at + 4]) && b[at + 7] == b[at + 4]) {
             return midnight(two(b, at), two(b, at + 2), two(b, at + 5), two(b, at + 8));
         }

@@ -1,5 +1,7 @@
 package undercroft.store.logger;
 
+import java.util.Locale;
+
 /**
  * Takes a date, a time of day, or both apart without deciding the order of the date's parts. One object is used again
  * and again; its fields hold the last text read.
@@ -99,7 +101,7 @@ final class ClockText {
         if (at + 3 > text.length()) {
             return 0;
         }
-        int found = MONTHS.indexOf(text.substring(at, at + 3).toLowerCase(java.util.Locale.ROOT));
+        int found = MONTHS.indexOf(text.substring(at, at + 3).toLowerCase(Locale.ROOT));
         if (found < 0 || found % 3 != 0) {
             return 0;
         }

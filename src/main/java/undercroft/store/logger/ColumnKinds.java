@@ -16,6 +16,9 @@ final class ColumnKinds {
         NUMBER
     }
 
+    /** No logger has more columns; a damaged line may seem to. */
+    private static final int MOST_COLUMNS = 200;
+
     private static final TimeFormat[] ORDERS = {TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST, TimeFormat.YEAR_FIRST};
 
     private final List<List<Set<Kind>>> cells = new ArrayList<>();
@@ -27,8 +30,8 @@ final class ColumnKinds {
     static ColumnKinds of(List<List<String>> rows) {
         ColumnKinds kinds = new ColumnKinds();
         for (List<String> row : rows) {
-            kinds.cells.add(row.stream().map(kinds::kindsOf).toList());
-            kinds.columns = Math.max(kinds.columns, row.size());
+            kinds.cells.add(row.stream().limit(MOST_COLUMNS).map(kinds::kindsOf).toList());
+            kinds.columns = Math.max(kinds.columns, Math.min(MOST_COLUMNS, row.size()));
         }
         return kinds;
     }

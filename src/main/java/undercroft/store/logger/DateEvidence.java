@@ -69,6 +69,15 @@ final class DateEvidence {
         return shortYears == dated - ownOrder && firstChanges == 0 && thirdChanges > 0 && firstAboveTwelve > 0;
     }
 
+    /** One date such as 24/01/31, all through the file, might have its year at either end. */
+    private boolean mayBeYearFirst() {
+        return shortYears == dated - ownOrder
+                && firstChanges == 0
+                && thirdChanges == 0
+                && firstAboveTwelve > 0
+                && dots * 2 <= dated;
+    }
+
     TimeFormat format() {
         if (ownOrder * 2 >= dated || isYearFirst()) {
             return TimeFormat.YEAR_FIRST;
@@ -83,6 +92,9 @@ final class DateEvidence {
     boolean isProven() {
         if (ownOrder * 2 >= dated || isYearFirst()) {
             return true;
+        }
+        if (mayBeYearFirst()) {
+            return false;
         }
         if (firstAboveTwelve + secondAboveTwelve > 0) {
             return oneSided(firstAboveTwelve, secondAboveTwelve);

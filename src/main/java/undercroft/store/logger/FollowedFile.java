@@ -1,6 +1,7 @@
 package undercroft.store.logger;
 
 import java.io.IOException;
+import java.nio.file.ClosedWatchServiceException;
 import java.nio.file.FileSystems;
 import java.nio.file.Path;
 import java.nio.file.StandardWatchEventKinds;
@@ -32,7 +33,12 @@ public final class FollowedFile implements AutoCloseable {
         this.onSamples = onSamples;
         Path folder = path.toAbsolutePath().getParent();
         this.watch = FileSystems.getDefault().newWatchService();
-        folder.register(watch, StandardWatchEventKinds.ENTRY_CREATE, StandardWatchEventKinds.ENTRY_MODIFY);
+        try {
+            folder.register(watch, StandardWatchEventKinds.ENTRY_CREATE, StandardWatchEventKinds.ENTRY_MODIFY);
+        } catch (IOException noSuchFolder) {
+            watch.close();
+            throw noSuchFolder;
+        }
         this.thread = new Thread(this::run, "following " + path.getFileName());
         thread.setDaemon(true);
     }
@@ -60,7 +66,7 @@ public final class FollowedFile implements AutoCloseable {
                     Thread.sleep(REST_MILLISECONDS);
                 }
             }
-        } catch (InterruptedException | java.nio.file.ClosedWatchServiceException ended) {
+        } catch (InterruptedException | ClosedWatchServiceException ended) {
             Thread.currentThread().interrupt();
         } finally {
             file.close();

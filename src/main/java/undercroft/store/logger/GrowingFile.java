@@ -1,5 +1,6 @@
 package undercroft.store.logger;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.SeekableByteChannel;
@@ -138,7 +139,7 @@ final class GrowingFile implements AutoCloseable {
     private void parse(byte[] bytes) throws IOException {
         Charset charset = choices.charset();
         byte[] narrow = wide ? new String(bytes, charset).getBytes(StandardCharsets.UTF_8) : bytes;
-        LineReader reader = new LineReader(new java.io.ByteArrayInputStream(narrow), Math.max(16, narrow.length + 1));
+        LineReader reader = new LineReader(new ByteArrayInputStream(narrow), Math.max(16, narrow.length + 1));
         while (reader.next()) {
             line++;
             parser.line(reader.buffer(), reader.from(), reader.until(), line);

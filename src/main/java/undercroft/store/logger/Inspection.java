@@ -4,6 +4,7 @@ import java.nio.charset.Charset;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What was found in a file before reading it. Columns count from 0, lines from 1.
@@ -69,14 +70,14 @@ public record Inspection(
         if (!formatProven) {
             questions.add(new Question(
                     Question.About.DATE_ORDER,
-                    "The dates in " + name + " can be read in more than one order: does “" + exampleTime
-                            + "” begin with the day or the month?"));
+                    "The dates in " + name + " can be read in more than one order: what stands first in “" + exampleTime
+                            + "”, the day, the month or the year?"));
         }
         if (unitConfidence == Confidence.ASK) {
             questions.add(new Question(
                     Question.About.UNIT,
                     String.format(
-                            java.util.Locale.ROOT,
+                            Locale.ROOT,
                             "Half of the values in %s are above %.1f: are they in %s?",
                             name,
                             medianValue,

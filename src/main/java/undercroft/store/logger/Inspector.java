@@ -38,14 +38,18 @@ final class Inspector {
             throw nothingFound(lines);
         }
         int headerRow = layout.headerRow();
+        if (headerRow >= 0 && layout.splitsNumbers(headerRow)) {
+            throw new InvalidInput(
+                    name,
+                    "line " + (layout.data().get(0) + 1)
+                            + " has one cell more than the heading, so its comma may be a decimal one;"
+                            + " export the log with semicolons between the columns or with decimal points");
+        }
         ValueColumns columns = new ValueColumns(layout, headerRow);
         char mark = columns.decimalMark();
         int value = columns.likeliest(mark);
         double median = columns.median(value, mark);
-        UnitGuess unit = UnitGuess.of(
-                (headerRow < 0 ? "" : layout.cell(headerRow, value)) + " "
-                        + layout.cell(layout.data().get(0), value),
-                median);
+        UnitGuess unit = UnitGuess.of(columns.said(value), median);
         DateEvidence evidence = new DateEvidence();
         if (layout.unix() == null) {
             layout.data().forEach(row -> evidence.add(layout.time(row)));

@@ -77,6 +77,26 @@ record Layout(
         return dateColumn == clockColumn ? cell(row, dateColumn) : cell(row, dateColumn) + " " + cell(row, clockColumn);
     }
 
+    /**
+     * Whether commas seem to stand both between columns and in numbers: every data line has one cell more than the
+     * heading, and a whole number is followed by bare digits.
+     */
+    boolean splitsNumbers(int headerRow) {
+        int named = rows.get(headerRow).size();
+        if (separator != ',') {
+            return false;
+        }
+        for (int row : data) {
+            List<String> cells = rows.get(row);
+            if (cells.size() != named + 1
+                    || !cells.get(named).matches("\\d+")
+                    || !cells.get(named - 1).matches("[+−-]?\\d+")) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The line before the first data when it names columns, or −1. */
     int headerRow() {
         int row = data.get(0) - 1;

@@ -34,9 +34,7 @@ final class LineReader {
         while (true) {
             byte[] bytes = buffer;
             int end = filled;
-            while (at < end && bytes[at] != '\n' && bytes[at] != '\r') {
-                at++;
-            }
+            at = EightBytes.endOfLine(bytes, at, end);
             boolean returnAtEdge = at == end - 1 && bytes[at] == '\r' && !ended;
             if ((at < end && !returnAtEdge) || at - from >= LONGEST) {
                 break;

@@ -12,12 +12,14 @@ final class LogParser {
     private final boolean direct;
     private final Charset charset;
     private final int lastColumn;
+    private final byte separator;
     private final LocalClock zone;
     private final ClockText clock = new ClockText();
     private final ByteClock byteClock;
     private final Findings findings = new Findings();
     private final SampleCollector samples;
     private long lines;
+    private int timeLength;
     private long localSecond;
     private int offsetSeconds;
 
@@ -27,8 +29,12 @@ final class LogParser {
      */
     LogParser(Choices choices, boolean direct, int expected) {
         this.choices = choices;
-        this.direct = direct && choices.dateColumn() == choices.clockColumn();
+        this.direct = direct
+                && choices.dateColumn() == choices.clockColumn()
+                && choices.dateColumn() != choices.valueColumn()
+                && !choices.format().isUnix();
         this.charset = Texts.isWide(choices.charset()) ? StandardCharsets.UTF_8 : choices.charset();
+        this.separator = (byte) choices.separator();
         this.lastColumn = Math.max(choices.valueColumn(), Math.max(choices.dateColumn(), choices.clockColumn()));
         this.byteClock = new ByteClock(choices.format());
         this.zone = new LocalClock(choices.zone());
@@ -59,47 +65,75 @@ final class LogParser {
         sample(localSecond, offsetSeconds, value, number);
     }
 
+    /**
+     * Most lines have their time in front, as long as the line before had it; a time that reads well there holds neither
+     * separator nor quote, so the line need not be searched for it.
+     */
     private boolean readDirectly(byte[] bytes, int from, int until, int number) {
-        byte separator = (byte) choices.separator();
-        int timeFrom = -1;
-        int timeUntil = -1;
-        int valueFrom = -1;
-        int valueUntil = -1;
-        int column = 0;
-        int cellFrom = from;
-        for (int at = from; at <= until; at++) {
-            if (at < until && bytes[at] != separator) {
-                if (bytes[at] == '"') {
-                    return false;
-                }
-                continue;
+        int end = from + timeLength;
+        if (timeLength > 0 && end < until && bytes[end] == separator) {
+            long local = byteClock.read(bytes, from, end);
+            if (local != ClockText.NO_TIME) {
+                return readValue(bytes, end + 1, until, 1, local, number);
             }
-            if (column == choices.dateColumn()) {
-                timeFrom = cellFrom;
-                timeUntil = at;
-            } else if (column == choices.valueColumn()) {
-                valueFrom = cellFrom;
-                valueUntil = at;
-            }
-            if (column == lastColumn) {
-                break;
-            }
-            column++;
-            cellFrom = at + 1;
         }
-        if (timeFrom < 0 || valueFrom < 0 || choices.format().isUnix()) {
+        int timeFrom = cellStart(bytes, from, until, 0, choices.dateColumn());
+        int timeUntil = cellEnd(bytes, timeFrom, until);
+        if (timeFrom < 0 || timeUntil < 0) {
             return false;
         }
         long local = byteClock.read(bytes, timeFrom, timeUntil);
         if (local == ClockText.NO_TIME) {
             return false;
         }
-        double value = NumberText.parsePlain(bytes, valueFrom, valueUntil, (byte) choices.decimalMark());
+        boolean timeInFront = choices.dateColumn() == 0;
+        timeLength = timeInFront ? timeUntil - timeFrom : 0;
+        boolean valueBehind = choices.valueColumn() > choices.dateColumn();
+        return valueBehind
+                ? timeUntil < until && readValue(bytes, timeUntil + 1, until, choices.dateColumn() + 1, local, number)
+                : readValue(bytes, from, until, 0, local, number);
+    }
+
+    private boolean readValue(byte[] bytes, int from, int until, int column, long local, int number) {
+        int start = cellStart(bytes, from, until, column, choices.valueColumn());
+        int end = cellEnd(bytes, start, until);
+        if (start < 0 || end < 0) {
+            return false;
+        }
+        double value = NumberText.parsePlain(bytes, start, end, (byte) choices.decimalMark());
         if (Double.isNaN(value)) {
             return false;
         }
         sample(local, byteClock.offsetSeconds, value, number);
         return true;
+    }
+
+    /** Where a column's cell begins, {@code from} being where column {@code at} does; −1 when quotes or the end come first. */
+    private int cellStart(byte[] bytes, int from, int until, int at, int column) {
+        int start = from;
+        for (int i = at; i < column; i++) {
+            int end = cellEnd(bytes, start, until);
+            if (end < 0 || end == until) {
+                return -1;
+            }
+            start = end + 1;
+        }
+        return start;
+    }
+
+    /** −1 when a quote comes first, or when there is no start. */
+    private int cellEnd(byte[] bytes, int start, int until) {
+        int at = start;
+        if (at < 0) {
+            return -1;
+        }
+        while (at < until && bytes[at] != separator) {
+            if (bytes[at] == '"') {
+                return -1;
+            }
+            at++;
+        }
+        return at;
     }
 
     private boolean readTime(List<String> cells) {

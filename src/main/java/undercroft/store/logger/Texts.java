@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.SequenceInputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.Charset;
@@ -54,7 +55,7 @@ final class Texts {
     static InputStream narrow(InputStream in, Charset charset) throws IOException {
         byte[] mark = in.readNBytes(3);
         int skipped = byteOrderMarkLength(mark);
-        InputStream whole = new java.io.SequenceInputStream(
+        InputStream whole = new SequenceInputStream(
                 new ByteArrayInputStream(mark, skipped, Math.max(0, mark.length - skipped)), in);
         return isWide(charset) ? new Narrowed(new InputStreamReader(whole, charset)) : whole;
     }

@@ -13,6 +13,7 @@ final class ValueColumns {
             Pattern.compile("temp|[°º]\\s*[cf]|celsius|fahrenheit|kelvin|[(\\[][cfk][)\\]]|\\bt\\d?\\b|thermo");
     private static final Pattern SOMETHING_ELSE =
             Pattern.compile("hum|\\brh\\b|%|dew|batt|volt|press|hpa|lux|light|signal|rssi|co2");
+    private static final Pattern UNIT_ALONE = Pattern.compile("(?i)([°º]|deg)?\\s*[cfk]|celsius|fahrenheit|kelvin");
     private static final Pattern COUNTER = Pattern.compile("^(#|no\\.?|nr\\.?|n°|id|index|record|count|line|seq.*)$");
 
     private final Layout layout;
@@ -26,6 +27,14 @@ final class ValueColumns {
     String name(int column) {
         String name = headerRow < 0 ? "" : layout.cell(headerRow, column);
         return name.isEmpty() ? "Column " + (column + 1) : name;
+    }
+
+    /** Whatever may state a column's unit: its name, its first cell, and a cell beside it that holds nothing else. */
+    String said(int column) {
+        int row = layout.data().get(0);
+        String beside = layout.cell(row, column + 1);
+        return (headerRow < 0 ? "" : layout.cell(headerRow, column)) + " " + layout.cell(row, column)
+                + (UNIT_ALONE.matcher(beside).matches() ? " " + beside : "");
     }
 
     List<Inspection.Column> all() {

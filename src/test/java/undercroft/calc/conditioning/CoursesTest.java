@@ -24,7 +24,7 @@ class CoursesTest {
     void agreesWithAnIntegratorOfTheDifferentialEquations() {
         Refermentation beer = Beers.primedWith(Beers.DOSE, 0.5, 5);
         ConditioningEnsemble ensemble = ConditioningEnsemble.of(beer, 32);
-        double[] checked = {0.5, 2, 5, 9, 14, 21, 40};
+        double[] checked = {0.5, 2, 5, 9, 14, 21, 40, 55};
         assertAgreement(ensemble, day -> 19, checked, 1e-5);
         assertAgreement(ensemble, day -> 17 - 0.12 * day, checked, 1e-5);
         assertAgreement(ensemble, day -> 17 - 0.12 * day + 2.5 * zigzag(day), checked, 1e-5);
@@ -106,6 +106,7 @@ class CoursesTest {
         z[0][Members.DEATH] = -60;
         ConditioningRun run = new ConditioningEnsemble(Beers.ale(), 1, z, new double[] {1}, null)
                 .run(constant(celsius, 120), CAPPED, new long[0]);
+        assertEquals(9.99701883046636, Course.daysAtReference(Members.of(Beers.ale(), z), 0), 1e-9);
         // Heat death cannot be turned off; at 25 °C it takes 0.003 a day.
         double tolerance = celsius < 20 ? 2e-3 : 0.02;
         assertEquals(t90, days(run.t90EpochSecond(0)), tolerance * t90);
@@ -136,6 +137,7 @@ class CoursesTest {
         for (double y = -35; y < 600; y += 0.37) {
             double w = WrightOmega.at(y);
             assertEquals(y, w + Math.log(w), 1e-13 * Math.max(1, Math.abs(y)), "at " + y);
+            assertEquals(w, WrightOmega.quick(y), 1e-8 * Math.max(1, w), "from the table at " + y);
         }
     }
 

@@ -37,7 +37,7 @@ class PressureMemoryTest {
         assertEquals(0.89, PressureMemory.shareOfStrength(worth, limits), 0.01);
     }
 
-    /** Gauss-free check of the closed form against a fine sum of the integral's definition. */
+    /** The closed form against a fine sum of what the integral is defined as. */
     @Test
     void aRampIsItsIntegral() {
         double sum = 0;

@@ -76,4 +76,18 @@ class BadFileTest {
         assertEquals(3, log.kept());
         assertEquals(1, log.found(Reason.UNREADABLE).count());
     }
+
+    @Test
+    void decimalCommasBetweenCommasAreRefusedAndNotCutOff() {
+        InvalidInput fault = assertThrows(
+                InvalidInput.class, () -> Logs.inspect("time,temp\n2024-01-01 00:00,12,5\n2024-01-01 00:10,12,75\n"));
+        assertTrue(fault.what().contains("semicolons"), fault.what());
+    }
+
+    @Test
+    void aLineOfNothingButSeparatorsIsNoTrouble() {
+        String commas = ",".repeat(300_000);
+        ImportedLog log = Logs.read("2024-01-01 00:00,12\n2024-01-01 00:10,12.5\n" + commas + "\n");
+        assertEquals(2, log.kept());
+    }
 }

@@ -118,4 +118,16 @@ class InspectionTest {
         assertFalse(found.ownOffset());
         assertTrue(Logs.inspect("2024-01-31T13:30:00Z,12\n").ownOffset());
     }
+
+    @Test
+    void oneShortDateThatMayHaveItsYearAtEitherEndIsAsked() {
+        assertFalse(Logs.inspect("24/01/31 10:00,12\n24/01/31 11:00,12\n").formatProven());
+    }
+
+    @Test
+    void aUnitInACellOfItsOwnIsSeen() {
+        Inspection found = Logs.inspect("2024-01-01 00:00,68,F\n2024-01-01 00:10,68.1,F\n");
+        assertEquals(LoggerUnit.FAHRENHEIT, found.unit());
+        assertEquals(Confidence.STATED, found.unitConfidence());
+    }
 }

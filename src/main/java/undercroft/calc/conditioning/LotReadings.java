@@ -1,0 +1,34 @@
+package undercroft.calc.conditioning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import undercroft.quantity.InvalidInput;
+import undercroft.series.Track;
+
+/**
+ * What was read on bottles that shared one history.
+ *
+ * @param readings at least one, in any order; kept in order of time. One from before capping is refused with
+ *     {@link InvalidInput}
+ * @param bottle temperature of those bottles, °C; must reach from capping to the last reading
+ * @param cappedEpochSecond when they were closed
+ * @param pressure what a gauge on them shows; for a squeezed bottle it is asked with no air at all
+ */
+public record LotReadings(List<Observation> readings, Track bottle, long cappedEpochSecond, PressureModel pressure) {
+    public LotReadings {
+        if (readings.isEmpty()) {
+            throw new IllegalArgumentException("there is no reading");
+        }
+        // One order for all, so that sums come out the same to the last digit.
+        List<Observation> inOrder = new ArrayList<>(readings);
+        inOrder.sort(Comparator.comparingLong(Observation::epochSecond).thenComparing(Observation::toString));
+        if (inOrder.get(0).epochSecond() < cappedEpochSecond) {
+            throw new InvalidInput("readings", "hold one from before the bottles were closed; correct its date");
+        }
+        if (inOrder.get(inOrder.size() - 1).epochSecond() > bottle.timeAt(bottle.size() - 1)) {
+            throw new IllegalArgumentException("the track ends before the last reading");
+        }
+        readings = List.copyOf(inOrder);
+    }
+}

@@ -1,0 +1,55 @@
+package undercroft.command;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import undercroft.quantity.InvalidInput;
+
+/** The commands, with one line on the error stream and exit code 2 for every fault of the user's. */
+public final class Commands {
+    private static final int FAULT = 2;
+
+    private Commands() {}
+
+    @Command(
+            name = "undercroft",
+            mixinStandardHelpOptions = true,
+            versionProvider = ProgramVersion.class,
+            description = "Watches over bottles that were primed at home.",
+            synopsisSubcommandLabel = "[command]")
+    private static final class Root {}
+
+    /** Runs one command line and returns its exit code. */
+    public static int run(Session session, String... arguments) {
+        CommandLine line = new CommandLine(new Root())
+                .addSubcommand(new OpenCommand(session))
+                .addSubcommand(new ReportCommand(session))
+                .addSubcommand(new DoseCommand(session))
+                .addSubcommand(new PressureCommand(session))
+                .addSubcommand(new LightCommand(session))
+                .addSubcommand(new ChillCommand(session))
+                .addSubcommand(new ImportCommand(session))
+                .addSubcommand(new CheckCommand(session))
+                .setOut(session.out())
+                .setErr(session.err());
+        line.getSubcommands().values().forEach(one -> one.getCommandSpec().mixinStandardHelpOptions(true));
+        line.setParameterExceptionHandler((fault, ignored) -> {
+            String command = fault.getCommandLine().getCommandName();
+            String hint = command.equals("undercroft") ? "" : command + " ";
+            return say(session.err(), fault.getMessage() + "; see undercroft " + hint + "--help");
+        });
+        line.setExecutionExceptionHandler((fault, where, ignored) -> {
+            if (fault instanceof InvalidInput) {
+                return say(session.err(), fault.getMessage());
+            }
+            throw fault;
+        });
+        return line.execute(arguments.length == 0 ? new String[] {"open"} : arguments);
+    }
+
+    private static int say(PrintWriter err, String sentence) {
+        err.println(sentence.replaceAll("\\R", " "));
+        err.flush();
+        return FAULT;
+    }
+}

@@ -1,0 +1,82 @@
+package undercroft.command;
+
+import java.util.Arrays;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import undercroft.calc.light.BeerSensitivity;
+import undercroft.calc.light.DurationWords;
+import undercroft.calc.light.LightBand;
+import undercroft.calc.light.LightDose;
+import undercroft.calc.light.LightExposure;
+import undercroft.calc.light.LightStay;
+import undercroft.calc.light.Wall;
+import undercroft.catalogue.Cover;
+import undercroft.catalogue.GlassColour;
+import undercroft.catalogue.LightPlace;
+import undercroft.catalogue.LightSource;
+import undercroft.catalogue.Listed;
+import undercroft.report.Answer;
+
+@Command(name = "light", description = "What light does to beer in a bottle.")
+final class LightCommand extends Question {
+    @Option(names = "--glass", required = true, description = "colour, like amber, green or flint")
+    private String glass;
+
+    @Option(names = "--lux", required = true, description = "illuminance on the bottle, lx")
+    private String lux;
+
+    @Option(names = "--source", required = true, description = "kind of light, like sun, window or led-warm")
+    private String source;
+
+    @Option(names = "--hours", required = true, description = "how long, hours")
+    private String hours;
+
+    @Option(names = "--ibu", defaultValue = "25", description = "bitterness, IBU (default: ${DEFAULT-VALUE})")
+    private String ibu;
+
+    @Option(names = "--ebc", defaultValue = "8", description = "colour of the beer, EBC (default: ${DEFAULT-VALUE})")
+    private String ebc;
+
+    @Option(names = "--glass-millimetres", description = "thickness of the wall (default: usual for the colour)")
+    private String millimetres;
+
+    LightCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    Answer answer() {
+        GlassColour colour = Listed.find(GlassColour.class, glass, "--glass");
+        LightSource kind = source(source);
+        double illuminance = Typed.number("--lux", lux, 0, 150_000, "lx");
+        double time = Typed.number("--hours", hours, 0, 100_000, "h");
+        double beer = BeerSensitivity.factor(
+                Typed.number("--ibu", ibu, 0, 200, "IBU"), 0, Typed.number("--ebc", ebc, 1, 200, "EBC"));
+        Wall wall = millimetres == null
+                ? Wall.usual(colour)
+                : new Wall(colour, Typed.number("--glass-millimetres", millimetres, 0.2, 10, "mm"));
+        LightExposure exposure =
+                LightExposure.none(wall, beer).plus(new LightStay(kind, illuminance, true, time, Cover.NONE));
+        double luxHours = LightDose.luxHoursToPerceptible(colour, wall.millimetres(), kind, beer);
+        double hoursToNotice = illuminance == 0 ? Double.POSITIVE_INFINITY : luxHours / illuminance;
+        double spread = exposure.uncertaintyFactor();
+        String words = DurationWords.between(hoursToNotice / spread, hoursToNotice * spread);
+        LightBand band = exposure.band();
+        return new Answer()
+                .put("dose", exposure.dose())
+                .put("luxHoursToPerceptible", luxHours)
+                .put("words", words)
+                .say(String.format("%s: %s.", colour.label(), band.label()))
+                .say("In this light a taster would notice it after: " + words + ".")
+                .say("Orders of time only: tasters, beers and glass differ by a factor of four and more.");
+    }
+
+    /** A kind of light by its own id, or by the id of a place whose light it is. */
+    private static LightSource source(String id) {
+        return Arrays.stream(LightPlace.values())
+                .filter(place -> place.id().equals(id))
+                .map(LightPlace::source)
+                .findFirst()
+                .orElseGet(() -> Listed.find(LightSource.class, id, "--source"));
+    }
+}

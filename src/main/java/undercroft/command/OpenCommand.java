@@ -1,0 +1,82 @@
+package undercroft.command;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import undercroft.cellar.Cellar;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Outlooks;
+import undercroft.report.ShelfReport;
+import undercroft.report.ShelfTable;
+import undercroft.series.TimeSeries;
+import undercroft.store.CellarStore;
+import undercroft.store.DemoCellar;
+
+@Command(name = "open", description = "Opens the window; without a display, writes the report.")
+final class OpenCommand implements Callable<Integer> {
+    /** The cellar that comes with the program. */
+    static final String DEMO = "weir-house";
+
+    private static final int TERMINAL_COLUMNS = 100;
+
+    private final Session session;
+
+    @Parameters(
+            index = "0",
+            paramLabel = "folder",
+            arity = "0..1",
+            description = "the cellar folder (default: the demo)")
+    private Path folder;
+
+    OpenCommand(Session session) {
+        this.session = session;
+    }
+
+    @Override
+    public Integer call() {
+        if (session.window().open(folder)) {
+            return 0;
+        }
+        if (folder == null) {
+            DemoCellar demo = DemoCellar.of(DEMO);
+            Map<String, TimeSeries> temperatures = demo.temperatures();
+            report(
+                    demo.cellar(),
+                    temperatures,
+                    lastLogged(temperatures),
+                    session.scratch().resolve(DEMO));
+        } else {
+            Cellar cellar = CellarStore.read(folder);
+            Path out = session.scratch()
+                    .resolve(String.valueOf(folder.toAbsolutePath().normalize().getFileName()));
+            report(
+                    cellar,
+                    CellarStore.temperatures(folder, cellar),
+                    session.clock().instant(),
+                    out);
+        }
+        return 0;
+    }
+
+    /** The demo stands still at the last moment its loggers wrote, so that it shows the same at any date. */
+    private Instant lastLogged(Map<String, TimeSeries> temperatures) {
+        return temperatures.values().stream()
+                .filter(series -> !series.isEmpty())
+                .map(series -> Instant.ofEpochSecond(series.lastTime()))
+                .max(Instant::compareTo)
+                .orElseGet(() -> session.clock().instant());
+    }
+
+    private void report(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Path out) {
+        CellarOutlook outlook = Outlooks.of(cellar, temperatures, at);
+        ShelfReport.write(out, outlook);
+        session.out().println("No display to open a window on, so here is the report instead.");
+        session.out().println("Page: " + out.resolve("index.html"));
+        session.out().println();
+        session.out().print(ShelfTable.of(outlook, TERMINAL_COLUMNS));
+        session.out().flush();
+    }
+}

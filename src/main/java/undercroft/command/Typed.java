@@ -1,0 +1,49 @@
+package undercroft.command;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.function.Function;
+import undercroft.quantity.Check;
+import undercroft.quantity.InvalidInput;
+
+/** Reads option values, so that a fault names its option. */
+final class Typed {
+    private Typed() {}
+
+    static <T> T read(String option, String text, Function<String, T> parse) {
+        try {
+            return parse.apply(text);
+        } catch (InvalidInput fault) {
+            throw new InvalidInput(option, fault.what());
+        }
+    }
+
+    static double number(String option, String text, double min, double max, String unit) {
+        try {
+            double value = Double.parseDouble(text.strip().replace(',', '.').replaceAll("\\s*[%]$", ""));
+            return Check.within(option, value, min, max, unit);
+        } catch (NumberFormatException notANumber) {
+            throw new InvalidInput(
+                    option, "\"" + text + "\" is not a number; give one from " + min + " to " + max + " " + unit);
+        }
+    }
+
+    /** {@code 2026-08-14T15:00:00Z}, with any offset, or a date, which means its end in the zone. */
+    static Instant instant(String option, String text, ZoneId zone) {
+        try {
+            return text.length() <= 10
+                    ? LocalDate.parse(text)
+                            .plusDays(1)
+                            .atStartOfDay(zone)
+                            .toInstant()
+                            .minusSeconds(1)
+                    : OffsetDateTime.parse(text).toInstant();
+        } catch (DateTimeParseException notAnInstant) {
+            throw new InvalidInput(
+                    option, "\"" + text + "\" is not a time; write it like 2026-08-14T15:00:00Z or 2026-08-14");
+        }
+    }
+}

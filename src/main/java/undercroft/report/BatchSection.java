@@ -1,0 +1,106 @@
+package undercroft.report;
+
+import java.util.List;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.LotOutlook;
+import undercroft.outlook.Task;
+import undercroft.outlook.Why;
+
+/** One batch: headline, cautions, key figures, pictures, the figures of its lots, and where they come from. */
+final class BatchSection {
+    private final Markup page;
+    private final CellarOutlook outlook;
+    private final BatchOutlook batch;
+    private final PageWords words;
+
+    BatchSection(Markup page, CellarOutlook outlook, BatchOutlook batch, PageWords words) {
+        this.page = page;
+        this.outlook = outlook;
+        this.batch = batch;
+        this.words = words;
+    }
+
+    void write() {
+        String id = "batch-" + batch.id();
+        page.open("article", "class", "batch", "id", id, "aria-labelledby", id + "-name");
+        page.open("h3", "id", id + "-name").name(batch.batch().name()).close("h3");
+        page.open("p", "class", "row").alert(batch.alert());
+        page.element("span", batch.stage().label(), "class", "stage").close("p");
+        page.element("p", batch.headline(), "class", "headline");
+        Cautions.write(page, batch);
+        tasks();
+        if (batch.isCapped()) {
+            KeyFigures.write(page, batch, words);
+            pictures();
+            LotFigures.write(page, outlook, batch, words);
+        }
+        notes();
+        whys();
+        page.close("article");
+    }
+
+    private void tasks() {
+        if (batch.tasks().isEmpty()) {
+            return;
+        }
+        page.open("ul", "class", "wants");
+        for (Task task : batch.tasks()) {
+            page.open("li").element("strong", task.what());
+            page.text(" (" + words.when(task.when()) + "): " + task.why()).close("li");
+        }
+        page.close("ul");
+    }
+
+    private void pictures() {
+        LotOutlook main = batch.mainLot();
+        LotPicture.write(page, outlook, batch, main, words);
+        for (LotOutlook lot : batch.lots()) {
+            if (!lot.lot().id().equals(main.lot().id()) && lot.left() > 0) {
+                LotPicture.write(page, outlook, batch, lot, words);
+            }
+        }
+    }
+
+    private void notes() {
+        if (!batch.batch().notes().isBlank()) {
+            page.element("h4", "Notes");
+            page.element("p", batch.batch().notes().strip(), "class", "notes", "dir", "auto");
+        }
+    }
+
+    private void whys() {
+        if (batch.whys().isEmpty()) {
+            return;
+        }
+        page.element("h4", "Where the numbers come from");
+        batch.whys().forEach(this::why);
+    }
+
+    private void why(Why why) {
+        page.open("details").element("summary", why.number());
+        page.element("p", capitalised(why.equation()) + ".");
+        page.open("dl", "class", "inputs");
+        for (Why.Ingredient input : why.inputs()) {
+            page.open("div")
+                    .element("dt", input.name())
+                    .element("dd", input.value())
+                    .close("div");
+        }
+        page.close("dl");
+        List<Why.Assumption> assumptions = why.assumptions();
+        if (!assumptions.isEmpty()) {
+            page.open("ul");
+            for (Why.Assumption assumption : assumptions) {
+                page.open("li").text(capitalised(assumption.text()) + " ");
+                page.element("em", "(" + assumption.grade().label() + ")").close("li");
+            }
+            page.close("ul");
+        }
+        page.element("p", "After " + why.source() + ".", "class", "faint").close("details");
+    }
+
+    private static String capitalised(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}

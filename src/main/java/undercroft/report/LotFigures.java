@@ -1,0 +1,97 @@
+package undercroft.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.LotOutlook;
+import undercroft.quantity.Interval;
+
+/** Every figure of every lot of a batch, a column for each lot. */
+final class LotFigures {
+    private final PageWords words;
+
+    private LotFigures(PageWords words) {
+        this.words = words;
+    }
+
+    private record Row(String name, Function<LotOutlook, String> value) {}
+
+    static void write(Markup page, CellarOutlook outlook, BatchOutlook batch, PageWords words) {
+        String label = "Figures of " + batch.batch().name();
+        page.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", label);
+        page.open("table", "class", "lots").open("caption").text("Figures");
+        page.element("span", " middle value (5 to 95 %)", "class", "faint").close("caption");
+        page.open("thead").open("tr").element("th", "Lot", "scope", "col");
+        for (LotOutlook lot : batch.lots()) {
+            page.open("th", "scope", "col").text(lot.lot().count() + " × ");
+            page.name(outlook.cellar().bottleType(lot.lot().bottleTypeId()).label())
+                    .close("th");
+        }
+        page.close("tr").close("thead").open("tbody");
+        for (Row row : new LotFigures(words).rows()) {
+            page.open("tr").element("th", row.name(), "scope", "row");
+            batch.lots().forEach(lot -> page.element("td", row.value().apply(lot)));
+            page.close("tr");
+        }
+        page.close("tbody").close("table").close("div");
+    }
+
+    private List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row("Bottles left", lot -> lot.left() + " of " + lot.lot().count()));
+        rows.add(new Row("Stands in", lot -> lot.place().name()));
+        rows.add(new Row("Glass", lot -> lot.lot().colour().label()));
+        rows.add(new Row("Carbonation now", lot -> volumes(lot.carbonation().atPresent())));
+        rows.add(new Row(
+                "Carbonation at the end", lot -> volumes(lot.carbonation().atEnd())));
+        rows.add(new Row(
+                "Of what is to come",
+                lot -> PageWords.percent(lot.carbonation().fractionDone().median()) + " done"));
+        rows.add(new Row("Ready", this::ready));
+        rows.add(new Row("Pressure now", lot -> bars(lot.pressure().atPresent())));
+        rows.add(new Row("Strongest bottle now", lot -> bars(lot.pressure().strongestBottle())));
+        rows.add(new Row("Highest so far", lot -> bars(lot.pressure().peakPast())));
+        rows.add(
+                new Row("Highest in the weeks ahead", lot -> bars(lot.pressure().peakAhead())));
+        rows.add(new Row("Pressure memory, 60 s", lot -> bars(lot.pressure().memoryBar())));
+        rows.add(new Row("Limit", lot -> words.bar(lot.pressure().limitBar())));
+        rows.add(new Row("Heat limit", lot -> words.heatLimit(lot.pressure().heatLimitCelsius())));
+        rows.add(new Row(
+                "Bottle temperature", lot -> words.celsius(lot.temperature().nowCelsius())));
+        rows.add(new Row(
+                "Mean kinetic temperature",
+                lot -> words.celsius(lot.temperature().meanKineticCelsius())));
+        rows.add(new Row(
+                "Temperatures known", lot -> PageWords.percent(lot.temperature().coverage())));
+        rows.add(new Row("Light, 1 is just noticed", lot -> interval(lot.light().dose(), 2)));
+        rows.add(new Row(
+                "Keeping days used",
+                lot -> interval(lot.ageing().daysUsed(), 0) + " of "
+                        + PageWords.number(lot.ageing().budgetDays().median(), 0)));
+        rows.add(new Row("Best before", lot -> words.dateOrLong(lot.ageing().bestBefore())));
+        return rows;
+    }
+
+    private String ready(LotOutlook lot) {
+        String median = words.dayOrNever(lot.ready().median());
+        if (lot.ready().early().isEmpty()) {
+            return median;
+        }
+        return median + " (" + words.dayOrNever(lot.ready().early()) + " to "
+                + words.dayOrNever(lot.ready().late()) + ")";
+    }
+
+    private String bars(Interval bar) {
+        return words.bar(bar.median()) + " (" + words.barRange(bar) + ")";
+    }
+
+    private static String volumes(Interval volumes) {
+        return PageWords.volumes(volumes.median()) + " (" + PageWords.range(volumes, 1) + ")";
+    }
+
+    private static String interval(Interval interval, int decimals) {
+        return PageWords.number(interval.median(), decimals) + " (" + PageWords.range(interval, decimals) + ")";
+    }
+}

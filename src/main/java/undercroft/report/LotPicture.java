@@ -1,0 +1,52 @@
+package undercroft.report;
+
+import java.time.Instant;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.LotOutlook;
+import undercroft.plot.PlotStack;
+import undercroft.plot.SvgPen;
+import undercroft.plot.TextMeasure;
+
+/** The four plots of a lot, drawn twice: wide, and narrow for a phone; the style sheet shows the one that fits. */
+final class LotPicture {
+
+    private LotPicture() {}
+
+    static void write(Markup page, CellarOutlook outlook, BatchOutlook batch, LotOutlook lot, PageWords words) {
+        Instant capped = batch.batch().cappedAt().orElseThrow();
+        PlotStack stack = BatchPicture.of(
+                batch,
+                lot,
+                outlook.spells(),
+                outlook.cellar().zone(),
+                outlook.cellar().settings().units(),
+                capped,
+                PictureSpan.until(outlook, batch, lot),
+                outlook.at());
+        String name = batch.batch().name();
+        String title = "Carbonation, pressure, temperature and light of " + name;
+        String described = description(lot, words);
+        page.open("figure").open("div", "class", "wide");
+        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(880, 560, TextMeasure.rough())), title, described));
+        page.close("div").open("div", "class", "narrow");
+        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(330, 600, TextMeasure.rough())), title, described));
+        page.close("div");
+        if (batch.lots().size() > 1) {
+            page.open("figcaption")
+                    .text(lot.left() + " × " + lot.pressure().bottle().label() + ", ");
+            page.name(lot.place().name()).close("figcaption");
+        }
+        page.close("figure");
+    }
+
+    private static String description(LotOutlook lot, PageWords words) {
+        return "Now " + PageWords.volumes(lot.carbonation().atPresent().median()) + " of "
+                + PageWords.volumes(lot.carbonation().atEnd().median()) + " to come; "
+                + words.bar(lot.pressure().atPresent().median()) + " where "
+                + words.bar(lot.pressure().limitBar()) + " is the limit, at most "
+                + words.bar(lot.pressure().peakPast().median()) + " so far; bottles at "
+                + words.celsius(lot.temperature().nowCelsius()) + "; light: "
+                + lot.light().words() + ". The table below has the figures.";
+    }
+}

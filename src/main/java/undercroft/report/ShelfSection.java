@@ -1,0 +1,67 @@
+package undercroft.report;
+
+import java.util.List;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.PlaceOutlook;
+
+/** The shelf at a glance: a crate for each batch, and how warm the places are. */
+final class ShelfSection {
+    private static final double NOTICED_KELVIN = 0.5;
+
+    private ShelfSection() {}
+
+    static void write(Markup page, CellarOutlook outlook, List<BatchOutlook> batches, PageWords words) {
+        page.open("section", "aria-labelledby", "shelf").element("h2", "The shelf", "id", "shelf");
+        if (batches.isEmpty()) {
+            page.element("p", "Nothing has been bottled yet.", "class", "quiet");
+        } else {
+            page.open("ul", "class", "shelf");
+            for (int i = 0; i < batches.size(); i++) {
+                crate(page, batches.get(i), "glass-" + i);
+            }
+            page.close("ul");
+        }
+        if (!outlook.places().isEmpty()) {
+            places(page, outlook.places(), words);
+        }
+        page.close("section");
+    }
+
+    private static void crate(Markup page, BatchOutlook batch, String key) {
+        page.open("li", "class", "crate").svg(BottleRow.svg(batch, key));
+        page.open("div", "class", "face").open("h3").open("a", "href", "#batch-" + batch.id());
+        page.name(batch.batch().name()).close("a").close("h3");
+        page.open("p", "class", "row").alert(batch.alert());
+        page.element("span", batch.stage().label(), "class", "stage");
+        String left = batch.isCapped() ? batch.bottlesLeft() + " left" : "not capped";
+        page.element("strong", left).close("p");
+        page.element("p", batch.headline(), "class", "headline").close("div").close("li");
+    }
+
+    private static void places(Markup page, List<PlaceOutlook> places, PageWords words) {
+        page.open("table", "class", "places").element("caption", "How warm it is");
+        page.open("thead").open("tr");
+        for (String head : List.of("Place", "Now", "Last three days", "Known from")) {
+            page.element("th", head, "scope", "col");
+        }
+        page.close("tr").close("thead").open("tbody");
+        for (PlaceOutlook place : places) {
+            page.open("tr")
+                    .open("th", "scope", "row")
+                    .name(place.place().name())
+                    .close("th");
+            page.element("td", words.celsius(place.nowCelsius()));
+            page.element("td", trend(place.trendKelvin()));
+            page.element("td", place.measured() ? "its log" : "a guess").close("tr");
+        }
+        page.close("tbody").close("table");
+    }
+
+    private static String trend(double kelvin) {
+        if (Math.abs(kelvin) < NOTICED_KELVIN) {
+            return "steady";
+        }
+        return kelvin > 0 ? "warmer" : "cooler";
+    }
+}

@@ -1,0 +1,32 @@
+package undercroft.report;
+
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Task;
+
+/** What the shelf wants from a person, most urgent first. */
+final class TasksSection {
+    private TasksSection() {}
+
+    static void write(Markup page, CellarOutlook outlook, PageWords words) {
+        page.open("section", "aria-labelledby", "tasks").element("h2", "What the shelf wants", "id", "tasks");
+        if (outlook.tasks().isEmpty()) {
+            page.element("p", "Nothing just now.", "class", "quiet");
+        } else {
+            page.open("ol", "class", "tasks");
+            for (Task task : outlook.tasks()) {
+                page.open("li", "class", Markup.cssName(task.alert())).alert(task.alert());
+                page.open("div").open("p", "class", "what");
+                page.open("a", "href", "#batch-" + task.batchId())
+                        .text(task.what())
+                        .close("a")
+                        .close("p");
+                page.open("p", "class", "faint")
+                        .text(words.when(task.when()) + " · " + task.why())
+                        .close("p");
+                page.close("div").close("li");
+            }
+            page.close("ol");
+        }
+        page.close("section");
+    }
+}

@@ -1,0 +1,180 @@
+package undercroft;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.Locale;
+
+/** Who may know whom in the house, and why. */
+@AnalyzeClasses(packages = "undercroft", importOptions = ImportOption.DoNotIncludeTests.class)
+final class RoomsTest {
+    private static final DescribedPredicate<JavaClass> ARRAYS =
+            DescribedPredicate.describe("arrays and primitives", one -> one.isArray() || one.isPrimitive());
+
+    @ArchTest
+    static final ArchRule QUANTITY_STANDS_ALONE =
+            onlyKnows("quantity", "every other room stands on it, so it must not lean on any", "undercroft.quantity..");
+
+    @ArchTest
+    static final ArchRule SERIES_KNOWS_QUANTITIES = onlyKnows(
+            "series",
+            "numbers in time are of use to any picture or calculation",
+            "undercroft.quantity..",
+            "undercroft.series..");
+
+    @ArchTest
+    static final ArchRule THE_CATALOGUE_ONLY_LISTS = onlyKnows(
+            "catalogue",
+            "a new sugar or bottle is a line in a list; equations live in calc",
+            "undercroft.quantity..",
+            "undercroft.catalogue..");
+
+    @ArchTest
+    static final ArchRule CALCULATIONS_ARE_PURE = onlyKnows(
+            "calc",
+            "a calculation must be checkable without a cellar, a disk or a window",
+            "undercroft.quantity..",
+            "undercroft.series..",
+            "undercroft.catalogue..",
+            "undercroft.calc..",
+            "org.hipparchus..");
+
+    @ArchTest
+    static final ArchRule THE_CELLAR_SAYS_WHAT_EXISTS = onlyKnows(
+            "cellar",
+            "what the user told is kept apart from what is computed of it",
+            "undercroft.quantity..",
+            "undercroft.catalogue..",
+            "undercroft.cellar..");
+
+    @ArchTest
+    static final ArchRule THE_STORE_IS_A_LEAF = onlyKnows(
+            "store",
+            "files know the cellar; nothing computed is ever stored",
+            "undercroft.quantity..",
+            "undercroft.catalogue..",
+            "undercroft.cellar..",
+            "undercroft.series..",
+            "undercroft.store..",
+            "com.fasterxml.jackson..",
+            "de.siegmar.fastcsv..");
+
+    @ArchTest
+    static final ArchRule PICTURES_ARE_DATA = onlyKnows(
+            "plot",
+            "the same picture is drawn on screen and on paper, and read in tests without a toolkit",
+            "undercroft.quantity..",
+            "undercroft.series..",
+            "undercroft.plot..");
+
+    @ArchTest
+    static final ArchRule ONE_PATH_TO_AN_OUTLOOK = onlyKnows(
+            "outlook",
+            "window, report and commands show the same numbers because they come from here, with no disk or toolkit",
+            "undercroft.quantity..",
+            "undercroft.series..",
+            "undercroft.catalogue..",
+            "undercroft.calc..",
+            "undercroft.cellar..",
+            "undercroft.outlook..");
+
+    @ArchTest
+    static final ArchRule REPORTS_NEED_NO_WINDOW = noClasses()
+            .that()
+            .resideInAnyPackage("undercroft.report..", "undercroft.command..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javafx..", "undercroft.view..", "undercroft.app..")
+            .because("the command line must work with no toolkit loaded");
+
+    @ArchTest
+    static final ArchRule THE_APP_HAS_NO_WINDOW = noClasses()
+            .that()
+            .resideInAPackage("undercroft.app..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javafx.scene..", "javafx.stage..", "javafx.application..", "undercroft.view..")
+            .because("what a user can do is tested without a toolkit");
+
+    @ArchTest
+    static final ArchRule THE_VIEW_ONLY_SHOWS = noClasses()
+            .that()
+            .resideInAPackage("undercroft.view..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("undercroft.calc..")
+            .because("a window that computes shows other numbers than the report one day");
+
+    @ArchTest
+    static final ArchRule ONLY_FILES_AND_REPORTS_SEE_JSON = noClasses()
+            .that()
+            .resideOutsideOfPackages("undercroft.store..", "undercroft.report..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.fasterxml.jackson..")
+            .because("a file format is the business of the two rooms that write files");
+
+    @ArchTest
+    static final ArchRule ONLY_THE_FRONT_DOOR_ASKS_THE_MACHINE = noClasses()
+            .that()
+            .resideOutsideOfPackage("undercroft")
+            .should()
+            .callMethod(Instant.class, "now")
+            .orShould()
+            .callMethod(LocalDate.class, "now")
+            .orShould()
+            .callMethod(LocalDateTime.class, "now")
+            .orShould()
+            .callMethod(ZonedDateTime.class, "now")
+            .orShould()
+            .callMethod(Clock.class, "systemUTC")
+            .orShould()
+            .callMethod(Clock.class, "systemDefaultZone")
+            .orShould()
+            .callMethod(ZoneId.class, "systemDefault")
+            .orShould()
+            .callMethod(Locale.class, "getDefault")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "getenv")
+            .orShould()
+            .callMethod(System.class, "getenv", String.class)
+            .because("a hidden clock, zone, language or environment makes two runs differ and cannot be tested");
+
+    @ArchTest
+    static final ArchRule NO_ROOM_LEADS_BACK_INTO_ITSELF =
+            slices().matching("undercroft.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule NAMES_ARE_NOUNS_OF_THE_FIELD = noClasses()
+            .should()
+            .haveNameMatching(".*(Manager|Helper|Utils?|Impl)")
+            .because("a name like that says who wrote the class, not what it is");
+
+    private static ArchRule onlyKnows(String room, String reason, String... known) {
+        String[] all = new String[known.length + 1];
+        System.arraycopy(known, 0, all, 0, known.length);
+        all[known.length] = "java..";
+        return classes()
+                .that()
+                .resideInAPackage("undercroft." + room + "..")
+                .should()
+                .onlyDependOnClassesThat(
+                        JavaClass.Predicates.resideInAnyPackage(all).or(ARRAYS))
+                .because(reason);
+    }
+}

@@ -1,0 +1,192 @@
+package undercroft.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.MonthDay;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BottleClass;
+import undercroft.catalogue.BottleFeel;
+import undercroft.catalogue.BottleType;
+import undercroft.catalogue.Closure;
+import undercroft.catalogue.Cover;
+import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.GlassColour;
+import undercroft.catalogue.LightPlace;
+import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.Settling;
+import undercroft.catalogue.Sugar;
+import undercroft.catalogue.YeastState;
+import undercroft.catalogue.YeastStrain;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Beer;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Draw;
+import undercroft.cellar.LightSetting;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+import undercroft.cellar.Pour;
+import undercroft.cellar.Priming;
+import undercroft.cellar.Reading;
+import undercroft.cellar.Settings;
+import undercroft.cellar.Stay;
+import undercroft.cellar.SugarDose;
+import undercroft.cellar.TemperatureSource;
+import undercroft.cellar.Yeast;
+import undercroft.quantity.Interval;
+import undercroft.quantity.UnitSystem;
+
+/** A cellar in which every kind of thing occurs, and what a folder holds. */
+final class RichCellar {
+    static final Instant CAPPED = Instant.parse("2026-01-10T15:00:00Z");
+    static final Cellar CELLAR = cellar();
+
+    private RichCellar() {}
+
+    static Path folderWith(Path folder, Cellar cellar) throws IOException {
+        Files.createDirectories(folder);
+        Files.write(
+                folder.resolve("cellar.json"), CellarJson.of(cellar, "a test").bytes());
+        return folder;
+    }
+
+    static String json() {
+        return new String(CellarJson.of(CELLAR, "a test").bytes(), StandardCharsets.UTF_8);
+    }
+
+    /** Every file under the folder with its text, in order of the names; the lock left out. */
+    static Map<String, String> contents(Path folder) throws IOException {
+        Map<String, String> contents = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = folder.relativize(file).toString();
+                if (!name.equals("cellar.lock")) {
+                    contents.put(name, Files.readString(file, StandardCharsets.ISO_8859_1));
+                }
+            }
+        }
+        return contents;
+    }
+
+    private static Cellar cellar() {
+        return new Cellar(
+                "Under the stairs",
+                ZoneId.of("Europe/Vienna"),
+                new Settings(UnitSystem.US, 410.5),
+                List.of(
+                        new Place("loft", "Loft", new TemperatureSource.Logged(), 6, light(LightPlace.ROOM_DAY)),
+                        new Place(
+                                "shed",
+                                "Shed",
+                                new TemperatureSource.FixedGuess(11.5, 3),
+                                8.25,
+                                new LightSetting(LightPlace.DIM_CELLAR, 12.5, 0.25, true)),
+                        new Place(
+                                "vault",
+                                "Vault",
+                                new TemperatureSource.YearlySwing(11, 4.5, MonthDay.of(8, 3), 1.5),
+                                12,
+                                light(LightPlace.DARK))),
+                List.of(pale(), planned()),
+                List.of(
+                        new Pour(
+                                "sunday",
+                                "pale",
+                                4,
+                                at("2026-03-29T16:00:00Z"),
+                                "shed",
+                                OptionalDouble.of(8),
+                                "garden"),
+                        new Pour("easter", "pale", 2, at("2026-04-05T16:00:00Z"), "vault", OptionalDouble.empty(), "")),
+                List.of(new BottleType(
+                        "stone-750",
+                        "750 mL stoneware",
+                        GlassColour.OPAQUE,
+                        BottleClass.REFILLABLE,
+                        Closure.SWING_TOP,
+                        750,
+                        781.5,
+                        6.5,
+                        910,
+                        94,
+                        OptionalDouble.of(14))),
+                List.of(new Sugar(
+                        "birch-syrup", "birch syrup", Interval.of(0.25, 0.3, 0.34), "the label", "taste it")));
+    }
+
+    private static Batch pale() {
+        return new Batch(
+                "pale",
+                "Pale with \"quotes\" & ümläuts",
+                new Beer(
+                        BeerKind.PALE_ALE, 4.8, 32, 0.1, 9.5, 21.3, OptionalDouble.of(1.0105), OptionalDouble.of(1.01)),
+                new Yeast(YeastStrain.ALE, YeastState.LONG_COLD, Settling.POWDERY, true),
+                new Priming(
+                        18.9,
+                        List.of(new SugarDose("dextrose", 110.5), new SugarDose("birch-syrup", 20)),
+                        OptionalDouble.of(2.35),
+                        false),
+                FillHabit.CAREFUL,
+                Optional.of(CAPPED),
+                List.of(
+                        new Lot(
+                                "brown",
+                                "longneck-330",
+                                GlassColour.AMBER,
+                                40,
+                                330,
+                                true,
+                                List.of(
+                                        new Stay("loft", CAPPED, Cover.NONE),
+                                        new Stay("shed", at("2026-02-01T09:30:00Z"), Cover.CLOSED_BOX)),
+                                List.of(
+                                        new Draw(at("2026-02-03T19:00:00Z"), 2, Draw.Fate.OPENED, "soft"),
+                                        new Draw(at("2026-02-10T19:00:00.250Z"), 1, Draw.Fate.BURST, ""))),
+                        new Lot(
+                                "stone",
+                                "stone-750",
+                                GlassColour.OPAQUE,
+                                6,
+                                752.5,
+                                false,
+                                List.of(new Stay("vault", CAPPED, Cover.OPEN_CRATE)),
+                                List.of())),
+                List.of(
+                        new Reading.Gauge(at("2026-01-12T08:00:00Z"), "brown", "gauge 1", 0.85),
+                        new Reading.Squeeze(at("2026-01-13T08:00:00Z"), "brown", BottleFeel.FIRM),
+                        new Reading.Opened(at("2026-01-20T18:00:00Z"), "stone", Liveliness.VERY_LIVELY),
+                        new Reading.Density(at("2026-01-21T18:00:00Z"), 1.0095)),
+                "first line\nsecond line");
+    }
+
+    private static Batch planned() {
+        return new Batch(
+                "next",
+                "Next",
+                new Beer(BeerKind.WHEAT, 5, 12, 0, 6, 19, OptionalDouble.empty(), OptionalDouble.empty()),
+                new Yeast(YeastStrain.WARM_FARMHOUSE, YeastState.FRESH_ADDED, Settling.ORDINARY, false),
+                new Priming(20, List.of(), OptionalDouble.empty(), true),
+                FillHabit.CAPPED_ON_FOAM,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                "");
+    }
+
+    private static LightSetting light(LightPlace kind) {
+        return LightSetting.usual(kind);
+    }
+
+    static Instant at(String time) {
+        return Instant.parse(time);
+    }
+}

@@ -1,0 +1,253 @@
+package undercroft.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.List;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.ScrollEvent;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import undercroft.outlook.OutlookSamples;
+import undercroft.plot.PlotStack;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.UnitSystem;
+
+@ExtendWith(ApplicationExtension.class)
+class MainWindowUiTest {
+    private SampleParts sample;
+    private MainWindow window;
+
+    @Start
+    void start(Stage stage) {
+        Looks.loadFonts();
+        sample = new SampleParts(OutlookSamples.cellar());
+        window = new MainWindow(sample.parts);
+        window.show(stage);
+    }
+
+    private <T extends Node> T find(String id, Class<T> kind) {
+        return kind.cast(window.scene().lookup("#" + id));
+    }
+
+    private String text(String id) {
+        return find(id, Label.class).getText();
+    }
+
+    private void onWindowThread(Runnable act) {
+        WaitForAsyncUtils.waitFor(WaitForAsyncUtils.asyncFx(act));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private CrateView crate(String key) {
+        return find("crate-" + key, CrateView.class);
+    }
+
+    @Test
+    void theShelfShowsACrateForEachBatchInEachPlace() {
+        for (String key : List.of(
+                "beacon@loft",
+                "larch@loft",
+                "quarry@cupboard",
+                "hedge@cupboard",
+                "gable@cupboard",
+                "winter@fridge",
+                "fenland@sill",
+                "summer@fridge",
+                "heron@cupboard",
+                "heron@fridge",
+                "plastic@cupboard",
+                "lantern")) {
+            assertNotNull(crate(key), key);
+            assertTrue(crate(key).getWidth() > 100, key);
+        }
+        assertEquals(null, crate("orchard@cupboard"), "what is all gone is put away");
+        onWindowThread(find("show-gone", Hyperlink.class)::fire);
+        assertNotNull(crate("orchard@cupboard"));
+    }
+
+    @Test
+    void aClickOnACrateTurnsToItsPage(FxRobot robot) {
+        robot.clickOn(crate("fenland@sill").lookup(".crate-name"));
+        assertEquals("Fenland Wheat", text("batch-title"));
+        assertTrue(crate("fenland@sill").isChosen());
+        assertFalse(crate("beacon@loft").isChosen());
+    }
+
+    @Test
+    void theArrowsMoveTheChoice(FxRobot robot) {
+        assertEquals("Beacon Tripel", text("batch-title"));
+        robot.press(KeyCode.RIGHT).release(KeyCode.RIGHT);
+        assertEquals("Larch Honey Ale", text("batch-title"));
+        robot.press(KeyCode.DOWN).release(KeyCode.DOWN);
+        assertEquals("Fenland Wheat", text("batch-title"));
+    }
+
+    @Test
+    void theSliderAsksForTheShelfOfAnotherDay() {
+        onWindowThread(() -> find("as-of", Slider.class).setValue(-8));
+        Instant last = sample.asked.get(sample.asked.size() - 1);
+        assertEquals(Instant.parse("2026-11-17T12:00:00Z"), last);
+        assertEquals("17 November, 8 days ago", text("as-of-label"));
+        onWindowThread(find("today", Button.class)::fire);
+        assertEquals(OutlookSamples.NOW, sample.asked.get(sample.asked.size() - 1));
+    }
+
+    @Test
+    void theCursorReadsAllFourPlots(FxRobot robot) {
+        PlotsView plots = find("plots", PlotsView.class);
+        robot.moveTo(plots);
+        WaitForAsyncUtils.waitForFxEvents();
+        String readout = plots.readoutProperty().get();
+        for (String subject : List.of("Carbonation", "Pressure", "Temperature", "Light")) {
+            assertTrue(readout.contains(subject), readout);
+        }
+        assertTrue(readout.contains("bar") && readout.contains("°C"), readout);
+        robot.moveTo(crate("larch@loft"));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals("", plots.readoutProperty().get());
+    }
+
+    @Test
+    void theWheelZoomsAboutThePointerAndADoubleClickShowsAll(FxRobot robot) {
+        PlotsView plots = find("plots", PlotsView.class);
+        PlotStack whole = plots.shown();
+        Bounds bounds = plots.localToScene(plots.getBoundsInLocal());
+        long before = plots.picture().time().epochAt(bounds.getWidth() * 0.6);
+        onWindowThread(
+                () -> plots.fireEvent(wheelUp(bounds.getMinX() + bounds.getWidth() * 0.6, bounds.getMinY() + 60)));
+        PlotStack zoomed = plots.shown();
+        assertTrue(zoomed.until() - zoomed.from() < (whole.until() - whole.from()) * 0.9);
+        double after = plots.picture().time().xAt(before);
+        assertEquals(bounds.getWidth() * 0.6, after, 3, "the instant under the pointer stays there");
+        robot.doubleClickOn(plots, MouseButton.PRIMARY);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals(whole.from(), plots.shown().from());
+        assertEquals(whole.until(), plots.shown().until());
+    }
+
+    private static ScrollEvent wheelUp(double x, double y) {
+        return new ScrollEvent(
+                ScrollEvent.SCROLL,
+                x,
+                y,
+                x,
+                y,
+                false,
+                false,
+                false,
+                false,
+                false,
+                false,
+                0,
+                40,
+                0,
+                40,
+                ScrollEvent.HorizontalTextScrollUnits.NONE,
+                0,
+                ScrollEvent.VerticalTextScrollUnits.NONE,
+                0,
+                0,
+                null);
+    }
+
+    @Test
+    void theKeysZoomAndPanWithoutLeavingWhatIsKnown(FxRobot robot) {
+        PlotsView plots = find("plots", PlotsView.class);
+        PlotStack whole = plots.shown();
+        onWindowThread(plots::requestFocus);
+        robot.press(KeyCode.LEFT).release(KeyCode.LEFT);
+        assertEquals(whole.from(), plots.shown().from(), "nothing is known before the first day");
+        robot.press(KeyCode.PLUS).release(KeyCode.PLUS);
+        WaitForAsyncUtils.waitForFxEvents();
+        long from = plots.shown().from();
+        robot.press(KeyCode.RIGHT).release(KeyCode.RIGHT);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertTrue(plots.shown().from() > from);
+        robot.press(KeyCode.HOME).release(KeyCode.HOME);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals(whole.until(), plots.shown().until());
+    }
+
+    @Test
+    void aTaskTurnsToItsBatch(FxRobot robot) {
+        robot.clickOn("Take Fenland Wheat away from the window");
+        assertEquals("Fenland Wheat", text("batch-title"));
+    }
+
+    @Test
+    void darkColoursReachTheWholeWindow() {
+        Node name = window.scene().lookup(".app-name");
+        Object light = ((Label) name).getTextFill();
+        onWindowThread(find("theme", Button.class)::fire);
+        onWindowThread(() -> window.scene().getRoot().applyCss());
+        assertTrue(sample.parts.dark().get());
+        assertNotEquals(light, ((Label) name).getTextFill());
+    }
+
+    @Test
+    void aChangeOfUnitsCanBeUndone() {
+        Button undo = find("undo", Button.class);
+        assertTrue(undo.isDisabled());
+        onWindowThread(find("units", Button.class)::fire);
+        assertEquals(
+                UnitSystem.US, sample.parts.workspace().getCellar().settings().units());
+        assertEquals("Undo: change of units", undo.getTooltip().getText());
+        onWindowThread(undo::fire);
+        assertEquals(
+                UnitSystem.METRIC,
+                sample.parts.workspace().getCellar().settings().units());
+        assertTrue(undo.isDisabled());
+    }
+
+    @Test
+    void theFigureTellsWhereItComesFrom(FxRobot robot) {
+        onWindowThread(find("figure-carbonation", Button.class)::fire);
+        assertEquals(1, robot.lookup("#why").queryAll().size());
+        assertTrue(robot.lookup("Weiss 1974 for the gas in water, with a factor for beer")
+                .tryQuery()
+                .isPresent());
+    }
+
+    @Test
+    void aFaultIsSaidInOneLineUntilItIsPutAway() {
+        Node bar = window.scene().lookup("#fault-bar");
+        assertFalse(bar.isVisible());
+        onWindowThread(
+                () -> sample.parts.faults().show(new InvalidInput("draws[2].count", "takes too many; lower it")));
+        assertTrue(bar.isVisible());
+        assertEquals("draws[2].count: takes too many; lower it", text("fault-sentence"));
+        onWindowThread(() -> sample.parts.faults().putAway());
+        assertFalse(bar.isVisible());
+    }
+
+    @Test
+    void theButtonsOfThePageAskForTheRightDialog(FxRobot robot) {
+        robot.clickOn("Take bottles…").clickOn("Move…").clickOn("Change…");
+        assertEquals(List.of("draw beacon/lot-1", "move beacon/lot-1", "edit batch beacon"), sample.editors.asked);
+    }
+
+    @Test
+    void anEmptyCellarSaysWhatToDoFirst(FxRobot robot) {
+        onWindowThread(() -> sample.parts.workspace().change("emptied", cellar -> cellar.withBatches(List.of())));
+        assertNotNull(window.scene().lookup("#empty-shelf"));
+        robot.clickOn("Add a batch");
+        assertEquals(List.of("add batch"), sample.editors.asked);
+    }
+}
