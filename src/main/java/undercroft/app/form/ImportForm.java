@@ -1,6 +1,7 @@
 package undercroft.app.form;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import undercroft.app.BackgroundTasks;
 import undercroft.app.Texts;
 import undercroft.app.Workspace;
+import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
@@ -92,8 +94,9 @@ public final class ImportForm {
         result.set(null);
         fault.set("");
         working.set(true);
+        ZoneId zone = workspace.getCellar().zone();
         line.run(
-                () -> ImportPreview.of(chosen, workspace.getCellar().zone()),
+                () -> ImportPreview.of(chosen, zone),
                 made -> {
                     working.set(false);
                     ask(made);
@@ -164,6 +167,7 @@ public final class ImportForm {
         calledOff = stop;
         fractionDone = 0;
         working.set(true);
+        Cellar cellar = workspace.getCellar();
         TimeSeries before = workspace.getState().temperatures().getOrDefault(place.id(), TimeSeries.empty());
         line.run(
                 () -> {
@@ -172,7 +176,10 @@ public final class ImportForm {
                             fractionDone = fraction;
                             return stop.get();
                         });
-                        return ImportResult.of(before, log, workspace.getCellar());
+                        if (stop.get()) {
+                            throw new CancellationException();
+                        }
+                        return ImportResult.of(before, log, cellar);
                     } catch (CancellationException stopped) {
                         throw new InvalidInput("", Texts.of("form.import.called-off"));
                     }

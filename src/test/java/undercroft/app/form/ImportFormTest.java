@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -52,7 +54,7 @@ class ImportFormTest {
         ImportResult result = form.resultProperty().get();
         assertEquals(
                 "20 readings, from 14 Jun 2026 to 14 Jun 2026.", result.lines().get(0));
-        assertEquals("20 new, 0 already there.", result.lines().get(1));
+        assertEquals("20 new.", result.lines().get(1));
         assertEquals(
                 List.of("Time", "Celsius", "Humidity %"),
                 form.previewProperty().get().header());
@@ -104,6 +106,22 @@ class ImportFormTest {
         List<String> lines = form.resultProperty().get().lines();
         assertTrue(lines.contains("1 line left out, a time without a value: line 22."), lines::toString);
         assertTrue(lines.stream().anyMatch(line -> line.contains("faulty probe: line 23")), lines::toString);
+    }
+
+    @Test
+    void readingThatIsCalledOffLeavesNothingBehind() throws IOException {
+        Deque<Runnable> waiting = new ArrayDeque<>();
+        form = new ImportForm(workspace, PLACE, new BackgroundTasks(waiting::add, Runnable::run));
+        form.choose(file(hours("2026-06-14")));
+        waiting.remove().run();
+        assertTrue(form.workingProperty().get());
+
+        form.callOff();
+        waiting.remove().run();
+
+        assertFalse(form.workingProperty().get());
+        assertNull(form.resultProperty().get());
+        assertTrue(form.faultProperty().get().contains("called off"));
     }
 
     @Test
