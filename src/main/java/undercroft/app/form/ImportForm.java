@@ -115,8 +115,7 @@ public final class ImportForm {
                         .filter(each -> each.index() == found.valueColumn())
                         .findFirst()
                         .orElse(found.columns().get(0)));
-        List<TimeFormat> formats =
-                found.formatProven() ? List.of(found.format()) : List.of(TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST);
+        List<TimeFormat> formats = found.formatProven() ? List.of(found.format()) : orders();
         format = new ChoiceField<>(
                 "import-format",
                 Texts.of("form.import.format"),
@@ -135,6 +134,13 @@ public final class ImportForm {
         fields().forEach(field -> field.listen(this::read));
         preview.set(made);
         read();
+    }
+
+    /** A year of four digits tells itself apart. */
+    private List<TimeFormat> orders() {
+        return found.exampleTime().matches(".*\\d{4}.*")
+                ? List.of(TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST)
+                : List.of(TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST, TimeFormat.YEAR_FIRST);
     }
 
     private boolean asks(Question.About about) {
