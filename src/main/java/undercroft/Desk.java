@@ -114,10 +114,8 @@ final class Desk implements CellarChooser {
 
     private void rescue(Path wanted, InvalidInput fault) {
         List<Version> versions = CellarStore.versionsOf(wanted);
-        RescueDialog.ask(
-                        stage,
-                        fault.getMessage(),
-                        versions.stream().map(this::label).toList())
+        List<String> labels = versions.stream().map(this::label).toList();
+        RescueDialog.ask(stage, fault.getMessage(), labels, dark.get())
                 .ifPresentOrElse(
                         index -> {
                             CellarStore.moveAside(wanted, clock);
