@@ -113,6 +113,10 @@ final class Desk implements CellarChooser {
     }
 
     private void rescue(Path wanted, InvalidInput fault) {
+        if (isReadable(wanted)) {
+            keepOpenAndSay(fault);
+            return;
+        }
         List<Version> versions = CellarStore.versionsOf(wanted);
         List<String> labels = versions.stream().map(this::label).toList();
         RescueDialog.ask(stage, fault.getMessage(), labels, dark.get())
@@ -122,12 +126,24 @@ final class Desk implements CellarChooser {
                             CellarStore.restore(wanted, versions.get(index));
                             show(wanted);
                         },
-                        () -> {
-                            if (store == null) {
-                                showDemo();
-                            }
-                            faults.show(fault);
-                        });
+                        () -> keepOpenAndSay(fault));
+    }
+
+    /** A cellar that another window holds is whole; there is nothing to rescue. */
+    private static boolean isReadable(Path wanted) {
+        try {
+            CellarStore.read(wanted);
+            return true;
+        } catch (InvalidInput unreadable) {
+            return false;
+        }
+    }
+
+    private void keepOpenAndSay(InvalidInput fault) {
+        if (store == null) {
+            showDemo();
+        }
+        faults.show(fault);
     }
 
     private String label(Version version) {
