@@ -60,6 +60,9 @@ final class Desk implements CellarChooser {
         this.machine = machine;
         this.clock = clock;
         this.recents = RecentCellars.in(machine.settingsFolder());
+        WindowMemory memory = new WindowMemory(machine.settingsFolder());
+        dark.set(memory.wasDark());
+        dark.addListener((property, before, after) -> memory.keepDark(after));
     }
 
     private static ExecutorService daemon(String name) {

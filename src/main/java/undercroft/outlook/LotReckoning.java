@@ -28,8 +28,6 @@ final class LotReckoning {
     /** How far ahead a peak of pressure raises an alert. */
     private static final long PEAK_AHEAD = 60 * DAY;
 
-    static final double CARBONATED = 0.95;
-
     private final Batch batch;
     private final Lot lot;
     private final Instant at;
@@ -145,7 +143,7 @@ final class LotReckoning {
         double done = carbonation.fractionDone().median();
         ConditioningSigns signs =
                 ConditioningSigns.at(batch.yeast().strain(), bottles, capped, at.getEpochSecond(), done);
-        if (done >= CARBONATED) {
+        if (done >= LotOutlook.CARBONATED) {
             return LotOutlook.Progress.DONE;
         }
         boolean hotNow = bottles.valueAt(bottles.indexAt(at.getEpochSecond()))

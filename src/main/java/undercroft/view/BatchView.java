@@ -54,6 +54,11 @@ final class BatchView extends ScrollPane {
         plots.setPrefHeight(360);
         model.pageProperty().addListener((property, before, after) -> fill());
         parts.dark().addListener((property, before, after) -> fill());
+        parts.forecasts().outlookProperty().addListener((property, before, after) -> {
+            if (before == null) {
+                fill();
+            }
+        });
         fill();
     }
 
@@ -65,7 +70,12 @@ final class BatchView extends ScrollPane {
         BatchPage shown = model.pageProperty().get();
         page.getChildren().clear();
         if (shown == null) {
-            page.getChildren().add(note("batch.none.title", "batch.none.text"));
+            boolean known = parts.forecasts().outlookProperty().get() != null;
+            page.getChildren()
+                    .add(
+                            known
+                                    ? note("batch.none.title", "batch.none.text")
+                                    : note("batch.working.title", "batch.working.text"));
             return;
         }
         Label headline = new Label(shown.headline());

@@ -16,9 +16,13 @@ import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Volume;
 
 /** A batch: its beer, yeast, priming, and the bottles it went into. Readings, draws and moves have forms of their own. */
 public final class BatchForm extends Form {
+    /** Bottles are filled by eye: so much more than the beer measured is believed. */
+    private static final double MOST_FILLED = 1.1;
+
     private final Optional<Batch> before;
     private final Instant now;
     private final WordsField name;
@@ -158,6 +162,8 @@ public final class BatchForm extends Form {
         Batch base = before.map(batch -> current.batch(batch.id())).orElse(null);
         List<Reading> readings = base == null ? List.of() : base.readings();
         Optional<Instant> at = cappedAt(readings);
+        List<Lot> made = lots(at, readings);
+        checkThereIsBeerFor(made);
         return current.withBatch(new Batch(
                 id,
                 name.value(),
@@ -166,9 +172,25 @@ public final class BatchForm extends Form {
                 new Priming(litres.figure(), doses(), target.value(), perBottle.value()),
                 fillHabit.value(),
                 at,
-                lots(at, readings),
+                made,
                 readings,
                 base == null ? "" : base.notes()));
+    }
+
+    /** A slip of a digit in a count is a batch ten times as large. */
+    private void checkThereIsBeerFor(List<Lot> made) {
+        double bottled = made.stream()
+                        .mapToDouble(lot -> lot.count() * lot.fillMillilitres())
+                        .sum()
+                / 1000;
+        if (bottled > MOST_FILLED * litres.figure()) {
+            throw new InvalidInput(
+                    "beerLitres",
+                    Texts.of(
+                            "form.fault.more-bottles-than-beer",
+                            Volume.ofLitres(bottled).text(units()),
+                            Volume.ofLitres(litres.figure()).text(units())));
+        }
     }
 
     private Optional<Instant> cappedAt(List<Reading> readings) {
