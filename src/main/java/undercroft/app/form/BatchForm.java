@@ -167,7 +167,8 @@ public final class BatchForm extends Form {
                 at,
                 lots(at, readings),
                 readings,
-                base == null ? "" : base.notes()));
+                base == null ? "" : base.notes(),
+                base == null || at.isPresent() ? Optional.empty() : base.plan()));
     }
 
     private Optional<Instant> cappedAt(List<Reading> readings) {

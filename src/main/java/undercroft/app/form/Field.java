@@ -15,7 +15,8 @@ import undercroft.quantity.InvalidInput;
  * One thing a form asks for. Its fault is worked out at every change, but shown only once the field was left or the form
  * was to be saved, so that nobody is told off in the middle of a word.
  */
-public abstract sealed class Field<T> permits WordsField, NumberField, ChoiceField, TickField, MomentField, DayField {
+public abstract sealed class Field<T>
+        permits WordsField, NumberField, ChoiceField, TickField, MomentField, DayField, DateField {
     private final String id;
     private final String label;
     private final StringProperty hint = new SimpleStringProperty(this, "hint", "");
@@ -75,6 +76,10 @@ public abstract sealed class Field<T> permits WordsField, NumberField, ChoiceFie
 
     final void askWhen(ObservableBooleanValue condition) {
         asked.bind(condition);
+    }
+
+    final void asked(boolean wanted) {
+        asked.set(wanted);
     }
 
     final boolean isFaulty() {
