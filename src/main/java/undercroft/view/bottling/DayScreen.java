@@ -15,14 +15,12 @@ import undercroft.outlook.Alert;
 /** The day's list to tick, made for wet hands: wide rows, arrows to move, Space or Enter to tick. */
 final class DayScreen extends VBox {
     private final Bench bench;
-    private final DraftForm form;
     private final VBox rows = new VBox(4);
     private final List<StepRow> shown = new ArrayList<>();
 
     DayScreen(Bench bench, DraftForm form) {
         super(10);
         this.bench = bench;
-        this.form = form;
         Button save = new Button(Texts.of("bottling.papers.save-sheet"));
         save.setId("sheet-save");
         save.setOnAction(event -> bench.model().papers().ifPresent(papers -> bench.papers()
