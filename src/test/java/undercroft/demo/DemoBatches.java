@@ -218,7 +218,7 @@ final class DemoBatches {
                 .withShares(new FillingPlan.Shares(19, 1, 0))
                 .withBottles(List.of(
                         new BottleStock("returnable-500", GlassColour.AMBER, false, 24),
-                        new BottleStock("longneck-330", GlassColour.AMBER, true, 16),
+                        new BottleStock("longneck-330", GlassColour.AMBER, false, 16),
                         new BottleStock("pet-500", GlassColour.PET_AMBER, false, 1)))
                 .withGravities(List.of(
                         new DatedGravity(LocalDate.of(2026, 11, 15), 1.016),

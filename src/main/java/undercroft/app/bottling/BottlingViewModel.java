@@ -17,6 +17,7 @@ import undercroft.bottling.BottlingDay;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.UnitSystem;
+import undercroft.quantity.Volume;
 
 /**
  * Drafts of bottling days and the one that is open. What is typed reaches the cellar with {@link #keep}; all of it on one
@@ -90,6 +91,11 @@ public final class BottlingViewModel {
         screen.set(Screen.BEER);
         visit++;
         reopen();
+    }
+
+    /** The beer a draft is about. */
+    public String litres(Batch draft) {
+        return Volume.ofLitres(draft.priming().beerLitres()).text(units());
     }
 
     /** Back to the list of drafts. */

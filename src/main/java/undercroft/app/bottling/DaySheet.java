@@ -2,8 +2,8 @@ package undercroft.app.bottling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import undercroft.app.Texts;
 import undercroft.app.Wording;
 import undercroft.bottling.BottlePressure;
@@ -73,6 +73,11 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
                 .orElse(bottles);
     }
 
+    /** With a capital and a full stop. */
+    public static String sentence(String words) {
+        return Texts.of("form.fault.plain", words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1));
+    }
+
     public String litres(double litres) {
         return Volume.ofLitres(litres).text(units);
     }
@@ -91,6 +96,11 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
                 bars(pressure.limits().limitBar()),
                 Wording.number(Math.floor(pressure.highestTargetVolumes() * 10) / 10, 1) + " vol",
                 pressure.marginBar() < 0);
+    }
+
+    /** The warmth at which a target has to be safe. */
+    public String checkedAt() {
+        return degrees(BottlePressure.CHECKED_CELSIUS);
     }
 
     public String bars(double gaugeBar) {
@@ -172,16 +182,13 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
     /** What has to lie ready. */
     public List<String> supplies() {
         List<String> all = new ArrayList<>();
-        String closures = day.supplies().closures().entrySet().stream()
+        day.supplies().closures().entrySet().stream()
                 .sorted((a, b) -> a.getKey().compareTo(b.getKey()))
                 .map(entry -> Texts.of(
                         "bottling.supplies.closures",
                         entry.getValue(),
                         entry.getKey().label()))
-                .collect(Collectors.joining(", "));
-        if (!closures.isEmpty()) {
-            all.add(closures);
-        }
+                .forEach(all::add);
         all.add(Texts.of("bottling.supplies.bottles", day.supplies().spareBottles()));
         all.addAll(day.supplies().equipment());
         return all;

@@ -121,7 +121,8 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
                     TextStyle.TITLE,
                     Role.INK,
                     false));
-            boolean room = high + TEXT_ROOM < frame.right();
+            boolean room =
+                    high + TEXT_ROOM < x(frame, pressure.limits().cautionBar(), most) || low - TEXT_ROOM < frame.x();
             marks.add(new Mark.Text(
                     Texts.of(
                             over ? "bottling.picture.over" : "bottling.picture.row",

@@ -52,6 +52,7 @@ public final class DraftForm extends Form {
         name = add(new WordsField("draft-name", Texts.of("form.draft.name"), before.name()).required(), "name");
         shares = new ShareFields(this, units(), plan.shares());
         beer = new BeerFields(this, units(), Optional.of(before.beer()), Optional.of(before.yeast()));
+        beer.finalGravity().hintProperty().set(Texts.of("form.draft.final-hint"));
         wish = new WishFields(this, cellar, plan.wish(), shares.hasKeg());
         wash = new WashFields(this, units(), plan.wash());
         gravities = addRows("gravities");

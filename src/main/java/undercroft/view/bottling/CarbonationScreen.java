@@ -68,12 +68,12 @@ final class CarbonationScreen {
         });
         if (sheet.pressures().size() > 1) {
             nodes.add(Words.section(Texts.of("bottling.carbonation.all")));
-            nodes.add(table(sheet.pressures()));
+            nodes.add(table(sheet));
         }
         return nodes;
     }
 
-    private static Node table(List<DaySheet.PressureLine> lines) {
+    private static Node table(DaySheet sheet) {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("figure-grid");
         for (int width : new int[] {37, 21, 21, 21}) {
@@ -84,10 +84,10 @@ final class CarbonationScreen {
         grid.addRow(
                 0,
                 Words.of(Texts.of("form.lot.bottle"), "faint"),
-                Words.of(Texts.of("bottling.carbonation.head.hot"), "faint"),
+                Words.of(Texts.of("bottling.carbonation.head.hot", sheet.checkedAt()), "faint"),
                 Words.of(Texts.of("bottling.carbonation.head.limit"), "faint"),
                 Words.of(Texts.of("bottling.carbonation.head.highest"), "faint"));
-        for (DaySheet.PressureLine line : lines) {
+        for (DaySheet.PressureLine line : sheet.pressures()) {
             grid.addRow(
                     grid.getRowCount(),
                     Words.of(line.name()),

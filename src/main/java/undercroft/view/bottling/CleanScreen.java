@@ -42,7 +42,7 @@ final class CleanScreen {
         VBox box = new VBox(
                 6,
                 Words.section(Texts.of(key)),
-                Words.of(Texts.of("form.fault.plain", solution.words(sheet.units())), "solution"));
+                Words.of(DaySheet.sentence(solution.words(sheet.units())), "solution"));
         if (!basis.isEmpty() && !solution.fromLabel()) {
             box.getChildren().add(Words.of(Texts.of("bottling.clean.basis", basis), "faint"));
         }

@@ -2,6 +2,7 @@ package undercroft.view.bottling;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -49,11 +50,12 @@ final class DraftsPane extends ScrollPane {
     }
 
     private Node line(Batch draft) {
-        VBox words = new VBox(
-                Words.of(draft.name(), "tonight-what"),
-                Words.of(draft.beer().kind().label(), "faint"));
-        HBox content = new HBox(words);
-        Button open = new Button(null, content);
+        Label name = new Label(draft.name());
+        name.getStyleClass().add("tonight-what");
+        Label about = new Label(Texts.of(
+                "words.list.joint", draft.beer().kind().label(), bench.model().litres(draft)));
+        about.getStyleClass().add("faint");
+        Button open = new Button(null, new VBox(2, name, about));
         open.setId("draft-" + draft.id());
         open.getStyleClass().add("draft-line");
         open.setMaxWidth(Double.MAX_VALUE);

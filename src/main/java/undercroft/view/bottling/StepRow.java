@@ -1,17 +1,19 @@
 package undercroft.view.bottling;
 
-import java.util.function.BiConsumer;
+import java.util.List;
+import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.Texts;
 import undercroft.app.bottling.DayList;
@@ -20,11 +22,13 @@ import undercroft.bottling.Step;
 /** One step of the day: a wide button that ticks it, and its timer beside. */
 final class StepRow extends HBox {
     private static final PseudoClass NEXT = PseudoClass.getPseudoClass("next");
+    private static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
     private static final PseudoClass OVER = PseudoClass.getPseudoClass("over");
 
     private final Bench bench;
     private final Step step;
-    private final ToggleButton tick = new ToggleButton();
+    private final HBox tick = new HBox(14);
+    private boolean done;
     private final Button timer = new Button();
 
     StepRow(Bench bench, Step step) {
@@ -35,18 +39,23 @@ final class StepRow extends HBox {
         getStyleClass().add("step-row");
         tick.setId("step-" + step.id());
         tick.getStyleClass().add("step");
-        tick.setMaxWidth(Double.MAX_VALUE);
         tick.setAlignment(Pos.CENTER_LEFT);
-        tick.setGraphic(words());
-        tick.setAccessibleText(step.words());
+        tick.setFocusTraversable(true);
+        tick.setAccessibleRole(AccessibleRole.CHECK_BOX);
+        tick.getChildren().setAll(words());
         tick.setAccessibleHelp((step.caution() + " " + step.oxygen()).strip());
-        tick.setOnAction(event -> with((list, done) -> list.tick(step, done)));
+        tick.setOnMouseClicked(event -> {
+            if (event.getButton() == MouseButton.PRIMARY) {
+                tick.requestFocus();
+                turn();
+            }
+        });
         tick.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         HBox.setHgrow(tick, Priority.ALWAYS);
         timer.setId("timer-" + step.id());
         timer.getStyleClass().add("step-timer");
         timer.setMinWidth(Region.USE_PREF_SIZE);
-        timer.setOnAction(event -> with((list, done) -> {
+        timer.setOnAction(event -> with(list -> {
             if (list.left(step).isEmpty() || list.isOver(step)) {
                 list.startTimer(step);
             } else {
@@ -62,14 +71,18 @@ final class StepRow extends HBox {
         return step;
     }
 
-    private void with(BiConsumer<DayList, Boolean> act) {
-        bench.parts()
-                .faults()
-                .guard(() -> bench.model().dayList().ifPresent(list -> act.accept(list, tick.isSelected())));
+    private void turn() {
+        with(list -> list.tick(step, !done));
     }
 
-    private Node words() {
-        Label box = new Label();
+    private void with(Consumer<DayList> act) {
+        bench.parts().faults().guard(() -> bench.model().dayList().ifPresent(act));
+    }
+
+    private List<Node> words() {
+        Region mark = new Region();
+        mark.getStyleClass().add("step-tick");
+        StackPane box = new StackPane(mark);
         box.getStyleClass().add("step-box");
         VBox text = new VBox(1, Words.of(step.words(), "step-words"));
         if (!step.oxygen().isEmpty()) {
@@ -79,9 +92,7 @@ final class StepRow extends HBox {
             text.getChildren().add(Words.of(Texts.of("bottling.step.caution", step.caution()), "step-caution"));
         }
         HBox.setHgrow(text, Priority.ALWAYS);
-        HBox row = new HBox(14, box, text);
-        row.setAlignment(Pos.CENTER_LEFT);
-        return row;
+        return List.of(box, text);
     }
 
     private void key(KeyEvent event) {
@@ -91,8 +102,8 @@ final class StepRow extends HBox {
                     case DOWN -> 1;
                     default -> 0;
                 };
-        if (event.getCode() == KeyCode.ENTER) {
-            tick.fire();
+        if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+            turn();
             event.consume();
         } else if (move != 0) {
             int other = getParent().getChildrenUnmodifiable().indexOf(this) + move;
@@ -104,8 +115,9 @@ final class StepRow extends HBox {
     }
 
     void show(DayList list) {
-        boolean done = list.checklist().isDone(step.id());
-        tick.setSelected(done);
+        done = list.checklist().isDone(step.id());
+        tick.pseudoClassStateChanged(DONE, done);
+        tick.setAccessibleText(Texts.of(done ? "bottling.step.done" : "bottling.step.open", step.words()));
         boolean next = list.checklist().next().filter(step::equals).isPresent();
         pseudoClassStateChanged(NEXT, next);
         showTimer(list);

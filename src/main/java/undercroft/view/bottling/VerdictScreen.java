@@ -33,7 +33,9 @@ final class VerdictScreen {
         DaySheet.Verdict verdict = sheet.verdict();
         Label word = Words.of(verdict.word(), "verdict-word");
         word.setId("verdict-word");
-        HBox head = new HBox(12, new AlertSign(verdict.alert()), word);
+        AlertSign sign = new AlertSign(verdict.alert());
+        sign.getStyleClass().add("verdict-sign");
+        HBox head = new HBox(20, sign, word);
         head.setAlignment(Pos.CENTER_LEFT);
         VBox box = new VBox(8, head, Words.of(verdict.reason(), "verdict-reason"));
         if (!verdict.stake().isEmpty()) {
