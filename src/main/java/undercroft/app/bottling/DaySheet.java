@@ -165,6 +165,11 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
                 .toList();
     }
 
+    /** True when the beer already holds the target. */
+    public boolean needsNoSugar() {
+        return day.sugar().dose().notNeeded();
+    }
+
     /** Boiling and cooling; empty where no syrup is made. */
     public String syrup() {
         SugarPlan sugar = day.sugar();

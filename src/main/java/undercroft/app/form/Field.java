@@ -104,7 +104,10 @@ public abstract sealed class Field<T>
     }
 
     private String sentence(String what) {
-        boolean wantsSubject = what.startsWith("is ") || what.startsWith("does ") || what.startsWith("takes ");
+        boolean wantsSubject = what.startsWith("is ")
+                || what.startsWith("does ")
+                || what.startsWith("takes ")
+                || what.startsWith("lies ");
         return wantsSubject
                 ? Texts.of("form.fault.about", name(), what)
                 : Texts.of("form.fault.plain", what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1));

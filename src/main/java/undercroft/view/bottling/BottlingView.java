@@ -3,6 +3,7 @@ package undercroft.view.bottling;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import undercroft.app.bottling.BottlingViewModel;
 import undercroft.app.form.DraftForm;
@@ -27,11 +28,30 @@ public final class BottlingView extends StackPane {
         getStylesheets()
                 .setAll(List.of(
                         FormGrid.SHEET,
-                        Objects.requireNonNull(BottlingView.class.getResource("bottling.css"))
+                        Objects.requireNonNull(BottlingView.class.getResource("day.css"))
                                 .toExternalForm()));
         model.formProperty().addListener((property, before, after) -> turnTo(after));
         sceneProperty().addListener((property, before, after) -> model.keep());
+        model.screenProperty().addListener((property, before, after) -> {
+            if (shown() instanceof DraftPane pane) {
+                pane.turnTo(after);
+            }
+        });
+        model.draftsProperty().addListener((property, before, after) -> {
+            if (shown() instanceof DraftsPane pane) {
+                pane.fill();
+            }
+        });
+        parts.dark().addListener((property, before, after) -> {
+            if (shown() instanceof DraftPane pane) {
+                pane.repaint();
+            }
+        });
         turnTo(null);
+    }
+
+    private Node shown() {
+        return getChildren().isEmpty() ? null : getChildren().get(0);
     }
 
     /** Opens the draft of a batch that is not capped. */

@@ -48,8 +48,8 @@ final class CarbonationScreen {
     private static List<Node> warnings(DaySheet sheet) {
         List<Node> nodes = new ArrayList<>();
         sheet.day().refusals().forEach(words -> nodes.add(Words.note(Alert.ACT, words)));
-        if (sheet.day().sugar().dose().notNeeded()) {
-            nodes.add(Words.note(Alert.WATCH, sheet.day().sugar().dose().note()));
+        if (sheet.needsNoSugar()) {
+            sheet.day().sugar().notes().forEach(words -> nodes.add(Words.note(Alert.WATCH, words)));
         }
         if (!sheet.heatLimit().isEmpty()) {
             nodes.add(Words.of(sheet.heatLimit(), "heat-limit"));

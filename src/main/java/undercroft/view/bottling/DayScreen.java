@@ -20,6 +20,7 @@ final class DayScreen extends VBox {
 
     DayScreen(Bench bench, DraftForm form) {
         super(10);
+        setId("day");
         this.bench = bench;
         Button save = new Button(Texts.of("bottling.papers.save-sheet"));
         save.setId("sheet-save");

@@ -54,7 +54,6 @@ final class DraftPane extends HBox {
         ticking = new Timeline(new KeyFrame(SECOND, event -> second()));
         ticking.setCycleCount(Animation.INDEFINITE);
         sceneProperty().addListener((property, before, after) -> run(after != null));
-        bench.model().screenProperty().addListener((property, before, after) -> turnTo(after));
         turnTo(bench.model().screenProperty().get());
     }
 
@@ -74,11 +73,14 @@ final class DraftPane extends HBox {
         }
     }
 
-    private void turnTo(Screen screen) {
-        if (bench.model().formProperty().get() != null
-                && bench.model().formProperty().get() != form) {
-            return;
-        }
+    /** Paints anew in other colours. */
+    void repaint() {
+        made.remove(Screen.CARBONATION);
+        turnTo(bench.model().screenProperty().get());
+    }
+
+    void turnTo(Screen screen) {
+        rail.write();
         if (screen == Screen.CAP) {
             made.remove(Screen.CAP);
         }

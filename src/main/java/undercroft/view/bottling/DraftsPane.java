@@ -31,7 +31,6 @@ final class DraftsPane extends ScrollPane {
         setFitToHeight(true);
         setFocusTraversable(false);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        bench.model().draftsProperty().addListener((property, before, after) -> fill());
         fill();
     }
 
@@ -39,7 +38,7 @@ final class DraftsPane extends ScrollPane {
         return new VBox(4, Words.section(Texts.of("bottling.drafts.go-on")), list);
     }
 
-    private void fill() {
+    void fill() {
         list.getChildren().clear();
         for (Batch draft : bench.model().draftsProperty().get()) {
             list.getChildren().add(line(draft));

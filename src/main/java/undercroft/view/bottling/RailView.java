@@ -54,7 +54,6 @@ final class RailView extends VBox {
         getChildren().add(timer);
         form.madeProperty().addListener((property, before, after) -> write());
         form.dayProperty().addListener((property, before, after) -> write());
-        bench.model().screenProperty().addListener((property, before, after) -> write());
         write();
     }
 
@@ -77,7 +76,7 @@ final class RailView extends VBox {
         return link;
     }
 
-    private void write() {
+    void write() {
         name.setText(form.madeProperty().get().name());
         Rail rail = new Rail(form, bench.model().units());
         links.forEach((screen, link) -> {

@@ -38,7 +38,7 @@ final class SugarScreen {
 
     private static List<Node> figures(DaySheet sheet) {
         List<Node> nodes = new ArrayList<>();
-        boolean none = sheet.day().sugar().dose().notNeeded();
+        boolean none = sheet.needsNoSugar();
         Label weight = Words.of(
                 none
                         ? Texts.of("bottling.sugar.none")
