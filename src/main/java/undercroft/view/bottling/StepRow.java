@@ -91,6 +91,7 @@ final class StepRow extends HBox {
         if (!step.caution().isEmpty()) {
             text.getChildren().add(Words.of(Texts.of("bottling.step.caution", step.caution()), "step-caution"));
         }
+        text.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(text, Priority.ALWAYS);
         return List.of(box, text);
     }

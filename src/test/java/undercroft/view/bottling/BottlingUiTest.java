@@ -22,6 +22,7 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -52,7 +53,7 @@ class BottlingUiTest {
     void start(Stage stage) {
         Looks.loadFonts();
         workspace = SampleWorkspace.of(Drafts.cellar());
-        scene = new Scene(view(), 1240, 680);
+        scene = new Scene(new StackPane(view()), 1240, 680);
         Looks.dress(scene, false);
         stage.setScene(scene);
         stage.show();
@@ -172,7 +173,7 @@ class BottlingUiTest {
         press("screen-carbonation");
         type("draft-target", "2.4");
         onWindowThread(() -> {
-            scene.setRoot(view());
+            scene.setRoot(new StackPane(view()));
             Looks.dress(scene, false);
         });
         press("draft-pale");
