@@ -5,9 +5,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -73,7 +73,7 @@ final class Desk implements CellarChooser {
         });
     }
 
-    /** The demo, on a copy of its own, standing still at the last moment its loggers wrote. */
+    /** The demo, on a copy of its own, begun at the last moment its loggers wrote. */
     void showDemo() {
         try {
             Path copy = Files.createTempDirectory("undercroft-demo").resolve(DEMO);
@@ -84,7 +84,7 @@ final class Desk implements CellarChooser {
                     .map(series -> Instant.ofEpochSecond(series.lastTime()))
                     .max(Instant::compareTo)
                     .orElseGet(clock::instant);
-            show(copy, Clock.fixed(last, ZoneOffset.UTC));
+            show(copy, Clock.offset(clock, Duration.between(clock.instant(), last)));
         } catch (IOException fault) {
             throw new InvalidInput("demo", "could not be copied to a temporary folder (" + fault.getMessage() + ")");
         }

@@ -10,10 +10,10 @@ import javafx.scene.shape.Shape;
 import undercroft.outlook.Alert;
 
 /** The sign of an alert: open circle, open triangle, filled diamond. */
-final class AlertSign extends StackPane {
+public final class AlertSign extends StackPane {
     private static final double SIZE = 16;
 
-    AlertSign(Alert alert) {
+    public AlertSign(Alert alert) {
         Shape sign = shape(alert);
         sign.getStyleClass().add("alert-sign");
         getStyleClass().add(styleClass(alert));

@@ -2,6 +2,7 @@ package undercroft.view;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -31,14 +32,16 @@ import undercroft.series.Band;
 final class BatchView extends ScrollPane {
     private final BatchViewModel model;
     private final Parts parts;
+    private final Consumer<String> planBatch;
     private final VBox page = new VBox();
     private final PlotsView plots;
     private final BatchLists lists;
     private String shownLot = "";
 
-    BatchView(BatchViewModel model, Parts parts) {
+    BatchView(BatchViewModel model, Parts parts, Consumer<String> planBatch) {
         this.model = model;
         this.parts = parts;
+        this.planBatch = planBatch;
         plots = new PlotsView(epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
         lists = new BatchLists(parts.editors(), reading -> parts.faults().guard(() -> model.remove(reading)));
         page.getStyleClass().add("batch-page");
@@ -146,7 +149,7 @@ final class BatchView extends ScrollPane {
                             action("batch.action.read", () -> editors.read(batch, lot.get())),
                             action("batch.action.move", () -> editors.move(batch, lot.get())));
         }
-        row.getChildren().add(action("batch.action.edit", () -> editors.editBatch(batch)));
+        row.getChildren().add(action("batch.action.edit", () -> edit(batch)));
         return row;
     }
 
@@ -181,11 +184,20 @@ final class BatchView extends ScrollPane {
         return row;
     }
 
+    /** A batch that is still to be bottled is changed on bottling day. */
+    private void edit(Batch batch) {
+        if (batch.cappedAt().isEmpty()) {
+            planBatch.accept(batch.id());
+        } else {
+            parts.editors().editBatch(batch);
+        }
+    }
+
     private Node planned(Batch batch) {
         VBox note = note("batch.planned.title", "batch.planned.text");
         Button finish = new Button(Texts.of("batch.planned.finish"));
         finish.getStyleClass().add("accent");
-        finish.setOnAction(event -> parts.editors().editBatch(batch));
+        finish.setOnAction(event -> parts.faults().guard(() -> edit(batch)));
         note.getChildren().add(finish);
         return note;
     }

@@ -22,6 +22,7 @@ import undercroft.app.Texts;
 import undercroft.app.TimeViewModel;
 import undercroft.app.TonightViewModel;
 import undercroft.quantity.InvalidInput;
+import undercroft.view.bottling.BottlingView;
 
 /** The window: bar and strip above, shelf on the left, batch on the right. */
 public final class MainWindow {
@@ -45,12 +46,19 @@ public final class MainWindow {
         TonightViewModel tonight = new TonightViewModel(parts.forecasts().outlookProperty());
 
         shelfView = new ShelfView(shelf, parts);
-        BatchView batchView = new BatchView(batch, parts);
+        Pages pages = new Pages();
+        BottlingView bottling = new BottlingView(parts, batchId -> {
+            pages.show(Page.SHELF);
+            shelf.chooseBatch(batchId);
+        });
+        BatchView batchView = new BatchView(batch, parts, batchId -> {
+            bottling.open(batchId);
+            pages.show(Page.BOTTLING_DAY);
+        });
         HBox.setHgrow(batchView, Priority.ALWAYS);
         HBox middle = new HBox(shelfView, batchView);
         middle.getStyleClass().add("middle");
-        Pages pages = new Pages();
-        PageDeck deck = new PageDeck(pages).with(Page.SHELF, () -> middle);
+        PageDeck deck = new PageDeck(pages).with(Page.SHELF, () -> middle).with(Page.BOTTLING_DAY, () -> bottling);
         VBox top = new VBox(
                 new TopBar(parts, time, new PageLinks(pages, deck.pages())),
                 new FaultBar(parts.faults()),

@@ -174,7 +174,8 @@ public final class BatchForm extends Form {
                 at,
                 made,
                 readings,
-                base == null ? "" : base.notes()));
+                base == null ? "" : base.notes(),
+                base == null || at.isPresent() ? Optional.empty() : base.plan()));
     }
 
     /** A slip of a digit in a count is a batch ten times as large. */

@@ -7,8 +7,11 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.util.StringConverter;
 import undercroft.app.form.ChoiceField;
+import undercroft.app.form.DateField;
 import undercroft.app.form.DayField;
 import undercroft.app.form.Field;
 import undercroft.app.form.MomentField;
@@ -17,13 +20,13 @@ import undercroft.app.form.TickField;
 import undercroft.app.form.WordsField;
 
 /** The control for a field, bound to it. */
-final class FieldNode {
+public final class FieldNode {
     static final double NUMBER_WIDTH = 120;
 
     private FieldNode() {}
 
     /** The control a person works on carries the field's id. */
-    static Node of(Field<?> field) {
+    public static Node of(Field<?> field) {
         Node node = made(field);
         if (!(node instanceof MomentNode)) {
             ready(node, field);
@@ -44,6 +47,9 @@ final class FieldNode {
             TextField text = text(day.textProperty());
             text.setMaxWidth(NUMBER_WIDTH);
             return text;
+        }
+        if (field instanceof DateField date) {
+            return date(date);
         }
         if (field instanceof ChoiceField<?> choice) {
             return combo(choice);
@@ -80,6 +86,18 @@ final class FieldNode {
     static TextField text(StringProperty property) {
         TextField text = new TextField();
         text.textProperty().bindBidirectional(property);
+        return text;
+    }
+
+    private static TextField date(DateField date) {
+        TextField text = text(date.textProperty());
+        text.setMaxWidth(NUMBER_WIDTH);
+        text.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN) {
+                date.stepDays(event.getCode() == KeyCode.UP ? 1 : -1);
+                event.consume();
+            }
+        });
         return text;
     }
 

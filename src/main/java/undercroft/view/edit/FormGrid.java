@@ -1,6 +1,7 @@
 package undercroft.view.edit;
 
 import java.util.List;
+import java.util.Objects;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.geometry.HPos;
@@ -18,7 +19,11 @@ import undercroft.app.form.NumberField;
 import undercroft.app.form.TickField;
 
 /** Labels on the left, fields on the right, what is wrong or worth knowing under each field. */
-final class FormGrid extends GridPane {
+public final class FormGrid extends GridPane {
+    /** The sheet that dresses forms; their root is of class {@code form}. */
+    public static final String SHEET =
+            Objects.requireNonNull(FormGrid.class.getResource("forms.css")).toExternalForm();
+
     private static final double LABEL_WIDTH = 168;
     private static final double FIELD_WIDTH = 320;
     private static final double LEAST_FIELD_WIDTH = 220;
@@ -26,7 +31,7 @@ final class FormGrid extends GridPane {
 
     private int row;
 
-    FormGrid() {
+    public FormGrid() {
         getStyleClass().add("form-grid");
         ColumnConstraints labels = new ColumnConstraints(LABEL_WIDTH, LABEL_WIDTH, LABEL_WIDTH);
         labels.setHalignment(HPos.LEFT);
@@ -36,25 +41,25 @@ final class FormGrid extends GridPane {
     }
 
     /** A line above the fields that follow. */
-    FormGrid section(String title) {
+    public FormGrid section(String title) {
         Label label = new Label(title);
         label.getStyleClass().add("form-section");
         add(label, 0, row++, 2, 1);
         return this;
     }
 
-    FormGrid field(Field<?> field) {
+    public FormGrid field(Field<?> field) {
         Node node = FieldNode.of(field);
         return labelled(field instanceof TickField ? "" : field.label(), node, field, List.of(field));
     }
 
-    FormGrid fields(List<? extends Field<?>> several) {
+    public FormGrid fields(List<? extends Field<?>> several) {
         several.forEach(this::field);
         return this;
     }
 
     /** Several short fields in one line; what is wrong with any stands under the line. */
-    FormGrid line(String words, Field<?>... fields) {
+    public FormGrid line(String words, Field<?>... fields) {
         HBox line = new HBox();
         line.getStyleClass().add("form-line");
         for (Field<?> field : fields) {
@@ -89,7 +94,7 @@ final class FormGrid extends GridPane {
     }
 
     /** Something over the whole width. */
-    FormGrid wide(Node node) {
+    public FormGrid wide(Node node) {
         add(node, 0, row++, 2, 1);
         return this;
     }
@@ -100,7 +105,7 @@ final class FormGrid extends GridPane {
     }
 
     /** A fault in words, with room only while there is one. */
-    static Label fault(ReadOnlyStringProperty sentence) {
+    public static Label fault(ReadOnlyStringProperty sentence) {
         Label label = new Label();
         label.getStyleClass().add("form-fault");
         label.textProperty().bind(sentence);
