@@ -5,9 +5,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -60,6 +60,9 @@ final class Desk implements CellarChooser {
         this.machine = machine;
         this.clock = clock;
         this.recents = RecentCellars.in(machine.settingsFolder());
+        WindowMemory memory = new WindowMemory(machine.settingsFolder());
+        dark.set(memory.wasDark());
+        dark.addListener((property, before, after) -> memory.keepDark(after));
     }
 
     private static ExecutorService daemon(String name) {
@@ -70,7 +73,7 @@ final class Desk implements CellarChooser {
         });
     }
 
-    /** The demo, on a copy of its own, standing still at the last moment its loggers wrote. */
+    /** The demo, on a copy of its own, begun at the last moment its loggers wrote. */
     void showDemo() {
         try {
             Path copy = Files.createTempDirectory("undercroft-demo").resolve(DEMO);
@@ -81,7 +84,7 @@ final class Desk implements CellarChooser {
                     .map(series -> Instant.ofEpochSecond(series.lastTime()))
                     .max(Instant::compareTo)
                     .orElseGet(clock::instant);
-            show(copy, Clock.fixed(last, ZoneOffset.UTC));
+            show(copy, Clock.offset(clock, Duration.between(clock.instant(), last)));
         } catch (IOException fault) {
             throw new InvalidInput("demo", "could not be copied to a temporary folder (" + fault.getMessage() + ")");
         }
@@ -113,23 +116,37 @@ final class Desk implements CellarChooser {
     }
 
     private void rescue(Path wanted, InvalidInput fault) {
+        if (isReadable(wanted)) {
+            keepOpenAndSay(fault);
+            return;
+        }
         List<Version> versions = CellarStore.versionsOf(wanted);
-        RescueDialog.ask(
-                        stage,
-                        fault.getMessage(),
-                        versions.stream().map(this::label).toList())
+        List<String> labels = versions.stream().map(this::label).toList();
+        RescueDialog.ask(stage, fault.getMessage(), labels, dark.get())
                 .ifPresentOrElse(
                         index -> {
                             CellarStore.moveAside(wanted, clock);
                             CellarStore.restore(wanted, versions.get(index));
                             show(wanted);
                         },
-                        () -> {
-                            if (store == null) {
-                                showDemo();
-                            }
-                            faults.show(fault);
-                        });
+                        () -> keepOpenAndSay(fault));
+    }
+
+    /** A cellar that another window holds is whole; there is nothing to rescue. */
+    private static boolean isReadable(Path wanted) {
+        try {
+            CellarStore.read(wanted);
+            return true;
+        } catch (InvalidInput unreadable) {
+            return false;
+        }
+    }
+
+    private void keepOpenAndSay(InvalidInput fault) {
+        if (store == null) {
+            showDemo();
+        }
+        faults.show(fault);
     }
 
     private String label(Version version) {

@@ -142,7 +142,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
 
     private List<BatchPage.Row> moves() {
         return batch.batch().lots().stream()
-                .flatMap(lot -> lot.stays().stream().map(stay -> new Dated<>(lot, stay)))
+                .flatMap(lot -> lot.stays().stream().skip(1).map(stay -> new Dated<>(lot, stay)))
                 .sorted(Comparator.comparing((Dated<Stay> each) -> each.what().from())
                         .reversed())
                 .map(each -> BatchPage.Row.of(

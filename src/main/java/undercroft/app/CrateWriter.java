@@ -46,7 +46,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
                 batch.id(),
                 main.lot().id(),
                 batch.batch().name(),
-                batch.stage(),
+                main.stage(),
                 alert,
                 state(main),
                 ShelfPlan.racks(
@@ -66,14 +66,14 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
 
     private String state(LotOutlook lot) {
         long day = batch.batch().cappedAt().map(words::dayNumber).orElse(0L);
-        return switch (batch.stage()) {
+        return switch (lot.stage()) {
             case CARBONATING -> Texts.of("shelf.crate.day", day, progress(lot));
-            case CLEARING -> Texts.of("shelf.crate.day", day, batch.stage().label());
+            case CLEARING -> Texts.of("shelf.crate.day", day, lot.stage().label());
             case READY -> Texts.of(
                     "shelf.crate.stage",
-                    batch.stage().label(),
+                    lot.stage().label(),
                     words.volumes(lot.carbonation().atPresent().median()));
-            case FILLING, TIRED, EMPTY -> batch.stage().label();
+            case FILLING, TIRED, EMPTY -> lot.stage().label();
         };
     }
 

@@ -76,6 +76,11 @@ public record Wording(ZoneId zone, Instant now, UnitSystem units) {
         return far ? dayAndTime(instant) : when(instant);
     }
 
+    /** {@code 18:30}. */
+    public String clock(Instant instant) {
+        return CLOCK.format(instant.atZone(zone));
+    }
+
     /** Full days from then until now, the first day being 1. */
     public long dayNumber(Instant since) {
         return Math.max(0, Duration.between(since, now).toDays()) + 1;

@@ -41,7 +41,7 @@ public final class Workspace {
     /** The cellar with the temperatures logged in its places, by place id. */
     public record State(Cellar cellar, Map<String, TimeSeries> temperatures) {}
 
-    private record Step(String what, State before, State after) {}
+    private record Step(String what, String group, State before, State after) {}
 
     public ReadOnlyObjectProperty<State> stateProperty() {
         return state.getReadOnlyProperty();
@@ -77,7 +77,22 @@ public final class Workspace {
         if (!changed.equals(before.cellar())) {
             Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
             all.keySet().retainAll(changed.places().stream().map(Place::id).toList());
-            did(new Step(what, before, new State(changed, Map.copyOf(all))));
+            did(new Step(what, "", before, new State(changed, Map.copyOf(all))));
+        }
+    }
+
+    /** As {@link #change}; changes of one {@code group} that follow each other are taken back together. */
+    public void changeTogether(String what, String group, UnaryOperator<Cellar> change) {
+        Step last = undos.peek();
+        boolean goesOn = last != null && group.equals(last.group()) && redos.isEmpty();
+        State before = state.get();
+        change(what, change);
+        if (!before.cellar().equals(getCellar())) {
+            Step step = undos.pop();
+            if (goesOn) {
+                undos.pop();
+            }
+            undos.push(new Step(what, group, goesOn ? last.before() : before, step.after()));
         }
     }
 
@@ -88,7 +103,7 @@ public final class Workspace {
         all.put(placeId, celsius);
         Place place = before.cellar().place(placeId);
         Cellar logged = before.cellar().withPlace(place.withTemperature(new TemperatureSource.Logged()));
-        did(new Step(what, before, new State(logged, Map.copyOf(all))));
+        did(new Step(what, "", before, new State(logged, Map.copyOf(all))));
     }
 
     public void undo() {

@@ -46,11 +46,10 @@ public record BottlingPlan(
             throw new IllegalArgumentException("bottles do not match the plan's");
         }
         if (filling.shares().bottleLitres() < LEAST_LITRES) {
-            throw new InvalidInput(
-                    "shares", "leave no beer for bottles; loss and keg together take all that is in the vessel");
+            throw new InvalidInput("shares", "is all taken by loss and keg; leave some beer for bottles");
         }
         if (filling.bottles().stream().mapToInt(BottleStock::available).sum() == 0) {
-            throw new InvalidInput("bottles", "are none; set out at least one kind with its count");
+            throw new InvalidInput("bottles", "none are set out; give at least one kind with its count");
         }
         for (int i = 0; i < filling.gravities().size(); i++) {
             if (filling.gravities().get(i).day().isAfter(today)) {

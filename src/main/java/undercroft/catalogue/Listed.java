@@ -14,7 +14,7 @@ public interface Listed {
     /** The entry with the id, or one sentence that names those there are. */
     static <T extends Listed> T find(Collection<T> entries, String id, String where) {
         for (T entry : entries) {
-            if (entry.id().equals(id)) {
+            if (entry.id().equalsIgnoreCase(id)) {
                 return entry;
             }
         }

@@ -3,6 +3,7 @@ package undercroft.command;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.UnmatchedArgumentException;
 import undercroft.quantity.InvalidInput;
 
 /** The commands, with one line on the error stream and exit code 2 for every fault of the user's. */
@@ -37,7 +38,10 @@ public final class Commands {
         line.setParameterExceptionHandler((fault, ignored) -> {
             String command = fault.getCommandLine().getCommandName();
             String hint = command.equals("undercroft") ? "" : command + " ";
-            return say(session.err(), fault.getMessage() + "; see undercroft " + hint + "--help");
+            String what = fault instanceof UnmatchedArgumentException unmatched
+                    ? "\"" + unmatched.getUnmatched().get(0) + "\" is not known here"
+                    : fault.getMessage();
+            return say(session.err(), what + "; see undercroft " + hint + "--help");
         });
         line.setExecutionExceptionHandler((fault, where, ignored) -> {
             if (fault instanceof InvalidInput) {

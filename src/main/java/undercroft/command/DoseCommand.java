@@ -2,14 +2,13 @@ package undercroft.command;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import undercroft.bottling.DoseLine;
 import undercroft.calc.gas.Atmosphere;
-import undercroft.calc.priming.OunceRule;
 import undercroft.calc.priming.PrimingDose;
 import undercroft.catalogue.Listed;
 import undercroft.catalogue.Sugar;
 import undercroft.catalogue.Sugars;
 import undercroft.quantity.Carbonation;
-import undercroft.quantity.Mass;
 import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
 import undercroft.quantity.Volume;
@@ -64,27 +63,11 @@ final class DoseCommand extends Question {
                 .put("totalVolumes", dose.totalVolumes())
                 .put("syrupWaterMillilitres", dose.syrupWaterMillilitres());
         if (dose.notNeeded()) {
-            return answer.say(String.format(
+            answer.say(String.format(
                     "No sugar: the beer already holds %.2f vol, the target is %.2f vol.",
                     dose.residualVolumes(), wanted.volumes()));
         }
-        Mass mass = Mass.ofGrams(dose.grams().median());
-        answer.say(String.format(
-                        "%s of %s (%s; %.2f g/L) in %.0f mL of water, boiled and cooled.",
-                        mass.text(UnitSystem.METRIC),
-                        sugar.label(),
-                        mass.text(UnitSystem.US),
-                        dose.gramsPerLitre(),
-                        dose.syrupWaterMillilitres()))
-                .say(String.format(
-                        "It gives %.2f vol (%.2f to %.2f), of which %.2f were there before.",
-                        dose.totalVolumes().median(),
-                        dose.totalVolumes().low(),
-                        dose.totalVolumes().high(),
-                        dose.residualVolumes()))
-                .say(String.format(
-                        "An ounce of corn sugar a gallon would be %.0f g (common practice, %.1f vol added).",
-                        OunceRule.grams(volume.litres()), OunceRule.expectedVolumes()));
+        DoseLine.of(dose, UnitSystem.METRIC).forEach(line -> answer.say(line.label() + ": " + line.value()));
         if (!sugar.advice().isEmpty()) {
             answer.say("Mind: " + sugar.advice() + ".");
         }

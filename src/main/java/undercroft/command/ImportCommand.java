@@ -1,6 +1,9 @@
 package undercroft.command;
 
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +30,7 @@ import undercroft.store.logger.TimeFormat;
 
 @Command(name = "import", description = "Takes a logger's file into a place; safe to repeat.")
 final class ImportCommand extends Question {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.ENGLISH);
     private static final Map<String, TimeFormat> ORDERS =
             Map.of("ymd", TimeFormat.YEAR_FIRST, "dmy", TimeFormat.DAY_FIRST, "mdy", TimeFormat.MONTH_FIRST);
     private static final Map<String, LoggerUnit> UNITS =
@@ -59,13 +63,14 @@ final class ImportCommand extends Question {
         Cellar cellar = CellarStore.read(folder);
         cellar.place(placeId);
         Inspection found = LoggerFile.inspect(file, cellar.zone());
-        ImportedLog log = LoggerFile.read(file, choices(found), Progress.NONE);
+        Choices choices = choices(found);
+        ImportedLog log = LoggerFile.read(file, choices, Progress.NONE);
         try (CellarStore store = CellarStore.open(folder, session().clock(), "undercroft import")) {
             ImportMerge merge = ImportMerge.of(store.temperatures(placeId), log.celsius());
             if (!merge.changesNothing()) {
                 store.replaceTemperatures(placeId, merge.series());
             }
-            return words(log, merge);
+            return words(log, merge, choices);
         }
     }
 
@@ -109,7 +114,7 @@ final class ImportCommand extends Question {
         return value;
     }
 
-    private Answer words(ImportedLog log, ImportMerge merge) {
+    private Answer words(ImportedLog log, ImportMerge merge, Choices choices) {
         Answer answer = new Answer()
                 .put("place", placeId)
                 .put("lines", (double) log.lines())
@@ -123,6 +128,14 @@ final class ImportCommand extends Question {
                         ? "Nothing new in " + file + ": all " + merge.alreadyThere() + " readings were there."
                         : merge.added() + " readings added to " + placeId + ", " + merge.alreadyThere()
                                 + " were there, " + merge.replaced() + " had another value and were replaced.");
+        if (!log.celsius().isEmpty()) {
+            ZoneId zone = choices.zone();
+            answer.say("Read as " + choices.format().words() + " and "
+                    + choices.unit().symbol() + ": from "
+                    + DAY.format(
+                            Instant.ofEpochSecond(log.celsius().firstTime()).atZone(zone)) + " to "
+                    + DAY.format(Instant.ofEpochSecond(log.celsius().lastTime()).atZone(zone)) + ".");
+        }
         Arrays.stream(Reason.values()).forEach(reason -> {
             Finding finding = log.found(reason);
             if (finding.count() > 0) {

@@ -46,7 +46,7 @@ final class LightCommand extends Question {
 
     @Override
     Answer answer() {
-        GlassColour colour = Listed.find(GlassColour.class, glass, "--glass");
+        GlassColour colour = glass(glass);
         LightSource kind = source(source);
         double illuminance = Typed.number("--lux", lux, 0, 150_000, "lx");
         double time = Typed.number("--hours", hours, 0, 100_000, "h");
@@ -69,6 +69,14 @@ final class LightCommand extends Question {
                 .say(String.format("%s: %s.", colour.label(), band.label()))
                 .say("In this light a taster would notice it after: " + words + ".")
                 .say("Orders of time only: tasters, beers and glass differ by a factor of four and more.");
+    }
+
+    /** A colour by its id, or by the word its label begins with, such as brown or clear. */
+    private static GlassColour glass(String id) {
+        return Arrays.stream(GlassColour.values())
+                .filter(colour -> colour.label().equals(id + " glass"))
+                .findFirst()
+                .orElseGet(() -> Listed.find(GlassColour.class, id, "--glass"));
     }
 
     /** A kind of light by its own id, or by the id of a place whose light it is. */

@@ -37,6 +37,10 @@ final class OpenCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (folder != null && CellarStore.versionsOf(folder).isEmpty()) {
+            // With nothing to restore there is no use for a window: say at once what is wrong.
+            CellarStore.read(folder);
+        }
         if (session.window().open(folder)) {
             return 0;
         }

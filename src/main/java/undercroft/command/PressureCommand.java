@@ -4,10 +4,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import undercroft.calc.gas.Atmosphere;
+import undercroft.calc.gas.BeerDensity;
 import undercroft.calc.gas.BeerFactor;
 import undercroft.calc.gas.BottleEstimates;
 import undercroft.calc.gas.BottleState;
 import undercroft.calc.gas.ClosedBottle;
+import undercroft.calc.gas.Freezing;
 import undercroft.calc.gas.HeatLimit;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.catalogue.BottleType;
@@ -21,6 +23,7 @@ import undercroft.report.Answer;
 @Command(name = "pressure", description = "Pressure at rest in a closed bottle.")
 final class PressureCommand extends Question {
     private static final double USUAL_EXTRACT = 40;
+    private static final double USUAL_PLATO = 12;
 
     /** What becomes of the air that was capped in. */
     enum Air implements Listed {
@@ -58,7 +61,7 @@ final class PressureCommand extends Question {
     @Option(names = "--temp", required = true, description = "temperature of the bottle, like 20C or 68F")
     private String temperature;
 
-    @Option(names = "--abv", defaultValue = "5", description = "strength, % by volume (default: ${DEFAULT-VALUE})")
+    @Option(names = "--abv", defaultValue = "5", description = "strength, %% by volume (default: ${DEFAULT-VALUE})")
     private String abv;
 
     @Option(
@@ -133,7 +136,19 @@ final class PressureCommand extends Question {
                 .put("cautionBar", limits.cautionBar())
                 .put("limitBar", limits.limitBar())
                 .put("heatLimitCelsius", heat.reach() == HeatLimit.Reach.NOT_REACHED ? Double.NaN : heat.celsius());
-        return words(answer, type, gauge, estimates.safety().gaugeBar(), limits, heat, asked.liquidFull());
+        return words(
+                answer,
+                type,
+                gauge,
+                estimates.safety().gaugeBar(),
+                limits,
+                heat,
+                asked.liquidFull(),
+                celsius < freezing(strength) + 0.5);
+    }
+
+    private static double freezing(double abvPercent) {
+        return Freezing.pointCelsius(BeerDensity.alcoholByWeightPercent(abvPercent), USUAL_PLATO);
     }
 
     /** The interval of the estimates, widened if need be to hold the case that was asked for. */
@@ -152,12 +167,13 @@ final class PressureCommand extends Question {
             double safety,
             PressureLimits limits,
             HeatLimit heat,
-            boolean liquidFull) {
+            boolean liquidFull,
+            boolean freezes) {
         answer.say(String.format(
                 "%s: %.2f bar gauge (%.2f to %.2f), safety estimate %.2f.",
                 type.label(), gauge.median(), gauge.low(), gauge.high(), safety));
         answer.say(String.format(
-                "Trusted with %.1f bar (%s), caution from %.1f; heat limit %s.",
+                "Limit %.1f bar (%s), caution from %.1f; heat limit %s.",
                 limits.limitBar(),
                 PressureLimits.workingClass(type).label(),
                 limits.cautionBar(),
@@ -166,6 +182,9 @@ final class PressureCommand extends Question {
                         : heat.reach() == HeatLimit.Reach.BEYOND_WHEN_COLD
                                 ? "passed even cold"
                                 : String.format("%.0f °C", Math.floor(heat.celsius()))));
+        if (freezes) {
+            answer.say("Near or below its freezing point: freezing beer swells and bursts its bottle.");
+        }
         if (liquidFull) {
             answer.say("The beer fills the bottle: pressure rises by bars for each degree. Take some out.");
         }

@@ -38,6 +38,8 @@ final class ReportCommand extends Question {
                 .put("report", out.resolve("report.json").toString())
                 .put("batches", outlook.batches().size())
                 .say("Wrote " + out.resolve("index.html") + " and report.json for " + cellar.name() + ", "
-                        + outlook.batches().size() + " batches.");
+                        + (outlook.batches().size() == 1
+                                ? "1 batch."
+                                : outlook.batches().size() + " batches."));
     }
 }

@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
 
@@ -23,7 +24,8 @@ final class Typed {
 
     static double number(String option, String text, double min, double max, String unit) {
         try {
-            double value = Double.parseDouble(text.strip().replace(',', '.').replaceAll("\\s*[%]$", ""));
+            double value = Double.parseDouble(
+                    text.strip().replace(',', '.').replaceAll("\\s*" + Pattern.quote(unit) + "$", ""));
             return Check.within(option, value, min, max, unit);
         } catch (NumberFormatException notANumber) {
             throw new InvalidInput(

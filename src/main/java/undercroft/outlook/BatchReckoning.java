@@ -33,7 +33,14 @@ final class BatchReckoning {
         Headlines headlines = new Headlines(words);
         if (batch.cappedAt().isEmpty() || batch.cappedAt().get().isAfter(at)) {
             return new BatchOutlook(
-                    batch, Stage.FILLING, Alert.CLEAR, headlines.planned(batch), 0, List.of(), List.of(), List.of());
+                    batch,
+                    Stage.FILLING,
+                    Alert.CLEAR,
+                    headlines.notCappedYet(batch),
+                    0,
+                    List.of(),
+                    List.of(),
+                    List.of());
         }
         BatchChemistry chemistry = BatchChemistry.of(cellar, batch);
         Map<String, LotClimate> climates = new LinkedHashMap<>();
@@ -60,7 +67,7 @@ final class BatchReckoning {
         BatchOutlook bare =
                 new BatchOutlook(batch, Stage.READY, Alert.CLEAR, "", batch.leftAt(at), lots, List.of(), List.of());
         LotOutlook main = bare.mainLot();
-        Stage stage = stage(bare.bottlesLeft(), main, bare.oldestLot());
+        Stage stage = bare.bottlesLeft() == 0 ? Stage.EMPTY : main.stage();
         String headline = stage == Stage.EMPTY
                 ? headlines.gone(batch)
                 : headlines.of(batch, stage, main, bare.tightestLot(), bare.bottlesLeft());
@@ -77,22 +84,6 @@ final class BatchReckoning {
                 lots,
                 new Tasks(words).of(batch, stage, lots, ensemble.verdict().agreement()),
                 new Whys(words).of(batch, chemistry, bare));
-    }
-
-    private Stage stage(int left, LotOutlook main, LotOutlook oldest) {
-        if (left == 0) {
-            return Stage.EMPTY;
-        }
-        if (main.carbonation().fractionDone().median() < LotReckoning.CARBONATED) {
-            return Stage.CARBONATING;
-        }
-        if (main.ready().median().isEmpty() || main.ready().median().get().isAfter(at)) {
-            return Stage.CLEARING;
-        }
-        return oldest.ageing().daysUsed().median()
-                        > oldest.ageing().budgetDays().median()
-                ? Stage.TIRED
-                : Stage.READY;
     }
 
     private Alert alert(Batch batch, Stage stage, List<LotOutlook> lots, LotOutlook main) {

@@ -2,6 +2,8 @@ package undercroft.outlook;
 
 import java.time.Instant;
 import java.util.List;
+import undercroft.calc.light.LightBand;
+import undercroft.catalogue.Cover;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
@@ -17,7 +19,14 @@ final class Headlines {
         this.words = words;
     }
 
-    String planned(Batch batch) {
+    /** A plan, or a batch seen as of a day before it was bottled. */
+    String notCappedYet(Batch batch) {
+        return batch.cappedAt()
+                .map(capped -> "Not bottled yet on this day; it was capped on " + words.day(capped) + ".")
+                .orElseGet(() -> planned(batch));
+    }
+
+    private String planned(Batch batch) {
         String beer = Volume.ofLitres(batch.priming().beerLitres()).text(words.units());
         List<SugarDose> doses = batch.priming().doses();
         double grams = doses.stream().mapToDouble(SugarDose::grams).sum();
@@ -37,16 +46,11 @@ final class Headlines {
 
     String of(Batch batch, Stage stage, LotOutlook main, LotOutlook tightest, int left) {
         if (tightest.pressure().alert() == Alert.ACT) {
-            return overPressure(tightest);
+            return overPressure(batch, tightest);
         }
         return switch (stage) {
             case CARBONATING -> carbonating(batch, main);
-            case CLEARING -> "Carbonated"
-                    + main.ready()
-                            .median()
-                            .map(day -> "; ready about " + words.day(day))
-                            .orElse("")
-                    + ", when the yeast has cleaned up. " + stock(main, left);
+            case CLEARING -> "Carbonated, clearing; " + readyWhen(main.ready()) + ". " + stock(main, left);
             case READY -> ready(main) + stock(main, left);
             case TIRED -> "Past its keeping time"
                     + main.ageing()
@@ -58,19 +62,30 @@ final class Headlines {
         };
     }
 
-    private String overPressure(LotOutlook tightest) {
+    private String overPressure(Batch batch, LotOutlook tightest) {
         PressureOutlook pressure = tightest.pressure();
         String limit = words.bar(pressure.limitBar());
+        String which = batch.lots().size() > 1
+                ? " in the " + Wording.bottles(tightest.left()) + " in "
+                        + tightest.place().name()
+                : "";
         if (pressure.strongestBottle().high() > pressure.limitBar()) {
-            return "Over-pressure: the strongest bottle may hold "
-                    + words.bar(pressure.strongestBottle().high()) + " where " + limit
-                    + " is the limit. Cool the closed boxes before anybody touches them.";
+            return "Over-pressure" + which + ": the strongest may hold "
+                    + words.bar(pressure.strongestBottle().high()) + " where " + limit + " is the limit. "
+                    + coolFirst(tightest);
         }
         if (pressure.peakAhead().high() > pressure.limitBar()) {
-            return "Pressure may pass its limit of " + limit + " in the weeks ahead (up to "
+            return "Pressure" + which + " may pass its limit of " + limit + " in the weeks ahead (up to "
                     + words.bar(pressure.peakAhead().high()) + "). Move it somewhere cooler.";
         }
-        return "The glass has borne more than it is trusted with over this time. Cool it before touching, and drink it soon.";
+        return "The glass" + which + " has borne more than it is trusted with over this time. " + coolFirst(tightest);
+    }
+
+    private static String coolFirst(LotOutlook lot) {
+        boolean boxed = lot.lot().stays().get(lot.lot().stays().size() - 1).cover() == Cover.CLOSED_BOX;
+        return boxed
+                ? "Cool the closed boxes before anybody touches them."
+                : "Cover them with something thick, cool the place, and touch nothing until they are cold.";
     }
 
     private String carbonating(Batch batch, LotOutlook main) {
@@ -98,23 +113,28 @@ final class Headlines {
             return "not ready within a year where it stands";
         }
         String about = "ready about " + words.day(ready.median().get());
-        if (ready.early().isPresent() && ready.late().isPresent()) {
-            return about + " (" + words.day(ready.early().get()) + " to "
-                    + words.day(ready.late().get()) + ")";
-        }
-        return about + ready.early().map(day -> ", at best " + words.day(day)).orElse("");
+        String from = ready.early()
+                .map(day -> day.isAfter(words.at()) ? words.day(day) : "now")
+                .orElse("");
+        String until = ready.late().map(words::day).orElse("much later");
+        return from.isEmpty() ? about : about + " (" + from + " to " + until + ")";
     }
 
     private String ready(LotOutlook main) {
-        return "Ready"
-                + main.ready().median().map(day -> " since " + words.day(day)).orElse("") + ". ";
+        String since =
+                main.ready().median().map(day -> " since " + words.day(day)).orElse("");
+        double dose = main.light().dose().median();
+        String light = dose >= LightBand.NEAR_CERTAIN.fromDose()
+                ? ", but lightstruck"
+                : dose >= LightBand.LIKELY.fromDose() ? ", but probably lightstruck" : "";
+        return "Ready" + since + light + ". ";
     }
 
     private String stock(LotOutlook main, int left) {
         double heat = main.pressure().heatLimitCelsius();
         String safe = Double.isInfinite(heat)
                 ? ", safe in any room"
-                : heat < 0 ? "" : ", safe where it stands up to " + words.celsius(Math.floor(heat));
+                : heat < 0 ? "" : ", safe where it stands up to " + words.limitCelsius(heat);
         return Wording.bottles(left) + " left" + safe + ".";
     }
 

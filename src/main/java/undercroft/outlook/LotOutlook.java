@@ -15,6 +15,9 @@ public record LotOutlook(
         TemperatureOutlook temperature,
         ReadyOutlook ready,
         Progress progress) {
+    /** From this share of the sugar on a beer counts as carbonated. */
+    static final double CARBONATED = 0.95;
+
     /** How the yeast is doing where the lot stands. */
     public enum Progress {
         WORKING,
@@ -22,6 +25,20 @@ public record LotOutlook(
         STALLED,
         TOO_HOT,
         DONE
+    }
+
+    /** How far this lot has come: parts of a batch may stand in different places. */
+    public Stage stage() {
+        if (left == 0) {
+            return Stage.EMPTY;
+        }
+        if (carbonation.fractionDone().median() < CARBONATED) {
+            return Stage.CARBONATING;
+        }
+        if (ready.probabilityNow() < 0.5) {
+            return Stage.CLEARING;
+        }
+        return ageing.daysUsed().median() > ageing.budgetDays().median() ? Stage.TIRED : Stage.READY;
     }
 
     public Alert alert() {

@@ -32,8 +32,6 @@ final class LotReckoning {
     private static final long CLOSELY_AHEAD = 30 * DAY;
     private static final long CHANCE_AHEAD = 360 * DAY;
 
-    static final double CARBONATED = 0.95;
-
     private final Batch batch;
     private final Lot lot;
     private final Instant at;
@@ -160,7 +158,7 @@ final class LotReckoning {
         double done = carbonation.fractionDone().median();
         ConditioningSigns signs =
                 ConditioningSigns.at(batch.yeast().strain(), bottles, capped, at.getEpochSecond(), done);
-        if (done >= CARBONATED) {
+        if (done >= LotOutlook.CARBONATED) {
             return LotOutlook.Progress.DONE;
         }
         boolean hotNow = bottles.valueAt(bottles.indexAt(at.getEpochSecond()))

@@ -62,9 +62,12 @@ record PourConcerns(
             concerns.add(new Concern(
                     Concern.Kind.MAY_NOT_BE_READY,
                     Alert.WATCH,
-                    "It is " + Wording.percent(probability)
-                            + " likely ready when it goes into the cold, which stops it;" + " expect it around "
-                            + words.day(lot.ready().median().get()) + "."));
+                    lot.ready().median().get().isAfter(at)
+                            ? "It is " + Wording.percent(probability)
+                                    + " likely ready when it goes into the cold, which stops it; expect it around "
+                                    + words.day(lot.ready().median().get()) + "."
+                            : "It is " + Wording.percent(probability)
+                                    + " likely ready: open one beforehand to be sure."));
         }
     }
 

@@ -2,6 +2,8 @@ package undercroft.outlook;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,6 +24,7 @@ final class Tasks {
     private static final Duration GAUGE_INTERVAL = Duration.ofDays(4);
     private static final long DAY_SECONDS = 86_400;
     private static final double WAKING_CELSIUS = 16;
+    private static final LocalTime EVENING = LocalTime.of(18, 0);
 
     private final Wording words;
     private final List<Task> tasks = new ArrayList<>();
@@ -101,7 +104,7 @@ final class Tasks {
                     words.at(),
                     batch,
                     lot.lot().id(),
-                    "Cool " + batch.name() + " in its closed boxes before touching it",
+                    "Cool " + batch.name() + " before touching it",
                     "the strongest bottle may hold "
                             + words.bar(pressure.strongestBottle().high()) + ", limit " + limit);
         } else if (pressure.isWorn()) {
@@ -111,7 +114,7 @@ final class Tasks {
                     words.at(),
                     batch,
                     lot.lot().id(),
-                    "Cool " + batch.name() + " in its closed boxes before touching it",
+                    "Cool " + batch.name() + " before touching it",
                     "its glass has borne up to " + words.bar(pressure.peakPast().high()) + " for a long time, limit "
                             + limit);
         } else if (pressure.peakAhead().high() > pressure.limitBar()) {
@@ -212,7 +215,7 @@ final class Tasks {
         if (opened || stage == Stage.TIRED || main.ready().median().isEmpty()) {
             return;
         }
-        Instant ready = main.ready().median().get();
+        Instant ready = evening(main.ready().median().get());
         if (ready.isBefore(words.at().plus(WEEK))) {
             add(
                     Task.Kind.FIRST_TASTE,
@@ -222,6 +225,13 @@ final class Tasks {
                     "First taste: " + batch.name(),
                     Wording.percent(main.ready().probabilityNow()) + " likely ready; chill one bottle");
         }
+    }
+
+    /** The first evening from an instant on: nobody tastes beer at three in the morning. */
+    private Instant evening(Instant instant) {
+        ZonedDateTime local = instant.atZone(words.zone());
+        ZonedDateTime six = local.with(EVENING);
+        return (six.isBefore(local) ? six.plusDays(1) : six).toInstant();
     }
 
     private void drinkSoon(Batch batch, LotOutlook oldest) {

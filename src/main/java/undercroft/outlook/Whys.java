@@ -110,7 +110,7 @@ final class Whys {
                                 "strongest of " + lot.left(),
                                 words.bars(lot.pressure().strongestBottle())),
                         new Ingredient(
-                                "60-second equivalent so far",
+                                "all pressure so far, as one minute's load",
                                 words.bars(lot.pressure().memoryBar()))),
                 List.of(
                         new Assumption("beer dissolves 0.95 of what water does (0.90 to 1.00)", Grade.ASSUMED),
@@ -122,9 +122,8 @@ final class Whys {
 
     private Why heatLimit(LotOutlook lot) {
         double heat = lot.pressure().heatLimitCelsius();
-        String shown = Double.isInfinite(heat)
-                ? "none up to 60 °C"
-                : heat < 0 ? "passed even cold" : words.celsius(Math.floor(heat));
+        String shown =
+                Double.isInfinite(heat) ? "none up to 60 °C" : heat < 0 ? "passed even cold" : words.limitCelsius(heat);
         return new Why(
                 "Heat limit " + shown,
                 "the warmest storage at which the 95 % pressure of the finished beer stays within what the weakest bottle is"

@@ -37,6 +37,14 @@ public record Wording(ZoneId zone, UnitSystem units, Instant at) {
         return Math.round(celsius) + " °C";
     }
 
+    /** A temperature not to be passed: rounded down in the units shown. */
+    public String limitCelsius(double celsius) {
+        if (units == UnitSystem.US) {
+            return Wording.fixed(Math.floor(Temperature.ofCelsius(celsius).fahrenheit()), 0) + " °F";
+        }
+        return Wording.fixed(Math.floor(celsius), 0) + " °C";
+    }
+
     public String celsiusExactly(double celsius) {
         return Temperature.ofCelsius(celsius).text(units);
     }

@@ -56,14 +56,14 @@ public final class BatchPicture {
             Instant now) {
         BatchPicture picture = new BatchPicture(batch, lot, spells, new PictureUnits(units));
         return PlotStack.of(from.getEpochSecond(), until.getEpochSecond(), zone, Locale.UK)
-                .with(picture.carbonation().withWeight(1.3))
+                .with(picture.carbonation(now).withWeight(1.3))
                 .with(picture.pressure().withWeight(1.3))
                 .with(picture.temperature().withWeight(1.1))
                 .with(picture.light(now).withWeight(0.5))
                 .withNow(now.getEpochSecond(), "now");
     }
 
-    private Plot carbonation() {
+    private Plot carbonation(Instant now) {
         Plot plot = Plot.of("Carbonation, vol", ValueAxis.auto("vol", 2).from(0).withSmallestSpan(2));
         Optional<Instant> early = lot.ready().early();
         if (early.isPresent() && lot.carbonation().course().size() > 0) {
@@ -72,7 +72,10 @@ public final class BatchPicture {
             long late = lot.ready().late().map(Instant::getEpochSecond).orElse(horizon);
             Span window =
                     new Span(early.get().getEpochSecond(), Math.max(early.get().getEpochSecond(), late));
-            plot = plot.with(SpanLayer.of(window, Role.READY, "ready window"));
+            plot = plot.with(SpanLayer.of(
+                    window,
+                    Role.READY,
+                    window.untilExclusive() <= now.getEpochSecond() ? "became ready" : "becomes ready"));
         }
         if (batch.batch().priming().targetVolumes().isPresent()) {
             double target = batch.batch().priming().targetVolumes().getAsDouble();
@@ -175,7 +178,7 @@ public final class BatchPicture {
         String kind = spell.warm() ? "warm spell" : "cold spell";
         double days = toll(spell).map(SpellReview.Toll::shelfDaysCost).orElse(0.0);
         long rounded = Math.round(days);
-        return rounded < 1 ? kind : kind + ", +" + rounded + (rounded == 1 ? " shelf day" : " shelf days");
+        return rounded < 1 ? kind : kind + ", cost " + rounded + (rounded == 1 ? " keeping day" : " keeping days");
     }
 
     private static Span span(SpellReview spell) {

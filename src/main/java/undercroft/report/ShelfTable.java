@@ -13,7 +13,7 @@ public final class ShelfTable {
 
     private ShelfTable() {}
 
-    /** Lines of at most {@code width} columns, what wants attention first; the headline is cut to what is left. */
+    /** Lines of at most {@code width} columns, what wants attention first; headlines go on below where they are long. */
     public static String of(CellarOutlook outlook, int width) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("", "batch", "stage", "left", ""));
@@ -49,8 +49,26 @@ public final class ShelfTable {
                 + " ".repeat(widths[3] - columns(row.get(3)))
                 + row.get(3);
         int room = width - columns(start) - GAP.length();
-        String line = room < SHORTEST_HEADLINE ? start : start + GAP + cut(row.get(4), room);
-        return cut(line.stripTrailing(), width);
+        if (room < SHORTEST_HEADLINE) {
+            return cut(start.stripTrailing(), width);
+        }
+        String below = "\n" + " ".repeat(columns(start)) + GAP;
+        return (start + GAP + String.join(below, wrapped(row.get(4), room))).stripTrailing();
+    }
+
+    /** The text in lines of at most {@code room} columns, broken between words. */
+    private static List<String> wrapped(String text, int room) {
+        List<String> lines = new ArrayList<>(List.of(""));
+        for (String word : text.split(" ", -1)) {
+            String last = lines.get(lines.size() - 1);
+            String longer = last.isEmpty() ? word : last + " " + word;
+            if (columns(longer) <= room) {
+                lines.set(lines.size() - 1, longer);
+            } else {
+                lines.add(cut(word, room));
+            }
+        }
+        return lines;
     }
 
     private static String padded(String text, int width) {

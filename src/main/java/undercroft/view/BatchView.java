@@ -2,6 +2,7 @@ package undercroft.view;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -31,14 +32,16 @@ import undercroft.series.Band;
 final class BatchView extends ScrollPane {
     private final BatchViewModel model;
     private final Parts parts;
+    private final Consumer<String> planBatch;
     private final VBox page = new VBox();
     private final PlotsView plots;
     private final BatchLists lists;
     private String shownLot = "";
 
-    BatchView(BatchViewModel model, Parts parts) {
+    BatchView(BatchViewModel model, Parts parts, Consumer<String> planBatch) {
         this.model = model;
         this.parts = parts;
+        this.planBatch = planBatch;
         plots = new PlotsView(epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
         lists = new BatchLists(
                 parts.editors(), new StockPart(parts), row -> parts.faults().guard(() -> {
@@ -58,6 +61,11 @@ final class BatchView extends ScrollPane {
         plots.setPrefHeight(360);
         model.pageProperty().addListener((property, before, after) -> fill());
         parts.dark().addListener((property, before, after) -> fill());
+        parts.forecasts().outlookProperty().addListener((property, before, after) -> {
+            if (before == null) {
+                fill();
+            }
+        });
         fill();
     }
 
@@ -69,7 +77,12 @@ final class BatchView extends ScrollPane {
         BatchPage shown = model.pageProperty().get();
         page.getChildren().clear();
         if (shown == null) {
-            page.getChildren().add(note("batch.none.title", "batch.none.text"));
+            boolean known = parts.forecasts().outlookProperty().get() != null;
+            page.getChildren()
+                    .add(
+                            known
+                                    ? note("batch.none.title", "batch.none.text")
+                                    : note("batch.working.title", "batch.working.text"));
             return;
         }
         Label headline = new Label(shown.headline());
@@ -140,7 +153,7 @@ final class BatchView extends ScrollPane {
                             action("batch.action.read", () -> editors.read(batch, lot.get())),
                             action("batch.action.move", () -> editors.move(batch, lot.get())));
         }
-        row.getChildren().add(action("batch.action.edit", () -> editors.editBatch(batch)));
+        row.getChildren().add(action("batch.action.edit", () -> edit(batch)));
         return row;
     }
 
@@ -175,11 +188,20 @@ final class BatchView extends ScrollPane {
         return row;
     }
 
+    /** A batch that is still to be bottled is changed on bottling day. */
+    private void edit(Batch batch) {
+        if (batch.cappedAt().isEmpty()) {
+            planBatch.accept(batch.id());
+        } else {
+            parts.editors().editBatch(batch);
+        }
+    }
+
     private Node planned(Batch batch) {
         VBox note = note("batch.planned.title", "batch.planned.text");
         Button finish = new Button(Texts.of("batch.planned.finish"));
         finish.getStyleClass().add("accent");
-        finish.setOnAction(event -> parts.editors().editBatch(batch));
+        finish.setOnAction(event -> parts.faults().guard(() -> edit(batch)));
         note.getChildren().add(finish);
         return note;
     }

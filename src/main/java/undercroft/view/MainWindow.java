@@ -23,6 +23,7 @@ import undercroft.app.TimeViewModel;
 import undercroft.app.TonightViewModel;
 import undercroft.app.pours.PoursViewModel;
 import undercroft.quantity.InvalidInput;
+import undercroft.view.bottling.BottlingView;
 import undercroft.view.pours.PoursView;
 
 /** The window: bar and strip above, shelf on the left, batch on the right. */
@@ -50,13 +51,22 @@ public final class MainWindow {
                 new PoursViewModel(parts.workspace(), parts.forecasts().outlookProperty());
 
         shelfView = new ShelfView(shelf, parts);
-        BatchView batchView = new BatchView(batch, parts);
+        Pages pages = new Pages();
+        BottlingView bottling = new BottlingView(parts, batchId -> {
+            pages.show(Page.SHELF);
+            shelf.chooseBatch(batchId);
+        });
+        BatchView batchView = new BatchView(batch, parts, batchId -> {
+            bottling.open(batchId);
+            pages.show(Page.BOTTLING_DAY);
+        });
         HBox.setHgrow(batchView, Priority.ALWAYS);
         HBox middle = new HBox(shelfView, batchView);
         middle.getStyleClass().add("middle");
-        Pages pages = new Pages();
-        PageDeck deck =
-                new PageDeck(pages).with(Page.SHELF, () -> middle).with(Page.POURS, () -> new PoursView(pours, parts));
+        PageDeck deck = new PageDeck(pages)
+                .with(Page.SHELF, () -> middle)
+                .with(Page.BOTTLING_DAY, () -> bottling)
+                .with(Page.POURS, () -> new PoursView(pours, parts));
         TonightActions actions = new TonightActions(
                 tonight,
                 parts,

@@ -2,6 +2,7 @@ package undercroft.view;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Dialog;
@@ -20,9 +21,12 @@ public final class RescueDialog {
      *
      * @return the index of the version to restore after the unreadable file is moved aside; empty to leave all as it is
      */
-    public static Optional<Integer> ask(Window owner, String fault, List<String> versions) {
+    public static Optional<Integer> ask(Window owner, String fault, List<String> versions, boolean dark) {
         Dialog<Integer> dialog = new Dialog<>();
-        dialog.initOwner(owner);
+        // At the start there is no window yet that could own it.
+        if (owner.getScene() != null) {
+            dialog.initOwner(owner);
+        }
         dialog.setTitle(Texts.of("rescue.title"));
         Label sentence = new Label(fault);
         sentence.setWrapText(true);
@@ -35,6 +39,7 @@ public final class RescueDialog {
         list.getItems().setAll(versions);
         list.setPrefHeight(180);
         VBox content = new VBox(12, sentence, offer);
+        content.setPadding(new Insets(16, 16, 0, 16));
         if (!versions.isEmpty()) {
             content.getChildren().add(list);
             list.getSelectionModel().select(0);
@@ -46,6 +51,7 @@ public final class RescueDialog {
             dialog.getDialogPane().getButtonTypes().add(restore);
         }
         dialog.getDialogPane().getButtonTypes().add(leave);
+        Looks.dress(dialog.getDialogPane().getScene(), dark);
         dialog.setResultConverter(
                 pressed -> pressed == restore ? list.getSelectionModel().getSelectedIndex() : null);
         return dialog.showAndWait().filter(index -> index >= 0);

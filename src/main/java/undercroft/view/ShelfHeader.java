@@ -4,6 +4,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.HBox;
@@ -14,6 +15,7 @@ import undercroft.app.ShelfLists;
 import undercroft.app.ShelfPlan;
 import undercroft.app.ShelfViewModel;
 import undercroft.app.Texts;
+import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
 
 /** Title of the shelf, what comes first on it, and what can be added. */
@@ -37,7 +39,7 @@ final class ShelfHeader extends HBox {
         outlook.addListener((property, before, after) -> show.run());
         show.run();
         title.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(title, spells, space, order(model), add(parts.editors()));
+        getChildren().addAll(title, spells, space, order(model), add(parts));
     }
 
     private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model) {
@@ -70,12 +72,24 @@ final class ShelfHeader extends HBox {
         return order;
     }
 
-    private static MenuButton add(Editors editors) {
+    private static MenuButton add(Parts parts) {
+        Editors editors = parts.editors();
+        Menu log = new Menu(Texts.of("shelf.add.temperatures"));
         MenuItem place = new MenuItem(Texts.of("shelf.add.place"));
         place.setOnAction(event -> editors.addPlace());
         MenuItem batch = new MenuItem(Texts.of("shelf.add.batch"));
         batch.setOnAction(event -> editors.addBatch());
-        MenuButton add = new MenuButton(Texts.of("shelf.add.menu"), null, batch, place);
+        MenuButton add = new MenuButton(Texts.of("shelf.add.menu"), null, batch, place, log);
+        add.setOnShowing(event -> {
+            log.getItems().clear();
+            for (Place each : parts.workspace().getCellar().places()) {
+                MenuItem into = new MenuItem(each.name());
+                into.setMnemonicParsing(false);
+                into.setOnAction(chosen -> editors.importInto(each));
+                log.getItems().add(into);
+            }
+            log.setDisable(log.getItems().isEmpty());
+        });
         add.setId("shelf-add");
         add.setMinWidth(USE_PREF_SIZE);
         add.getStyleClass().add("quiet");

@@ -13,6 +13,7 @@ import org.controlsfx.control.PopOver;
 import undercroft.app.Texts;
 import undercroft.app.TonightViewModel;
 import undercroft.outlook.Alert;
+import undercroft.outlook.CellarOutlook;
 
 /** The short list of what to do, in one strip; what does not fit opens from a button. */
 final class TonightStrip extends HBox {
@@ -32,6 +33,11 @@ final class TonightStrip extends HBox {
         setId("tonight");
         setAlignment(Pos.CENTER_LEFT);
         model.linesProperty().addListener((property, before, after) -> fill());
+        parts.forecasts().outlookProperty().addListener((property, before, after) -> {
+            if (before == null) {
+                fill();
+            }
+        });
         widthProperty().addListener((property, before, after) -> {
             if (room() != shownWidth) {
                 fill();
@@ -47,6 +53,11 @@ final class TonightStrip extends HBox {
     private void fill() {
         List<TonightViewModel.Line> lines = model.linesProperty().get();
         shownWidth = room();
+        CellarOutlook outlook = parts.forecasts().outlookProperty().get();
+        if (outlook == null) {
+            getChildren().setAll(working());
+            return;
+        }
         getChildren().setAll(title(lines.size()));
         if (lines.isEmpty()) {
             getChildren().add(nothing());
@@ -70,6 +81,14 @@ final class TonightStrip extends HBox {
         box.getStyleClass().add("tonight-title");
         box.setMinWidth(USE_PREF_SIZE);
         return box;
+    }
+
+    /** Before the first outlook nothing is known, least of all that all is well. */
+    private static Node working() {
+        Label working = new Label(Texts.of("tonight.working"));
+        working.getStyleClass().addAll("faint", "tonight-title");
+        working.setMinHeight(44);
+        return working;
     }
 
     private static Node nothing() {

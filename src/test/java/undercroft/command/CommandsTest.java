@@ -272,6 +272,7 @@ final class CommandsTest {
                 "report nowhere --out x|nowhere",
                 "report demo-data/weir-house --out x --at yesterday|--at",
                 "check nowhere|nowhere",
+                "open nowhere|nowhere",
                 "import demo-data/weir-house nofile.csv --place attic|attic",
                 "import demo-data/weir-house nofile.csv --place loft|nofile.csv",
                 "brew --beer 19L|brew",

@@ -1,6 +1,7 @@
 package undercroft.demo;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +17,10 @@ import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
+import undercroft.cellar.BottleStock;
+import undercroft.cellar.DatedGravity;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
@@ -208,9 +212,19 @@ final class DemoBatches {
     }
 
     private static Batch planned() {
-        return batch("lantern-stout", "Lantern Stout", beer(BeerKind.PORTER_STOUT, 5.9, 36, 90, 20), ALE)
-                .primed(18, "sucrose", 82)
-                .make();
+        Beer stout =
+                new Beer(BeerKind.PORTER_STOUT, 5.9, 36, 0, 90, 20, OptionalDouble.empty(), OptionalDouble.of(1.015));
+        FillingPlan plan = FillingPlan.draft(19, 2.2)
+                .withShares(new FillingPlan.Shares(19, 1, 0))
+                .withBottles(List.of(
+                        new BottleStock("returnable-500", GlassColour.AMBER, false, 24),
+                        new BottleStock("longneck-330", GlassColour.AMBER, false, 16),
+                        new BottleStock("pet-500", GlassColour.PET_AMBER, false, 1)))
+                .withGravities(List.of(
+                        new DatedGravity(LocalDate.of(2026, 11, 15), 1.016),
+                        new DatedGravity(LocalDate.of(2026, 11, 18), 1.015),
+                        new DatedGravity(LocalDate.of(2026, 11, 21), 1.015)));
+        return Batch.planned("lantern-stout", "Lantern Stout", stout, ALE, plan);
     }
 
     private static Beer beer(BeerKind kind, double abv, double ibu, double ebc, double warmest) {

@@ -66,7 +66,7 @@ class BatchPictureTest {
     void aSpellIsShownToTheBatchesItTouched() {
         List<SpanLayer> touched =
                 layers(stack("quarry", UnitSystem.METRIC).plots().get(2), SpanLayer.class);
-        assertTrue(touched.stream().anyMatch(span -> span.label().equals("warm spell, +6 shelf days")));
+        assertTrue(touched.stream().anyMatch(span -> span.label().equals("warm spell, cost 6 keeping days")));
         List<SpanLayer> other = layers(stack("gable", UnitSystem.METRIC).plots().get(2), SpanLayer.class);
         assertTrue(other.stream().noneMatch(span -> span.role() == Role.SPELL));
     }

@@ -12,10 +12,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class ShelfTableTest {
     @Test
     void whatWantsAttentionComesFirstAndWhatIsOffTheShelfLast() {
-        List<String> lines = ShelfTable.of(Shelves.DEMO, 100).lines().toList();
-        assertEquals(14, lines.size());
+        List<String> lines = ShelfTable.of(Shelves.DEMO, 400).lines().toList();
+        assertEquals(14, lines.size(), "a heading and thirteen batches");
         assertTrue(lines.get(1).startsWith("act now   Millrace Saison"), lines.get(1));
         assertTrue(lines.get(13).contains("Lantern Stout"), lines.get(13));
+    }
+
+    @Test
+    void aLongHeadlineGoesOnBelowWithoutLosingAWord() {
+        String narrow = ShelfTable.of(Shelves.DEMO, 100).replaceAll("\\s+", " ");
+        assertTrue(narrow.contains("Nothing is lost: it goes on when it stands warmer."), narrow);
     }
 
     @ParameterizedTest

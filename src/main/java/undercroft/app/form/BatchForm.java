@@ -16,9 +16,13 @@ import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Volume;
 
 /** A batch: its beer, yeast, priming, and the bottles it went into. Readings, draws and moves have forms of their own. */
 public final class BatchForm extends Form {
+    /** Bottles are filled by eye: so much more than the beer measured is believed. */
+    private static final double MOST_FILLED = 1.1;
+
     private final Optional<Batch> before;
     private final Instant now;
     private final WordsField name;
@@ -67,10 +71,11 @@ public final class BatchForm extends Form {
         capped = add(new TickField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
         cappedAt = add(
                 new MomentField(
-                        "batch-capped-at",
-                        words("capped-at"),
-                        cellar.zone(),
-                        was.orElse(now.truncatedTo(ChronoUnit.MINUTES))),
+                                "batch-capped-at",
+                                words("capped-at"),
+                                cellar.zone(),
+                                was.orElse(now.truncatedTo(ChronoUnit.MINUTES)))
+                        .happened(Instant.MIN, now),
                 "cappedAt",
                 "readings");
         cappedAt.askWhen(capped.tickedProperty());
@@ -157,6 +162,8 @@ public final class BatchForm extends Form {
         Batch base = before.map(batch -> current.batch(batch.id())).orElse(null);
         List<Reading> readings = base == null ? List.of() : base.readings();
         Optional<Instant> at = cappedAt(readings);
+        List<Lot> made = lots(at, readings);
+        checkThereIsBeerFor(made);
         return current.withBatch(new Batch(
                 id,
                 name.value(),
@@ -165,9 +172,26 @@ public final class BatchForm extends Form {
                 new Priming(litres.figure(), doses(), target.value(), perBottle.value()),
                 fillHabit.value(),
                 at,
-                lots(at, readings),
+                made,
                 readings,
-                base == null ? "" : base.notes()));
+                base == null ? "" : base.notes(),
+                base == null || at.isPresent() ? Optional.empty() : base.plan()));
+    }
+
+    /** A slip of a digit in a count is a batch ten times as large. */
+    private void checkThereIsBeerFor(List<Lot> made) {
+        double bottled = made.stream()
+                        .mapToDouble(lot -> lot.count() * lot.fillMillilitres())
+                        .sum()
+                / 1000;
+        if (bottled > MOST_FILLED * litres.figure()) {
+            throw new InvalidInput(
+                    "beerLitres",
+                    Texts.of(
+                            "form.fault.more-bottles-than-beer",
+                            Volume.ofLitres(bottled).text(units()),
+                            Volume.ofLitres(litres.figure()).text(units())));
+        }
     }
 
     private Optional<Instant> cappedAt(List<Reading> readings) {
@@ -182,9 +206,6 @@ public final class BatchForm extends Form {
             return Optional.empty();
         }
         Instant at = cappedAt.value();
-        if (at.isAfter(now)) {
-            throw new InvalidInput("cappedAt", Texts.of("form.fault.to-come"));
-        }
         if (first.isPresent() && first.get().isBefore(at)) {
             String day = DateText.of(first.get().atZone(cellar().zone()).toLocalDate());
             throw new InvalidInput("cappedAt", Texts.of("form.batch.capped-late", day));
@@ -197,13 +218,14 @@ public final class BatchForm extends Form {
     }
 
     private List<Lot> lots(Optional<Instant> at, List<Reading> readings) {
-        Instant start = at.orElseGet(() -> now.truncatedTo(ChronoUnit.MINUTES));
         List<String> taken = new ArrayList<>();
         lots.list().forEach(row -> row.id().ifPresent(taken::add));
         List<Lot> made = new ArrayList<>();
         for (int i = 0; i < lots.list().size(); i++) {
             try {
-                made.add(lots.list().get(i).lot(start, before.flatMap(Batch::cappedAt), taken));
+                made.add(lots.list()
+                        .get(i)
+                        .lot(at, before.flatMap(Batch::cappedAt), now.truncatedTo(ChronoUnit.MINUTES), taken));
             } catch (InvalidInput fault) {
                 throw fault.within("lots[" + i + "]");
             }

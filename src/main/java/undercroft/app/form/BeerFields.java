@@ -107,6 +107,24 @@ public final class BeerFields {
         return List.of(strain, state, settling, dextrins);
     }
 
+    /** What carbonation and sugar depend on, in order. */
+    public List<Field<?>> strengthFields() {
+        return List.of(kind, abv, warmest);
+    }
+
+    /** What light and age depend on, in order. */
+    public List<Field<?>> hopFields() {
+        return List.of(ibu, ebc, reduced);
+    }
+
+    public NumberField finalGravity() {
+        return finalGravity;
+    }
+
+    public ChoiceField<BeerKind> kind() {
+        return kind;
+    }
+
     Beer beer() {
         return new Beer(
                 kind.value(),

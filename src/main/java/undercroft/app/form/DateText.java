@@ -16,6 +16,9 @@ import undercroft.quantity.InvalidInput;
 final class DateText {
     private static final Pattern ISO = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
     private static final Pattern WORDS = Pattern.compile("(\\d{1,2})\\.?\\s*(\\p{L}{3,})\\.?,?\\s*(\\d{4})");
+    /** Where dots stand between the parts, the day comes first. */
+    private static final Pattern DOTTED = Pattern.compile("(\\d{1,2})\\.\\s*(\\d{1,2})\\.\\s*(\\d{4})");
+
     private static final Pattern DAY = Pattern.compile("(\\d{1,2})\\.?\\s*(\\p{L}{3,})\\.?");
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2})(?:[:.h](\\d{2})?)?\\s*(am|pm)?");
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
@@ -42,6 +45,10 @@ final class DateText {
             Matcher iso = ISO.matcher(typed);
             if (iso.matches()) {
                 return LocalDate.of(number(iso, 1), number(iso, 2), number(iso, 3));
+            }
+            Matcher dotted = DOTTED.matcher(typed);
+            if (dotted.matches()) {
+                return LocalDate.of(number(dotted, 3), number(dotted, 2), number(dotted, 1));
             }
             Matcher words = WORDS.matcher(typed);
             if (words.matches()) {

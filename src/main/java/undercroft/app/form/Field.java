@@ -15,7 +15,8 @@ import undercroft.quantity.InvalidInput;
  * One thing a form asks for. Its fault is worked out at every change, but shown only once the field was left or the form
  * was to be saved, so that nobody is told off in the middle of a word.
  */
-public abstract sealed class Field<T> permits WordsField, NumberField, ChoiceField, TickField, MomentField, DayField {
+public abstract sealed class Field<T>
+        permits WordsField, NumberField, ChoiceField, TickField, MomentField, DayField, DateField {
     private final String id;
     private final String label;
     private final StringProperty hint = new SimpleStringProperty(this, "hint", "");
@@ -77,6 +78,10 @@ public abstract sealed class Field<T> permits WordsField, NumberField, ChoiceFie
         asked.bind(condition);
     }
 
+    final void asked(boolean wanted) {
+        asked.set(wanted);
+    }
+
     final boolean isFaulty() {
         return !found.isEmpty();
     }
@@ -99,7 +104,10 @@ public abstract sealed class Field<T> permits WordsField, NumberField, ChoiceFie
     }
 
     private String sentence(String what) {
-        boolean wantsSubject = what.startsWith("is ") || what.startsWith("does ") || what.startsWith("takes ");
+        boolean wantsSubject = what.startsWith("is ")
+                || what.startsWith("does ")
+                || what.startsWith("takes ")
+                || what.startsWith("lies ");
         return wantsSubject
                 ? Texts.of("form.fault.about", name(), what)
                 : Texts.of("form.fault.plain", what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1));

@@ -33,6 +33,9 @@ public abstract class Form extends Group {
     /** The cellar with what was told; an {@link InvalidInput} when it cannot be. */
     public abstract Cellar applyTo(Cellar current);
 
+    /** Called after a change that may be saved, for what should be said beyond that. */
+    void checked() {}
+
     /** Starts watching the fields; last step of making a form. */
     final void begin() {
         listen(this::check);
@@ -99,13 +102,16 @@ public abstract class Form extends Group {
             }
         }
         canSave.set(!faulty);
+        if (!faulty) {
+            checked();
+        }
     }
 
     private static void read(Field<?> field) {
         field.value();
     }
 
-    private void place(InvalidInput thrown) {
+    final void place(InvalidInput thrown) {
         String where = thrown.where().replaceFirst("^(places|batches|pours)\\[\\d+]\\.?", "");
         Optional<Field<?>> field = at(where).filter(Field::isAsked);
         if (field.isPresent()) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
+import undercroft.calc.priming.OunceRule;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Gravity;
 import undercroft.quantity.Mass;
@@ -65,6 +66,23 @@ public enum Measure {
             1,
             plain("colour", "12 or 6SRM", Map.of("ebc", e -> e, "srm", s -> s * 1.97)),
             DoubleUnaryOperator.identity()),
+    /** Kept in millilitres of product to a litre of water. */
+    LIQUID_RATE(
+            "mL/L",
+            "fl oz/gal",
+            2,
+            plain(
+                    "rate",
+                    "1.5mL/L or 0.2floz/gal",
+                    Map.of("ml/l", r -> r, "fl oz/gal", r -> r * 7.8125, "floz/gal", r -> r * 7.8125)),
+            rate -> rate / 7.8125),
+    /** Kept in grams of product to a litre of water. */
+    SOLID_RATE(
+            "g/L",
+            "oz/gal",
+            2,
+            plain("rate", "5g/L or 0.7oz/gal", Map.of("g/l", r -> r, "oz/gal", r -> r * OunceRule.GRAMS_PER_LITRE)),
+            rate -> rate / OunceRule.GRAMS_PER_LITRE),
     ILLUMINANCE("lx", "lx", 0, plain("number of lux", "300", Map.of("lx", l -> l, "lux", l -> l)), x -> x),
     HOURS(
             "h",

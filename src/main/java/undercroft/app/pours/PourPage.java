@@ -79,7 +79,9 @@ public record PourPage(
         boolean warms = plan.takeOut().isBefore(plan.pour().at());
         figures.add(figure(
                 "out",
-                words.moment(plan.takeOut()),
+                words.date(plan.takeOut()).equals(words.date(plan.pour().at()))
+                        ? words.clock(plan.takeOut())
+                        : words.moment(plan.takeOut()),
                 warms ? Texts.of("pours.figure.out-before") : Texts.of("pours.figure.out-then")));
         BeerKind kind = batch.beer().kind();
         figures.add(figure(

@@ -6,8 +6,8 @@ import undercroft.catalogue.Listed;
 public enum LightBand implements Listed {
     NONE("none", "no sign of light to expect", 0),
     POSSIBLE("possible", "a keen taster may notice light", 0.25),
-    LIKELY("likely", "probably tastes of light", 1),
-    NEAR_CERTAIN("near-certain", "tastes of light", 4);
+    LIKELY("likely", "probably lightstruck", 1),
+    NEAR_CERTAIN("near-certain", "lightstruck", 4);
 
     private final String id;
     private final String label;

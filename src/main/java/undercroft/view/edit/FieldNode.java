@@ -7,8 +7,11 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.util.StringConverter;
 import undercroft.app.form.ChoiceField;
+import undercroft.app.form.DateField;
 import undercroft.app.form.DayField;
 import undercroft.app.form.Field;
 import undercroft.app.form.MomentField;
@@ -45,6 +48,9 @@ public final class FieldNode {
             text.setMaxWidth(NUMBER_WIDTH);
             return text;
         }
+        if (field instanceof DateField date) {
+            return date(date);
+        }
         if (field instanceof ChoiceField<?> choice) {
             return combo(choice);
         }
@@ -80,6 +86,18 @@ public final class FieldNode {
     static TextField text(StringProperty property) {
         TextField text = new TextField();
         text.textProperty().bindBidirectional(property);
+        return text;
+    }
+
+    private static TextField date(DateField date) {
+        TextField text = text(date.textProperty());
+        text.setMaxWidth(NUMBER_WIDTH);
+        text.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN) {
+                date.stepDays(event.getCode() == KeyCode.UP ? 1 : -1);
+                event.consume();
+            }
+        });
         return text;
     }
 

@@ -1,6 +1,5 @@
 package undercroft.view.edit;
 
-import java.util.Objects;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -26,8 +25,6 @@ import undercroft.view.Looks;
 final class FormDialog {
     static final double WIDTH = 560;
     private static final double ROOM_AROUND = 120;
-    private static final String SHEET =
-            Objects.requireNonNull(FormDialog.class.getResource("forms.css")).toExternalForm();
 
     private final Stage stage = new Stage();
     private final VBox root = new VBox();
@@ -56,7 +53,7 @@ final class FormDialog {
         root.setPrefWidth(WIDTH);
         Scene scene = new Scene(root);
         Looks.dress(scene, dark);
-        scene.getStylesheets().add(SHEET);
+        scene.getStylesheets().add(FormGrid.SHEET);
         stage.setScene(scene);
         cancel.setId("form-cancel");
         cancel.setCancelButton(true);

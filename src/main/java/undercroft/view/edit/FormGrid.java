@@ -1,6 +1,7 @@
 package undercroft.view.edit;
 
 import java.util.List;
+import java.util.Objects;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.geometry.HPos;
@@ -19,6 +20,10 @@ import undercroft.app.form.TickField;
 
 /** Labels on the left, fields on the right, what is wrong or worth knowing under each field. */
 public final class FormGrid extends GridPane {
+    /** The sheet that dresses forms; their root is of class {@code form}. */
+    public static final String SHEET =
+            Objects.requireNonNull(FormGrid.class.getResource("forms.css")).toExternalForm();
+
     private static final double LABEL_WIDTH = 168;
     private static final double FIELD_WIDTH = 320;
     private static final double LEAST_FIELD_WIDTH = 220;

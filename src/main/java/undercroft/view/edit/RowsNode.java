@@ -10,13 +10,13 @@ import undercroft.app.form.Group;
 import undercroft.app.form.Rows;
 
 /** One box for each row of a form, and a button that adds another. */
-final class RowsNode<R extends Group> extends VBox {
+public final class RowsNode<R extends Group> extends VBox {
     private final Rows<R> rows;
     private final Function<R, FormGrid> row;
     private final String removeWords;
     private final VBox boxes = new VBox(6);
 
-    RowsNode(Rows<R> rows, Function<R, FormGrid> row, String removeWords, Button add) {
+    public RowsNode(Rows<R> rows, Function<R, FormGrid> row, String removeWords, Button add) {
         super(4);
         this.rows = rows;
         this.row = row;

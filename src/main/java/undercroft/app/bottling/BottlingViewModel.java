@@ -1,0 +1,223 @@
+package undercroft.app.bottling;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import undercroft.app.Texts;
+import undercroft.app.Workspace;
+import undercroft.app.form.BatchForm;
+import undercroft.app.form.CappingForm;
+import undercroft.app.form.DraftForm;
+import undercroft.app.form.NewDraftForm;
+import undercroft.bottling.BottlingDay;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.quantity.UnitSystem;
+import undercroft.quantity.Volume;
+
+/**
+ * Drafts of bottling days and the one that is open. What is typed reaches the cellar with {@link #keep}; all of it on one
+ * page is taken back together. For the window's thread.
+ */
+public final class BottlingViewModel {
+    private final Workspace workspace;
+    private final Clock clock;
+    private final Consumer<String> whenCapped;
+    private final ReadOnlyObjectWrapper<List<Batch>> drafts = new ReadOnlyObjectWrapper<>(this, "drafts", List.of());
+    private final ReadOnlyObjectWrapper<DraftForm> form = new ReadOnlyObjectWrapper<>(this, "form");
+    private final ReadOnlyObjectWrapper<Screen> screen = new ReadOnlyObjectWrapper<>(this, "screen", Screen.BEER);
+    private String batchId = "";
+    private Batch kept;
+    private Batch seen;
+    private Cellar formCellar;
+    private CappingForm capping;
+    private BottlingDay cappingDay;
+    private int visit;
+
+    /** {@code whenCapped} is told the batch that now stands on the shelf. */
+    public BottlingViewModel(Workspace workspace, Clock clock, Consumer<String> whenCapped) {
+        this.workspace = workspace;
+        this.clock = clock;
+        this.whenCapped = whenCapped;
+        workspace.stateProperty().addListener((property, before, after) -> follow());
+        follow();
+    }
+
+    /** Batches that are not capped yet. */
+    public ReadOnlyObjectProperty<List<Batch>> draftsProperty() {
+        return drafts.getReadOnlyProperty();
+    }
+
+    /** What the open draft asks; null while none is open. */
+    public ReadOnlyObjectProperty<DraftForm> formProperty() {
+        return form.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Screen> screenProperty() {
+        return screen.getReadOnlyProperty();
+    }
+
+    public Cellar cellar() {
+        return workspace.getCellar();
+    }
+
+    public UnitSystem units() {
+        return workspace.getCellar().settings().units();
+    }
+
+    public LocalDate today() {
+        return clock.instant().atZone(workspace.getCellar().zone()).toLocalDate();
+    }
+
+    public NewDraftForm newDraft() {
+        return new NewDraftForm(workspace.getCellar());
+    }
+
+    /** Begins a draft and opens it. */
+    public void start(NewDraftForm begun) {
+        String id = begun.idIn(workspace.getCellar());
+        workspace.change(begun.what(), begun::applyTo);
+        open(id);
+    }
+
+    /** Opens the draft of a batch that is not capped. */
+    public void open(String id) {
+        keep();
+        batchId = id;
+        screen.set(Screen.BEER);
+        visit++;
+        reopen();
+    }
+
+    /** The beer a draft is about. */
+    public String litres(Batch draft) {
+        return Volume.ofLitres(draft.priming().beerLitres()).text(units());
+    }
+
+    /** Back to the list of drafts. */
+    public void close() {
+        keep();
+        forget();
+    }
+
+    private void forget() {
+        batchId = "";
+        kept = null;
+        capping = null;
+        form.set(null);
+    }
+
+    /** Throws a draft away; undo brings it back. */
+    public void delete(Batch draft) {
+        workspace.change(Texts.of("undo.batch.deleted", draft.name()), cellar -> BatchForm.without(cellar, draft.id()));
+    }
+
+    /** Turns to a page; what was typed is kept first. */
+    public void show(Screen wanted) {
+        keep();
+        if (wanted != screen.get()) {
+            visit++;
+            screen.set(wanted);
+        }
+    }
+
+    /** Puts what was typed into the cellar, if anything was. */
+    public void keep() {
+        if (form.get() != null && isChanged()) {
+            String group = batchId + "/" + visit;
+            Batch made = form.get().madeProperty().get();
+            kept = made;
+            workspace.changeTogether(form.get().what(), group, cellar -> cellar.withBatch(made));
+        }
+    }
+
+    private boolean isChanged() {
+        return !form.get().madeProperty().get().equals(kept);
+    }
+
+    /** The list to work through; empty while the draft does not add up. */
+    public Optional<DayList> dayList() {
+        return day().map(day -> new DayList(workspace, clock, form.get(), day, batch -> kept = batch));
+    }
+
+    private Optional<BottlingDay> day() {
+        return form.get() == null ? Optional.empty() : form.get().dayProperty().get();
+    }
+
+    /** The papers of the day; empty while the draft does not add up. */
+    public Optional<DayPapers> papers() {
+        return day().map(day -> new DayPapers(
+                form.get().madeProperty().get().name(),
+                day,
+                units(),
+                today(),
+                workspace.getState().temperatures(),
+                clock.instant()));
+    }
+
+    /** What was really done; the same as long as the draft stays as it is. Empty while it does not add up. */
+    public Optional<CappingForm> capping() {
+        Optional<BottlingDay> day = day();
+        if (day.isEmpty()) {
+            return Optional.empty();
+        }
+        if (capping == null || !day.get().plan().equals(cappingDay.plan())) {
+            keep();
+            cappingDay = day.get();
+            Batch planned = form.get().madeProperty().get();
+            capping = new CappingForm(workspace.getCellar().withBatch(planned), planned, cappingDay, clock.instant());
+        }
+        return Optional.of(capping);
+    }
+
+    /** Caps: the batch leaves the drafts and stands on the shelf. */
+    public void cap(CappingForm done) {
+        keep();
+        String id = batchId;
+        Batch planned = form.get().madeProperty().get();
+        workspace.change(done.what(), cellar -> done.applyTo(cellar.withBatch(planned)));
+        forget();
+        whenCapped.accept(id);
+    }
+
+    private void follow() {
+        Cellar cellar = workspace.getCellar();
+        drafts.set(cellar.batches().stream()
+                .filter(batch -> batch.cappedAt().isEmpty())
+                .toList());
+        if (batchId.isEmpty()) {
+            return;
+        }
+        Optional<Batch> stored = drafts.get().stream()
+                .filter(batch -> batch.id().equals(batchId))
+                .findFirst();
+        if (stored.isEmpty()) {
+            forget();
+        } else if (listsChanged(cellar)
+                || !(stored.get().equals(kept) || stored.get().equals(seen))) {
+            reopen();
+        } else {
+            seen = stored.get();
+        }
+    }
+
+    private boolean listsChanged(Cellar cellar) {
+        return !cellar.settings().equals(formCellar.settings())
+                || !cellar.ownBottles().equals(formCellar.ownBottles())
+                || !cellar.ownSugars().equals(formCellar.ownSugars())
+                || !cellar.places().equals(formCellar.places());
+    }
+
+    private void reopen() {
+        formCellar = workspace.getCellar();
+        capping = null;
+        seen = formCellar.batch(batchId);
+        DraftForm opened = new DraftForm(formCellar, seen, today());
+        kept = opened.madeProperty().get();
+        form.set(opened);
+    }
+}

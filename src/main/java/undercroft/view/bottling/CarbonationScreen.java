@@ -1,0 +1,100 @@
+package undercroft.view.bottling;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import undercroft.app.Texts;
+import undercroft.app.Wording;
+import undercroft.app.bottling.DaySheet;
+import undercroft.app.form.DraftForm;
+import undercroft.outlook.Alert;
+import undercroft.quantity.Interval;
+import undercroft.view.edit.FormGrid;
+
+/** How lively the beer shall be, and what that does to the bottles. */
+final class CarbonationScreen {
+    private CarbonationScreen() {}
+
+    static Node of(Bench bench, DraftForm form) {
+        VBox top = new VBox(
+                new FormGrid().field(form.wish().target()).field(form.wish().kegTarget()),
+                new Live(bench, form, sheet -> List.of(usual(form, sheet))));
+        Live warnings = new Live(bench, form, CarbonationScreen::warnings);
+        Live picture = new Live(bench, form, sheet -> picture(bench, sheet));
+        return new VBox(10, Words.columns(top, warnings), picture);
+    }
+
+    private static Node usual(DraftForm form, DaySheet sheet) {
+        Interval usual = sheet.day().usualTargetVolumes();
+        FlowPane choices = new FlowPane(6, 6);
+        choose(choices, form, "low", usual.low());
+        choose(choices, form, "middle", usual.median());
+        choose(choices, form, "high", usual.high());
+        return new VBox(6, Words.of(sheet.usualTarget(), "faint"), choices);
+    }
+
+    private static void choose(FlowPane choices, DraftForm form, String id, double volumes) {
+        Button button = new Button(Texts.of("bottling.target." + id, Wording.number(volumes, 1)));
+        button.setId("target-" + id);
+        button.setOnAction(event -> form.wish().aimAt(volumes));
+        choices.getChildren().add(button);
+    }
+
+    private static List<Node> warnings(DaySheet sheet) {
+        List<Node> nodes = new ArrayList<>();
+        sheet.day().refusals().forEach(words -> nodes.add(Words.note(Alert.ACT, words)));
+        if (sheet.needsNoSugar()) {
+            sheet.day().sugar().notes().forEach(words -> nodes.add(Words.note(Alert.WATCH, words)));
+        }
+        if (!sheet.heatLimit().isEmpty()) {
+            nodes.add(Words.of(sheet.heatLimit(), "heat-limit"));
+        }
+        if (!sheet.highestTarget().isEmpty()) {
+            nodes.add(Words.of(sheet.highestTarget(), "faint"));
+        }
+        return nodes;
+    }
+
+    private static List<Node> picture(Bench bench, DaySheet sheet) {
+        List<Node> nodes = new ArrayList<>();
+        sheet.picture().ifPresent(picture -> {
+            nodes.add(Words.section(Texts.of("bottling.carbonation.picture")));
+            nodes.add(new PressureView(picture, bench.parts().dark().get()));
+        });
+        if (sheet.pressures().size() > 1) {
+            nodes.add(Words.section(Texts.of("bottling.carbonation.all")));
+            nodes.add(table(sheet));
+        }
+        return nodes;
+    }
+
+    private static Node table(DaySheet sheet) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("figure-grid");
+        for (int width : new int[] {37, 21, 21, 21}) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setPercentWidth(width);
+            grid.getColumnConstraints().add(column);
+        }
+        grid.addRow(
+                0,
+                Words.of(Texts.of("form.lot.bottle"), "faint"),
+                Words.of(Texts.of("bottling.carbonation.head.hot", sheet.checkedAt()), "faint"),
+                Words.of(Texts.of("bottling.carbonation.head.limit"), "faint"),
+                Words.of(Texts.of("bottling.carbonation.head.highest"), "faint"));
+        for (DaySheet.PressureLine line : sheet.pressures()) {
+            grid.addRow(
+                    grid.getRowCount(),
+                    Words.of(line.name()),
+                    Words.of(line.safety(), line.over() ? "too-much" : "figure-line"),
+                    Words.of(line.limit()),
+                    Words.of(line.highestTarget()));
+        }
+        return grid;
+    }
+}

@@ -1,0 +1,21 @@
+package undercroft.view.bottling;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import undercroft.app.Texts;
+
+/** Asks with the system's own dialog. */
+final class FilePicker implements Papers.Picker {
+    @Override
+    public Optional<Path> pick(Window owner, String suggestedName) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("bottling.papers.where"));
+        chooser.setInitialFileName(suggestedName);
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("HTML", "*.html"));
+        File chosen = chooser.showSaveDialog(owner);
+        return Optional.ofNullable(chosen).map(File::toPath);
+    }
+}

@@ -1,0 +1,114 @@
+package undercroft.view.bottling;
+
+import java.util.EnumMap;
+import java.util.Map;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import undercroft.app.Texts;
+import undercroft.app.bottling.DayList;
+import undercroft.app.bottling.Rail;
+import undercroft.app.bottling.Screen;
+import undercroft.app.form.DraftForm;
+import undercroft.outlook.Alert;
+import undercroft.view.AlertSign;
+
+/** The pages of a draft by name, each with how far it is. */
+final class RailView extends VBox {
+    private static final double WIDTH = 232;
+
+    private final Bench bench;
+    private final DraftForm form;
+    private final Map<Screen, ToggleButton> links = new EnumMap<>(Screen.class);
+    private final Label name = Words.of("", "rail-name");
+    private final Label timer = Words.of("", "rail-timer");
+
+    RailView(Bench bench, DraftForm form) {
+        super(2);
+        this.bench = bench;
+        this.form = form;
+        getStyleClass().add("rail");
+        setMinWidth(WIDTH);
+        setPrefWidth(WIDTH);
+        Button all = new Button(Texts.of("bottling.drafts.all"));
+        all.setId("drafts-all");
+        all.getStyleClass().add("quiet");
+        all.setOnAction(event -> bench.parts().faults().guard(bench.model()::close));
+        getChildren().addAll(all, name);
+        ToggleGroup group = new ToggleGroup();
+        for (Screen screen : Screen.values()) {
+            ToggleButton link = link(screen);
+            link.setToggleGroup(group);
+            links.put(screen, link);
+            getChildren().add(link);
+        }
+        timer.setId("rail-timer");
+        timer.managedProperty().bind(timer.visibleProperty());
+        getChildren().add(timer);
+        form.madeProperty().addListener((property, before, after) -> write());
+        form.dayProperty().addListener((property, before, after) -> write());
+        write();
+    }
+
+    private ToggleButton link(Screen screen) {
+        ToggleButton link = new ToggleButton();
+        link.setId("screen-" + screen.id());
+        link.getStyleClass().add("rail-link");
+        link.setMaxWidth(Double.MAX_VALUE);
+        link.setAlignment(Pos.CENTER_LEFT);
+        link.setOnAction(event -> {
+            link.setSelected(true);
+            bench.parts().faults().guard(() -> bench.model().show(screen));
+        });
+        link.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.ENTER) {
+                link.fire();
+                event.consume();
+            }
+        });
+        return link;
+    }
+
+    void write() {
+        name.setText(form.madeProperty().get().name());
+        Rail rail = new Rail(form, bench.model().units());
+        links.forEach((screen, link) -> {
+            Rail.State state = rail.state(screen);
+            Label number = new Label(String.valueOf(screen.number()));
+            number.getStyleClass().add("rail-number");
+            Label title = new Label(screen.title());
+            title.getStyleClass().add("rail-title");
+            Label words = new Label(state.words());
+            words.getStyleClass().add("faint");
+            VBox text = new VBox(title, words);
+            HBox.setHgrow(text, Priority.ALWAYS);
+            HBox row = new HBox(10, number, text);
+            row.setAlignment(Pos.CENTER_LEFT);
+            if (state.alert() != Alert.CLEAR) {
+                row.getChildren().add(new AlertSign(state.alert()));
+            }
+            link.setGraphic(row);
+            link.setAccessibleText(Texts.of("words.list.joint", screen.title(), state.words()));
+            link.setSelected(screen == bench.model().screenProperty().get());
+        });
+        second();
+    }
+
+    /** Says which timer has run out, if one has. */
+    void second() {
+        String words = bench.model()
+                .dayList()
+                .flatMap(DayList::waiting)
+                .map(step -> Texts.of("bottling.timer.over-rail", step.words()))
+                .orElse("");
+        timer.setText(words);
+        timer.setVisible(!words.isEmpty());
+    }
+}

@@ -1,0 +1,2 @@
+/** The page on which a bottling day is planned, worked through and ended. */
+package undercroft.view.bottling;
