@@ -105,7 +105,7 @@ final class Tasks {
                     batch,
                     lot.lot().id(),
                     "Cool " + batch.name() + " before touching it",
-                    "the strongest bottle may hold "
+                    "the strongest of " + lot.left() + " in " + lot.place().name() + " may hold "
                             + words.bar(pressure.strongestBottle().high()) + ", limit " + limit);
         } else if (pressure.isWorn()) {
             add(
