@@ -26,6 +26,7 @@ import undercroft.app.FolderKeeper;
 import undercroft.app.Forecasts;
 import undercroft.app.Workspace;
 import undercroft.cellar.Cellar;
+import undercroft.outlook.AirLogs;
 import undercroft.outlook.Outlooks;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.CellarStore;
@@ -107,7 +108,13 @@ final class Desk implements CellarChooser {
         folder = wanted;
         BackgroundTasks tasks = new BackgroundTasks(reckoning, Platform::runLater);
         Workspace workspace = new Workspace(new FolderKeeper(store), new BackgroundTasks(saving, Platform::runLater));
-        Forecasts forecasts = new Forecasts(workspace, Outlooks::of, tasks, itsClock, faults::show);
+        AirLogs logs = new AirLogs();
+        Forecasts forecasts = new Forecasts(
+                workspace,
+                (cellar, temperatures, at) -> Outlooks.of(cellar, temperatures, at, List.of(), logs),
+                tasks,
+                itsClock,
+                faults::show);
         EditorDialogs editors = new EditorDialogs(workspace, forecasts, tasks, itsClock, dark, () -> stage);
         new MainWindow(new Parts(workspace, forecasts, faults, editors, this, itsClock, dark)).show(stage);
     }
