@@ -10,10 +10,10 @@ import javafx.scene.shape.Shape;
 import undercroft.outlook.Alert;
 
 /** The sign of an alert: open circle, open triangle, filled diamond. */
-final class AlertSign extends StackPane {
+public final class AlertSign extends StackPane {
     private static final double SIZE = 16;
 
-    AlertSign(Alert alert) {
+    public AlertSign(Alert alert) {
         Shape sign = shape(alert);
         sign.getStyleClass().add("alert-sign");
         getStyleClass().add(styleClass(alert));
@@ -24,7 +24,7 @@ final class AlertSign extends StackPane {
         setMouseTransparent(true);
     }
 
-    static String styleClass(Alert alert) {
+    public static String styleClass(Alert alert) {
         return "alert-" + alert.name().toLowerCase(Locale.ROOT);
     }
 
@@ -37,7 +37,7 @@ final class AlertSign extends StackPane {
     }
 
     /** The sign with its word. */
-    static Region withWord(Alert alert) {
+    public static Region withWord(Alert alert) {
         Label word = new Label(alert.label(), new AlertSign(alert));
         word.getStyleClass().addAll("alert-word", styleClass(alert));
         return word;

@@ -18,11 +18,11 @@ import undercroft.plot.Role;
 import undercroft.plot.TextStyle;
 
 /** Draws marks on a canvas. */
-final class CanvasPen implements Pen {
+public final class CanvasPen implements Pen {
     private final GraphicsContext canvas;
     private final Palette palette;
 
-    CanvasPen(GraphicsContext canvas, Palette palette) {
+    public CanvasPen(GraphicsContext canvas, Palette palette) {
         this.canvas = canvas;
         this.palette = palette;
     }

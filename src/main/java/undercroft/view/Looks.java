@@ -58,7 +58,7 @@ public final class Looks {
         root.pseudoClassStateChanged(DARK, dark);
     }
 
-    static Palette palette(boolean dark) {
+    public static Palette palette(boolean dark) {
         return dark ? Palette.DARK : Palette.LIGHT;
     }
 }

@@ -22,6 +22,7 @@ import undercroft.app.Texts;
 import undercroft.app.TimeViewModel;
 import undercroft.app.TonightViewModel;
 import undercroft.quantity.InvalidInput;
+import undercroft.view.spells.SpellsView;
 
 /** The window: bar and strip above, shelf on the left, batch on the right. */
 public final class MainWindow {
@@ -50,7 +51,15 @@ public final class MainWindow {
         HBox middle = new HBox(shelfView, batchView);
         middle.getStyleClass().add("middle");
         Pages pages = new Pages();
-        PageDeck deck = new PageDeck(pages).with(Page.SHELF, () -> middle);
+        PageDeck deck = new PageDeck(pages)
+                .with(Page.SHELF, () -> middle)
+                .with(
+                        Page.WARM_SPELLS,
+                        () -> new SpellsView(parts, (batchId, then) -> {
+                            time.goTo(then);
+                            pages.show(Page.SHELF);
+                            shelf.chooseBatch(batchId);
+                        }));
         VBox top = new VBox(
                 new TopBar(parts, time, new PageLinks(pages, deck.pages())),
                 new FaultBar(parts.faults()),

@@ -25,22 +25,19 @@ final class ShelfHeader extends HBox {
         title.getStyleClass().add("section-title");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        ListButton spells = new ListButton("lists.spells.button", parts, model::chooseBatch);
-        spells.setId("spells");
         ListButton pours = new ListButton("lists.pours.button", parts, model::chooseBatch);
         pours.setId("pours");
         ReadOnlyObjectProperty<CellarOutlook> outlook = parts.forecasts().outlookProperty();
         Runnable show = () -> {
             if (outlook.get() != null) {
                 ShelfLists lists = ShelfLists.of(outlook.get());
-                spells.show(lists.spells());
                 pours.show(lists.pours());
             }
         };
         outlook.addListener((property, before, after) -> show.run());
         show.run();
         title.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(title, spells, pours, space, order(model), add(parts.editors()));
+        getChildren().addAll(title, pours, space, order(model), add(parts.editors()));
     }
 
     private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model) {
