@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -27,8 +28,11 @@ import undercroft.app.Forecasts;
 import undercroft.app.Workspace;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.AirLogs;
+import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.Supposition;
 import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
 import undercroft.store.RecentCellars;
@@ -108,15 +112,23 @@ final class Desk implements CellarChooser {
         folder = wanted;
         BackgroundTasks tasks = new BackgroundTasks(reckoning, Platform::runLater);
         Workspace workspace = new Workspace(new FolderKeeper(store), new BackgroundTasks(saving, Platform::runLater));
-        AirLogs logs = new AirLogs();
-        Forecasts forecasts = new Forecasts(
-                workspace,
-                (cellar, temperatures, at) -> Outlooks.of(cellar, temperatures, at, List.of(), logs),
-                tasks,
-                itsClock,
-                faults::show);
+        Forecasts forecasts = new Forecasts(workspace, new CleanedOnce(new AirLogs()), tasks, itsClock, faults::show);
         EditorDialogs editors = new EditorDialogs(workspace, forecasts, tasks, itsClock, dark, () -> stage);
         new MainWindow(new Parts(workspace, forecasts, faults, editors, this, itsClock, dark)).show(stage);
+    }
+
+    /** Outlooks over logs that are cleaned once each, not at every move of the slider. */
+    private record CleanedOnce(AirLogs logs) implements Forecasts.Reckoning {
+        @Override
+        public CellarOutlook outlook(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
+            return supposed(cellar, temperatures, at, List.of());
+        }
+
+        @Override
+        public CellarOutlook supposed(
+                Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
+            return Outlooks.of(cellar, temperatures, at, suppositions, logs);
+        }
     }
 
     private void rescue(Path wanted, InvalidInput fault) {

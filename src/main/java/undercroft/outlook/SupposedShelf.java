@@ -2,6 +2,7 @@ package undercroft.outlook;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import undercroft.calc.spell.DialDay;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Stay;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Span;
 import undercroft.series.TimeSeries;
@@ -33,12 +35,27 @@ final class SupposedShelf {
                 Batch batch = moved.batch(move.batchId());
                 Lot lot = batch.lot(move.lotId());
                 if (!lot.stayAt(at).placeId().equals(move.placeId())) {
-                    Lot there = lot.movedTo(move.placeId(), at, lot.stayAt(at).cover());
-                    moved = moved.withBatch(batch.withLot(there));
+                    moved = moved.withBatch(batch.withLot(there(lot, move.placeId(), at)));
                 }
             }
         }
         return moved;
+    }
+
+    /** Moves that lie ahead of the instant have not happened yet, and will not after this one. */
+    private static Lot there(Lot lot, String placeId, Instant at) {
+        List<Stay> stays = new ArrayList<>(
+                lot.stays().stream().filter(stay -> stay.from().isBefore(at)).toList());
+        stays.add(new Stay(placeId, at, lot.stayAt(at).cover()));
+        return new Lot(
+                lot.id(),
+                lot.bottleTypeId(),
+                lot.colour(),
+                lot.count(),
+                lot.fillMillilitres(),
+                lot.scuffed(),
+                stays,
+                lot.draws());
     }
 
     static Map<String, PlaceClimate> climates(

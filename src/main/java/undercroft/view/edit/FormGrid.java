@@ -18,7 +18,7 @@ import undercroft.app.form.NumberField;
 import undercroft.app.form.TickField;
 
 /** Labels on the left, fields on the right, what is wrong or worth knowing under each field. */
-final class FormGrid extends GridPane {
+public final class FormGrid extends GridPane {
     private static final double LABEL_WIDTH = 168;
     private static final double FIELD_WIDTH = 320;
     private static final double LEAST_FIELD_WIDTH = 220;
@@ -26,7 +26,7 @@ final class FormGrid extends GridPane {
 
     private int row;
 
-    FormGrid() {
+    public FormGrid() {
         getStyleClass().add("form-grid");
         ColumnConstraints labels = new ColumnConstraints(LABEL_WIDTH, LABEL_WIDTH, LABEL_WIDTH);
         labels.setHalignment(HPos.LEFT);
@@ -48,7 +48,7 @@ final class FormGrid extends GridPane {
         return labelled(field instanceof TickField ? "" : field.label(), node, field, List.of(field));
     }
 
-    FormGrid fields(List<? extends Field<?>> several) {
+    public FormGrid fields(List<? extends Field<?>> several) {
         several.forEach(this::field);
         return this;
     }
@@ -100,7 +100,7 @@ final class FormGrid extends GridPane {
     }
 
     /** A fault in words, with room only while there is one. */
-    static Label fault(ReadOnlyStringProperty sentence) {
+    public static Label fault(ReadOnlyStringProperty sentence) {
         Label label = new Label();
         label.getStyleClass().add("form-fault");
         label.textProperty().bind(sentence);
