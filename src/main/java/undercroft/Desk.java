@@ -24,6 +24,7 @@ import javafx.stage.Stage;
 import undercroft.app.BackgroundTasks;
 import undercroft.app.Faults;
 import undercroft.app.FolderKeeper;
+import undercroft.app.FollowedLogs;
 import undercroft.app.Forecasts;
 import undercroft.app.Workspace;
 import undercroft.cellar.Cellar;
@@ -58,6 +59,7 @@ final class Desk implements CellarChooser {
     private final ExecutorService reckoning = daemon("reckoning");
     private final ExecutorService saving = daemon("saving");
     private CellarStore store;
+    private FollowedLogs followed;
     private Path folder;
 
     Desk(Stage stage, Machine machine, Clock clock) {
@@ -105,6 +107,7 @@ final class Desk implements CellarChooser {
     private void show(Path wanted, Clock itsClock) {
         CellarStore opened = CellarStore.open(wanted, clock, "undercroft");
         if (store != null) {
+            followed.close();
             settle();
             store.close();
         }
@@ -113,6 +116,7 @@ final class Desk implements CellarChooser {
         BackgroundTasks tasks = new BackgroundTasks(reckoning, Platform::runLater);
         Workspace workspace = new Workspace(new FolderKeeper(store), new BackgroundTasks(saving, Platform::runLater));
         Forecasts forecasts = new Forecasts(workspace, new CleanedOnce(new AirLogs()), tasks, itsClock, faults::show);
+        followed = new FollowedLogs(workspace, tasks, Platform::runLater, faults::show);
         EditorDialogs editors = new EditorDialogs(workspace, forecasts, tasks, itsClock, dark, () -> stage);
         new MainWindow(new Parts(workspace, forecasts, faults, editors, this, itsClock, dark)).show(stage);
     }
@@ -200,6 +204,9 @@ final class Desk implements CellarChooser {
 
     /** Waits for what is still to be saved, then lets go of the folder. */
     void close() {
+        if (followed != null) {
+            followed.close();
+        }
         settle();
         reckoning.shutdownNow();
         if (store != null) {

@@ -32,8 +32,8 @@ record WhatIfWriter(WhatIf answer, Wording words) {
         WhatIf.Change first = passing.get(0);
         String when = words.when(first.passesAt().orElseThrow());
         return passing.size() == 1
-                ? Texts.of("whatif.headline.one", first.batchName(), when)
-                : Texts.of("whatif.headline.many", passing.size(), first.batchName(), when);
+                ? Texts.of("whatif.headline.single", first.batchName(), when)
+                : Texts.of("whatif.headline.several", passing.size(), first.batchName(), when);
     }
 
     private WhatIfPage.Line line(WhatIf.Change change) {
