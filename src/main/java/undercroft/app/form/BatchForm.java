@@ -67,10 +67,11 @@ public final class BatchForm extends Form {
         capped = add(new TickField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
         cappedAt = add(
                 new MomentField(
-                        "batch-capped-at",
-                        words("capped-at"),
-                        cellar.zone(),
-                        was.orElse(now.truncatedTo(ChronoUnit.MINUTES))),
+                                "batch-capped-at",
+                                words("capped-at"),
+                                cellar.zone(),
+                                was.orElse(now.truncatedTo(ChronoUnit.MINUTES)))
+                        .happened(Instant.MIN, now),
                 "cappedAt",
                 "readings");
         cappedAt.askWhen(capped.tickedProperty());
@@ -182,9 +183,6 @@ public final class BatchForm extends Form {
             return Optional.empty();
         }
         Instant at = cappedAt.value();
-        if (at.isAfter(now)) {
-            throw new InvalidInput("cappedAt", Texts.of("form.fault.to-come"));
-        }
         if (first.isPresent() && first.get().isBefore(at)) {
             String day = DateText.of(first.get().atZone(cellar().zone()).toLocalDate());
             throw new InvalidInput("cappedAt", Texts.of("form.batch.capped-late", day));
@@ -197,13 +195,14 @@ public final class BatchForm extends Form {
     }
 
     private List<Lot> lots(Optional<Instant> at, List<Reading> readings) {
-        Instant start = at.orElseGet(() -> now.truncatedTo(ChronoUnit.MINUTES));
         List<String> taken = new ArrayList<>();
         lots.list().forEach(row -> row.id().ifPresent(taken::add));
         List<Lot> made = new ArrayList<>();
         for (int i = 0; i < lots.list().size(); i++) {
             try {
-                made.add(lots.list().get(i).lot(start, before.flatMap(Batch::cappedAt), taken));
+                made.add(lots.list()
+                        .get(i)
+                        .lot(at, before.flatMap(Batch::cappedAt), now.truncatedTo(ChronoUnit.MINUTES), taken));
             } catch (InvalidInput fault) {
                 throw fault.within("lots[" + i + "]");
             }

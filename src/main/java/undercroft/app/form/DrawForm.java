@@ -18,7 +18,6 @@ import undercroft.cellar.Reading;
 public final class DrawForm extends Form {
     private final Batch batch;
     private final Lot lot;
-    private final Instant now;
     private final NumberField count;
     private final ChoiceField<Draw.Fate> fate;
     private final ChoiceField<Optional<Liveliness>> liveliness;
@@ -29,7 +28,6 @@ public final class DrawForm extends Form {
         super(cellar);
         this.batch = batch;
         this.lot = lot;
-        this.now = now;
         count = add(
                 new NumberField("draw-count", Texts.of("form.draw.count"), Measure.BOTTLES, units(), 1, lot.left())
                         .starting(1),
@@ -47,8 +45,8 @@ public final class DrawForm extends Form {
                 Optional.empty()));
         liveliness.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         at = add(
-                new MomentField(
-                        "draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
+                new MomentField("draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                        .happened(lot.stays().get(0).from(), now),
                 "at");
         note = add(new WordsField("draw-note", Texts.of("form.draw.note"), ""), "note");
         begin();
@@ -65,7 +63,7 @@ public final class DrawForm extends Form {
 
     @Override
     public Cellar applyTo(Cellar current) {
-        Instant when = Moments.happened(at.value(), lot, now);
+        Instant when = at.value();
         Batch changed = current.batch(batch.id());
         changed = changed.withLot(
                 changed.lot(lot.id()).withDraw(new Draw(when, count.count(), fate.value(), note.value())));

@@ -1,6 +1,7 @@
 package undercroft.app.form;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,7 +61,7 @@ public abstract class Group {
                 .filter(entry -> where.equals(entry.getKey())
                         || where.startsWith(entry.getKey() + ".")
                         || where.startsWith(entry.getKey() + "["))
-                .max(Map.Entry.comparingByKey(java.util.Comparator.comparingInt(String::length)))
+                .max(Map.Entry.comparingByKey(Comparator.comparingInt(String::length)))
                 .map(Map.Entry::getValue);
     }
 }

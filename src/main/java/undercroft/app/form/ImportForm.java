@@ -1,6 +1,7 @@
 package undercroft.app.form;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import undercroft.app.BackgroundTasks;
 import undercroft.app.Texts;
 import undercroft.app.Workspace;
+import undercroft.cellar.Cellar;
 import undercroft.cellar.FollowedLog;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
@@ -103,8 +105,9 @@ public final class ImportForm {
         result.set(null);
         fault.set("");
         working.set(true);
+        ZoneId zone = workspace.getCellar().zone();
         line.run(
-                () -> ImportPreview.of(chosen, workspace.getCellar().zone()),
+                () -> ImportPreview.of(chosen, zone),
                 made -> {
                     working.set(false);
                     ask(made);
@@ -123,8 +126,7 @@ public final class ImportForm {
                         .filter(each -> each.index() == found.valueColumn())
                         .findFirst()
                         .orElse(found.columns().get(0)));
-        List<TimeFormat> formats =
-                found.formatProven() ? List.of(found.format()) : List.of(TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST);
+        List<TimeFormat> formats = found.formatProven() ? List.of(found.format()) : orders();
         format = new ChoiceField<>(
                 "import-format",
                 Texts.of("form.import.format"),
@@ -143,6 +145,13 @@ public final class ImportForm {
         fields().forEach(field -> field.listen(this::read));
         preview.set(made);
         read();
+    }
+
+    /** A year of four digits tells itself apart. */
+    private List<TimeFormat> orders() {
+        return found.exampleTime().matches(".*\\d{4}.*")
+                ? List.of(TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST)
+                : List.of(TimeFormat.DAY_FIRST, TimeFormat.MONTH_FIRST, TimeFormat.YEAR_FIRST);
     }
 
     private boolean asks(Question.About about) {
@@ -176,6 +185,7 @@ public final class ImportForm {
         calledOff = stop;
         fractionDone = 0;
         working.set(true);
+        Cellar cellar = workspace.getCellar();
         TimeSeries before = workspace.getState().temperatures().getOrDefault(place.id(), TimeSeries.empty());
         line.run(
                 () -> {
@@ -184,7 +194,10 @@ public final class ImportForm {
                             fractionDone = fraction;
                             return stop.get();
                         });
-                        return ImportResult.of(before, log, workspace.getCellar());
+                        if (stop.get()) {
+                            throw new CancellationException();
+                        }
+                        return ImportResult.of(before, log, cellar);
                     } catch (CancellationException stopped) {
                         throw new InvalidInput("", Texts.of("form.import.called-off"));
                     }

@@ -73,7 +73,9 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
         if (merge.changesNothing()) {
             return Texts.of("form.import.nothing-new");
         }
-        String added = Texts.of("form.import.added", grouped(merge.added()), grouped(merge.alreadyThere()));
+        String added = merge.alreadyThere() == 0
+                ? Texts.of("form.import.all-new", grouped(merge.added()))
+                : Texts.of("form.import.added", grouped(merge.added()), grouped(merge.alreadyThere()));
         if (merge.replaced() == 0) {
             return added;
         }

@@ -128,8 +128,8 @@ public final class LotForm extends Group {
         return before.map(Lot::id);
     }
 
-    /** {@code startBefore} is where stays that began with capping used to begin. */
-    Lot lot(Instant start, Optional<Instant> startBefore, Collection<String> takenIds) {
+    /** {@code cappedBefore} is where stays that began with capping used to begin; {@code now} where planned ones begin. */
+    Lot lot(Optional<Instant> capped, Optional<Instant> cappedBefore, Instant now, Collection<String> takenIds) {
         int drawn = before.map(lot -> lot.draws().stream().mapToInt(Draw::count).sum())
                 .orElse(0);
         if (count.count() < drawn) {
@@ -137,9 +137,7 @@ public final class LotForm extends Group {
         }
         String id = id().orElseGet(() -> Slug.of(bottle.value().label(), "lot", takenIds));
         List<Stay> stays = new ArrayList<>();
-        Instant from = before.map(lot -> lot.stays().get(0).from())
-                .filter(was -> !startBefore.equals(Optional.of(was)) && was.isAfter(start))
-                .orElse(start);
+        Instant from = start(capped, cappedBefore, now);
         stays.add(new Stay(place.value().id(), from, cover.value()));
         before.ifPresent(lot -> stays.addAll(lot.stays().subList(1, lot.stays().size())));
         return new Lot(
@@ -151,5 +149,17 @@ public final class LotForm extends Group {
                 worn.value(),
                 stays,
                 before.map(Lot::draws).orElse(List.of()));
+    }
+
+    private Instant start(Optional<Instant> capped, Optional<Instant> cappedBefore, Instant now) {
+        Optional<Instant> was = before.map(lot -> lot.stays().get(0).from());
+        if (capped.isEmpty()) {
+            return was.orElse(now);
+        }
+        boolean standsOnItsOwn = was.isPresent()
+                && cappedBefore.isPresent()
+                && !was.equals(cappedBefore)
+                && was.get().isAfter(capped.get());
+        return standsOnItsOwn ? was.get() : capped.get();
     }
 }

@@ -21,6 +21,8 @@ public final class MomentField extends Field<Instant> {
     private final StringProperty date = new SimpleStringProperty(this, "date");
     private final StringProperty time = new SimpleStringProperty(this, "time");
     private final Instant initial;
+    private Instant earliest = Instant.MIN;
+    private Instant latest = Instant.MAX;
     private final String initialDate;
     private final String initialTime;
 
@@ -35,6 +37,13 @@ public final class MomentField extends Field<Instant> {
         time.set(initialTime);
         date.addListener((property, before, after) -> changed());
         time.addListener((property, before, after) -> changed());
+    }
+
+    /** Of something that happened to bottles: not before they were capped, not after now. */
+    MomentField happened(Instant capped, Instant now) {
+        earliest = capped;
+        latest = now;
+        return this;
     }
 
     public StringProperty dateProperty() {
@@ -70,6 +79,17 @@ public final class MomentField extends Field<Instant> {
     /** A moment left as it was keeps its seconds; in an hour that comes twice the first is meant. */
     @Override
     public Instant value() {
+        Instant read = read();
+        if (read.isBefore(earliest)) {
+            throw new InvalidInput("", Texts.of("form.fault.before-capped"));
+        }
+        if (read.isAfter(latest)) {
+            throw new InvalidInput("", Texts.of("form.fault.to-come"));
+        }
+        return read;
+    }
+
+    private Instant read() {
         if (initialDate.equals(date.get()) && initialTime.equals(time.get())) {
             return initial;
         }

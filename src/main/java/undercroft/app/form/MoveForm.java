@@ -16,7 +16,6 @@ import undercroft.quantity.InvalidInput;
 public final class MoveForm extends Form {
     private final Batch batch;
     private final Lot lot;
-    private final Instant now;
     private final NumberField count;
     private final ChoiceField<Place> place;
     private final ChoiceField<Cover> cover;
@@ -26,7 +25,6 @@ public final class MoveForm extends Form {
         super(cellar);
         this.batch = batch;
         this.lot = lot;
-        this.now = now;
         Stay stay = lot.stays().get(lot.stays().size() - 1);
         count = add(
                 new NumberField("move-count", Texts.of("form.move.count"), Measure.BOTTLES, units(), 1, lot.left())
@@ -45,8 +43,8 @@ public final class MoveForm extends Form {
                         stay.cover().label()));
         cover = add(ChoiceField.of("move-cover", Texts.of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
-                new MomentField(
-                        "move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
+                new MomentField("move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                        .happened(lot.stays().get(0).from(), now),
                 "at",
                 "stays");
         begin();
@@ -67,7 +65,7 @@ public final class MoveForm extends Form {
         if (stay.placeId().equals(place.value().id()) && stay.cover() == cover.value()) {
             throw new InvalidInput("place", Texts.of("form.move.nowhere"));
         }
-        Instant when = Moments.happened(at.value(), lot, now);
+        Instant when = at.value();
         if (!when.isAfter(stay.from())) {
             throw new InvalidInput("at", Texts.of("form.move.before-last"));
         }

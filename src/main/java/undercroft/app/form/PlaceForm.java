@@ -97,7 +97,9 @@ public final class PlaceForm extends Form {
         lux.askWhen(light.chosenProperty().isNotEqualTo(LightPlace.DARK));
         hours.askWhen(light.chosenProperty().isNotEqualTo(LightPlace.DARK));
         measured.askWhen(light.chosenProperty().isNotEqualTo(LightPlace.DARK));
-        source.hintProperty().set(words("source-hint"));
+        if (before.isEmpty()) {
+            source.hintProperty().set(words("source-hint"));
+        }
         spread.hintProperty().set(words("spread-hint"));
         measured.hintProperty().set(words("light-hint"));
     }

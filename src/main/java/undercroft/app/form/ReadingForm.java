@@ -34,7 +34,6 @@ public final class ReadingForm extends Form {
     }
 
     private final Batch batch;
-    private final Instant now;
     private final ChoiceField<Kind> kind;
     private final ChoiceField<Lot> lot;
     private final WordsField gauge;
@@ -47,7 +46,6 @@ public final class ReadingForm extends Form {
     public ReadingForm(Cellar cellar, Batch batch, Lot chosen, Instant now) {
         super(cellar);
         this.batch = batch;
-        this.now = now;
         kind = add(new ChoiceField<>("reading-kind", words("kind"), List.of(Kind.values()), Kind::words, Kind.GAUGE));
         lot = add(
                 new ChoiceField<>("reading-lot", words("lot"), batch.lots(), each -> lotWords(cellar, each), chosen),
@@ -61,7 +59,10 @@ public final class ReadingForm extends Form {
         gravity = add(
                 new NumberField("reading-gravity", words("gravity"), Measure.GRAVITY, units(), 0.980, 1.200),
                 "specificGravity");
-        at = add(new MomentField("reading-at", words("at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)), "at");
+        at = add(
+                new MomentField("reading-at", words("at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                        .happened(batch.cappedAt().orElse(chosen.stays().get(0).from()), now),
+                "at");
         lot.askWhen(kind.chosenProperty().isNotEqualTo(Kind.GRAVITY));
         gauge.askWhen(kind.chosenProperty().isEqualTo(Kind.GAUGE));
         pressure.askWhen(kind.chosenProperty().isEqualTo(Kind.GAUGE));
@@ -129,7 +130,7 @@ public final class ReadingForm extends Form {
     }
 
     private Reading reading() {
-        Instant when = Moments.happened(at.value(), lot.value(), now);
+        Instant when = at.value();
         String lotId = lot.value().id();
         return switch (kind.value()) {
             case GAUGE -> new Reading.Gauge(when, lotId, gauge.value(), pressure.figure());

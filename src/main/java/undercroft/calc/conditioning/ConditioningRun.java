@@ -10,6 +10,9 @@ import undercroft.series.Band;
  * member and instant (8 with dextrins).
  */
 public final class ConditioningRun {
+    private static final double SETTLED_GRAMS_PER_LITRE = 0.002;
+    private static final double SETTLED_SHARE = 0.002;
+
     private final Members members;
     private final double[] weights;
     private final double dextrinGramsPerLitre;
@@ -78,6 +81,37 @@ public final class ConditioningRun {
         return courses.ready[member];
     }
 
+    /**
+     * The first instant from which nothing worth a thousandth of a volume is still to come in all but one in five hundred
+     * of the members; the number of instants when there is none. Never with dextrins, which go on.
+     */
+    public int settledInstant() {
+        if (courses.dextrinFraction != null) {
+            return instants.length;
+        }
+        int low = 0;
+        int high = instants.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (isSettled(middle)) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    private boolean isSettled(int instant) {
+        double working = 0;
+        for (int m = 0; m < members.size; m++) {
+            if (members.priming[m] * (1 - fractionDone(m, instant)) > SETTLED_GRAMS_PER_LITRE) {
+                working += weights[m];
+            }
+        }
+        return working < SETTLED_SHARE;
+    }
+
     /** Carbonation in volumes at every instant. */
     public Band carbonationVolumes() {
         double[] levels = {0.05, 0.25, 0.5, 0.75, 0.95};
@@ -85,9 +119,12 @@ public final class ConditioningRun {
         double[] column = new double[members.size];
         double[] out = new double[levels.length];
         WeightedQuantiles quantiles = new WeightedQuantiles(weights);
+        int settled = settledInstant();
         for (int i = 0; i < instants.length; i++) {
-            volumes(i, column);
-            quantiles.of(column, levels, out);
+            if (i <= settled) {
+                volumes(i, column);
+                quantiles.of(column, levels, out);
+            }
             for (int k = 0; k < levels.length; k++) {
                 band[k][i] = out[k];
             }

@@ -25,6 +25,8 @@ final class Courses {
         this.steps = steps;
         this.instants = instants;
         fraction = new float[instants * members.size];
+        // Most members are done at most instants: what they leave unwritten stands already, in one sweep over memory.
+        Arrays.fill(fraction, 1);
         dextrinFraction = dextrins ? new float[instants * members.size] : null;
         t90 = never(members.size);
         t95 = never(members.size);
@@ -70,7 +72,9 @@ final class Courses {
                 break;
             }
         }
-        record(course, m, next, instants);
+        if (!course.isDone() || dextrinFraction != null) {
+            record(course, m, next, instants);
+        }
     }
 
     /** Writes the state at the instants from one index up to another and returns the latter. */

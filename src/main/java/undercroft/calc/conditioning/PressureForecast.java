@@ -13,6 +13,8 @@ import undercroft.series.Track;
  */
 public final class PressureForecast {
     private static final double[] LEVELS = {0.05, 0.25, 0.5, 0.75, 0.95};
+    /** A spread that moves no quantile by a hundredth of a bar. */
+    private static final double UNNOTICED_KELVIN = 0.1;
 
     private final ConditioningEnsemble ensemble;
     private final ConditioningRun run;
@@ -72,31 +74,50 @@ public final class PressureForecast {
 
     /**
      * The course over the run's instants: median and quartiles at the mean temperature of the time since the instant
-     * before, low and high at its coldest and warmest, so that no peak falls between two instants.
+     * before; low and high also reach to its coldest and warmest, along the median's slope, so that no peak falls between
+     * two instants. Once the sugar is gone the spread depends on temperature alone and is read from a table of it.
      */
     public Band course(Track bottle) {
         int n = run.instants();
         double[][] band = new double[LEVELS.length][n];
         long[] instants = new long[n];
         double[] out = new double[LEVELS.length];
+        int settled = run.settledInstant();
+        SettledPressure finished = settled < n ? settledAt(settled) : null;
         for (int i = 0; i < n; i++) {
             instants[i] = run.instantAt(i);
             Weather weather = Weather.between(bottle, i == 0 ? instants[0] : instants[i - 1], instants[i]);
-            fill(i, weather.mean, weather.spread, 1);
-            quantiles.of(column, LEVELS, out);
+            if (finished != null && i >= settled && weather.spread < UNNOTICED_KELVIN) {
+                finished.at(weather.mean, out);
+            } else {
+                fill(i, weather.mean, weather.spread, 1);
+                quantiles.of(column, LEVELS, out);
+            }
             for (int k = 0; k < LEVELS.length; k++) {
                 band[k][i] = out[k];
             }
             if (weather.warmest > weather.coldest) {
-                fill(i, weather.warmest, weather.spread, 1);
-                quantiles.of(column, LEVELS, out);
-                band[4][i] = Math.max(band[4][i], out[4]);
-                fill(i, weather.coldest, weather.spread, 1);
-                quantiles.of(column, LEVELS, out);
-                band[0][i] = Math.min(band[0][i], out[0]);
+                double slope = slope(i, weather.mean);
+                band[4][i] += Math.max(0, slope * (weather.warmest - weather.mean));
+                band[0][i] -= Math.max(0, slope * (weather.mean - weather.coldest));
             }
         }
         return Band.of(instants, band);
+    }
+
+    /** How the first member, one like any other, answers to a kelvin at an instant, bar/K. */
+    private double slope(int instant, double celsius) {
+        double grams = run.gramsPerLitre(0, instant);
+        return ofMember(warmerRow.at(celsius + 1), 0, grams) - ofMember(row.at(celsius), 0, grams);
+    }
+
+    private SettledPressure settledAt(int instant) {
+        double[][] rows = new double[SettledPressure.ROWS][LEVELS.length];
+        for (int r = 0; r < rows.length; r++) {
+            fill(instant, SettledPressure.celsiusOf(r), 0, 1);
+            quantiles.of(column, LEVELS, rows[r]);
+        }
+        return new SettledPressure(rows);
     }
 
     /**

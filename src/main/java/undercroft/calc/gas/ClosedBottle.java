@@ -138,7 +138,7 @@ public final class ClosedBottle {
      *
      * <p>Newton's method on CO2 pressure and total pressure together, with the exact slopes; it starts from a gauge pressure
      * nearby, such as the one of the moment before, and needs one step from 0.1 bar away, two or three from far off. For many
-     * members at one temperature see {@link GaugeSweep}.
+     * members of one bottle see {@link PressureTable}.
      *
      * @param guessBar gauge pressure to start from, bar; NaN for none
      * @throws IllegalArgumentException outside the ranges of {@link #at}

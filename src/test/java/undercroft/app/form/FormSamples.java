@@ -1,0 +1,112 @@
+package undercroft.app.form;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import undercroft.app.BackgroundTasks;
+import undercroft.app.Keeper;
+import undercroft.app.Workspace;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Settings;
+import undercroft.outlook.OutlookSamples;
+import undercroft.quantity.UnitSystem;
+import undercroft.series.TimeSeries;
+
+/** A cellar to fill forms about, and fields found by their ids. */
+public final class FormSamples {
+    public static final Instant NOW = OutlookSamples.NOW;
+    public static final Cellar CELLAR = OutlookSamples.cellar();
+    static final Cellar US_CELLAR = CELLAR.withSettings(new Settings(UnitSystem.US, 0));
+
+    private FormSamples() {}
+
+    /** A capped batch with bottles left, no reading among the ones asked for and one stay. */
+    public static Batch batch() {
+        return CELLAR.batches().stream()
+                .filter(batch -> batch.cappedAt().isPresent())
+                .filter(batch -> batch.lots().get(0).left() > 3)
+                .filter(batch -> batch.lots().get(0).stays().size() == 1)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    public static Lot lot() {
+        return batch().lots().get(0);
+    }
+
+    static Instant beforeCapping() {
+        return lot().stays().get(0).from().minus(Duration.ofDays(2));
+    }
+
+    static Field<?> field(Form form, String id) {
+        return form.allFields().stream()
+                .filter(field -> field.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no field " + id));
+    }
+
+    /** Types into a field; of a moment, into its date, or after a bar into its time. */
+    static void type(Form form, String id, String text) {
+        Field<?> field = field(form, id);
+        if (field instanceof NumberField number) {
+            number.textProperty().set(text);
+        } else if (field instanceof WordsField words) {
+            words.textProperty().set(text);
+        } else if (field instanceof DayField day) {
+            day.textProperty().set(text);
+        } else {
+            String[] parts = text.split("\\|", -1);
+            ((MomentField) field).dateProperty().set(parts[0]);
+            if (parts.length > 1) {
+                ((MomentField) field).timeProperty().set(parts[1]);
+            }
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    static <T> void choose(Form form, String id, T choice) {
+        ((ChoiceField<T>) field(form, id)).chosenProperty().set(choice);
+    }
+
+    static void tick(Form form, String id, boolean ticked) {
+        ((TickField) field(form, id)).tickedProperty().set(ticked);
+    }
+
+    /** The sentence under a field once saving was tried. */
+    static String fault(Form form, String id) {
+        form.showFaults();
+        return field(form, id).faultProperty().get();
+    }
+
+    /** A workspace that keeps nothing on disk and does all at once. */
+    public static Workspace workspace(Cellar cellar) {
+        return new Workspace(new MemoryKeeper(cellar), new BackgroundTasks(Runnable::run, Runnable::run));
+    }
+
+    static PlaceForm newPlace() {
+        return new PlaceForm(CELLAR, Optional.empty());
+    }
+
+    static BatchForm newBatch(Cellar cellar) {
+        return new BatchForm(cellar, Optional.empty(), NOW);
+    }
+
+    private record MemoryKeeper(Cellar cellar) implements Keeper {
+        @Override
+        public Map<String, TimeSeries> temperatures() {
+            return Map.of();
+        }
+
+        @Override
+        public void save(Cellar changed) {}
+
+        @Override
+        public void saveTemperatures(String placeId, TimeSeries celsius) {}
+
+        @Override
+        public void close() {}
+    }
+}
