@@ -161,6 +161,10 @@ public final class WhatIfForm extends Form {
         return kind;
     }
 
+    public ChoiceField<Place> place() {
+        return place;
+    }
+
     public WordsField file() {
         return file;
     }
