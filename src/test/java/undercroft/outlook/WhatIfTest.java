@@ -129,6 +129,8 @@ class WhatIfTest {
             @ForAll @DoubleRange(min = 1, max = 30) double days) {
         Cellar cellar = cellar(120, "room");
         double usual = peak(supposed(cellar));
-        assertTrue(peak(supposed(cellar, new Supposition.Warmer("room", kelvin, day(60), days))) >= usual - 1e-9);
+        double warmer = peak(supposed(cellar, new Supposition.Warmer("room", kelvin, day(60), days)));
+        // The uptake is followed in steps, which leaves a rounding far below what any gauge shows.
+        assertTrue(warmer >= usual - 1e-4, warmer + " after " + usual);
     }
 }
