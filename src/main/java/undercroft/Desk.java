@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -23,11 +24,16 @@ import javafx.stage.Stage;
 import undercroft.app.BackgroundTasks;
 import undercroft.app.Faults;
 import undercroft.app.FolderKeeper;
+import undercroft.app.FollowedLogs;
 import undercroft.app.Forecasts;
 import undercroft.app.Workspace;
 import undercroft.cellar.Cellar;
+import undercroft.outlook.AirLogs;
+import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.Supposition;
 import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
 import undercroft.store.RecentCellars;
@@ -53,6 +59,7 @@ final class Desk implements CellarChooser {
     private final ExecutorService reckoning = daemon("reckoning");
     private final ExecutorService saving = daemon("saving");
     private CellarStore store;
+    private FollowedLogs followed;
     private Path folder;
 
     Desk(Stage stage, Machine machine, Clock clock) {
@@ -103,6 +110,7 @@ final class Desk implements CellarChooser {
     private void show(Path wanted, Clock itsClock) {
         CellarStore opened = CellarStore.open(wanted, clock, "undercroft");
         if (store != null) {
+            followed.close();
             settle();
             store.close();
         }
@@ -110,9 +118,24 @@ final class Desk implements CellarChooser {
         folder = wanted;
         BackgroundTasks tasks = new BackgroundTasks(reckoning, Platform::runLater);
         Workspace workspace = new Workspace(new FolderKeeper(store), new BackgroundTasks(saving, Platform::runLater));
-        Forecasts forecasts = new Forecasts(workspace, Outlooks::of, tasks, itsClock, faults::show);
+        Forecasts forecasts = new Forecasts(workspace, new CleanedOnce(new AirLogs()), tasks, itsClock, faults::show);
+        followed = new FollowedLogs(workspace, tasks, Platform::runLater, faults::show);
         EditorDialogs editors = new EditorDialogs(workspace, forecasts, tasks, itsClock, dark, () -> stage);
         new MainWindow(new Parts(workspace, forecasts, faults, editors, this, itsClock, dark)).show(stage);
+    }
+
+    /** Outlooks over logs that are cleaned once each, not at every move of the slider. */
+    private record CleanedOnce(AirLogs logs) implements Forecasts.Reckoning {
+        @Override
+        public CellarOutlook outlook(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
+            return supposed(cellar, temperatures, at, List.of());
+        }
+
+        @Override
+        public CellarOutlook supposed(
+                Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
+            return Outlooks.of(cellar, temperatures, at, suppositions, logs);
+        }
     }
 
     private void rescue(Path wanted, InvalidInput fault) {
@@ -198,6 +221,9 @@ final class Desk implements CellarChooser {
 
     /** Waits for what is still to be saved, then lets go of the folder. */
     void close() {
+        if (followed != null) {
+            followed.close();
+        }
         settle();
         reckoning.shutdownNow();
         if (store != null) {

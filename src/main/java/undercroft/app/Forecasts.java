@@ -2,7 +2,9 @@ package undercroft.app;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -12,6 +14,9 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Outlooks;
+import undercroft.outlook.Supposition;
+import undercroft.outlook.WhatIf;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
@@ -20,6 +25,7 @@ public final class Forecasts {
     private final Workspace workspace;
     private final Reckoning reckoning;
     private final BackgroundTasks.Line line;
+    private final BackgroundTasks.Line supposing;
     private final Clock clock;
     private final ObjectProperty<Instant> asOf = new SimpleObjectProperty<>(this, "asOf");
     private final ReadOnlyObjectWrapper<CellarOutlook> outlook = new ReadOnlyObjectWrapper<>(this, "outlook");
@@ -29,6 +35,12 @@ public final class Forecasts {
     /** Makes the outlook of a cellar; pure, called in the background. */
     public interface Reckoning {
         CellarOutlook outlook(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at);
+
+        /** The same as it would be if something happened. */
+        default CellarOutlook supposed(
+                Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
+            return Outlooks.of(cellar, temperatures, at, suppositions);
+        }
     }
 
     public Forecasts(
@@ -40,6 +52,7 @@ public final class Forecasts {
         this.workspace = workspace;
         this.reckoning = reckoning;
         this.line = tasks.line();
+        this.supposing = tasks.line();
         this.clock = clock;
         this.whenFaulty = whenFaulty;
         workspace.stateProperty().addListener((property, before, after) -> refresh());
@@ -59,6 +72,28 @@ public final class Forecasts {
     /** True while a newer outlook is being made. */
     public ReadOnlyBooleanProperty workingProperty() {
         return working.getReadOnlyProperty();
+    }
+
+    /**
+     * Works out what would become of the shelf; nothing is changed by it. A newer question takes the place of one that is
+     * not answered yet.
+     *
+     * @param suppositions made in the background, where files may be read
+     */
+    public void suppose(
+            Callable<List<Supposition>> suppositions,
+            Consumer<WhatIf> whenDone,
+            Consumer<InvalidInput> whenNotPossible) {
+        Workspace.State state = workspace.getState();
+        CellarOutlook today = outlook.get();
+        supposing.run(
+                () -> {
+                    Instant at = today.at();
+                    return WhatIf.of(
+                            today, reckoning.supposed(state.cellar(), state.temperatures(), at, suppositions.call()));
+                },
+                whenDone,
+                whenNotPossible);
     }
 
     /** Makes the outlook anew; called by itself on every change, and by the window every few minutes. */

@@ -61,6 +61,12 @@ public final class TimeViewModel {
         day.set(0);
     }
 
+    /** Looks at the day of an instant, as near to it as the slider goes. */
+    public void goTo(Instant instant) {
+        long days = ChronoUnit.DAYS.between(today(), instant.atZone(zone()).toLocalDate());
+        day.set((int) Math.max(firstDay.get(), Math.min(lastDay.get(), days)));
+    }
+
     /** Reads the clock anew. */
     public void refresh() {
         LocalDate today = today();

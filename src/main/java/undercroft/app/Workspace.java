@@ -3,6 +3,7 @@ package undercroft.app;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -106,6 +107,43 @@ public final class Workspace {
         did(new Step(what, "", before, new State(logged, Map.copyOf(all))));
     }
 
+    /**
+     * Takes in what a place's logger added. Nobody did it, so undo does not take it back, and steps that knew the log as it
+     * was know it as it is now.
+     *
+     * @param known the log the addition was worked out from
+     * @return false when the log is another by now; work it out again
+     */
+    @SuppressWarnings("ReferenceEquality")
+    public boolean takeIn(String placeId, TimeSeries known, TimeSeries grown) {
+        State before = state.get();
+        TimeSeries now = before.temperatures().getOrDefault(placeId, TimeSeries.empty());
+        if (now != known) {
+            return false;
+        }
+        UnaryOperator<State> grow = each -> each.temperatures().getOrDefault(placeId, TimeSeries.empty()) == known
+                ? new State(each.cellar(), with(each.temperatures(), placeId, grown))
+                : each;
+        replaceAll(undos, grow);
+        replaceAll(redos, grow);
+        show(before, grow.apply(before));
+        return true;
+    }
+
+    private static Map<String, TimeSeries> with(Map<String, TimeSeries> all, String placeId, TimeSeries series) {
+        Map<String, TimeSeries> changed = new HashMap<>(all);
+        changed.put(placeId, series);
+        return Map.copyOf(changed);
+    }
+
+    private static void replaceAll(Deque<Step> steps, UnaryOperator<State> grow) {
+        List<Step> grown = steps.stream()
+                .map(step -> new Step(step.what(), step.group(), grow.apply(step.before()), grow.apply(step.after())))
+                .toList();
+        steps.clear();
+        steps.addAll(grown);
+    }
+
     public void undo() {
         if (!undos.isEmpty()) {
             Step step = undos.pop();
@@ -153,8 +191,10 @@ public final class Workspace {
                 keeper.saveTemperatures(entry.getKey(), entry.getValue());
             }
         }
+        // The log of a place that went stays on disk: it may be the only copy, and undo brings the place back.
+        List<String> places = to.cellar().places().stream().map(Place::id).toList();
         for (String placeId : from.temperatures().keySet()) {
-            if (!to.temperatures().containsKey(placeId)) {
+            if (!to.temperatures().containsKey(placeId) && places.contains(placeId)) {
                 keeper.saveTemperatures(placeId, TimeSeries.empty());
             }
         }

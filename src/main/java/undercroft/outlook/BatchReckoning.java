@@ -61,7 +61,7 @@ final class BatchReckoning {
                 .updated(Readings.of(batch, at, climates, bottles));
         List<LotOutlook> lots = new ArrayList<>();
         for (Lot lot : batch.lots()) {
-            lots.add(new LotReckoning(cellar, batch, lot, at, climates.get(lot.id()))
+            lots.add(new LotReckoning(cellar, batch, lot, at, climates.get(lot.id()), places)
                     .outlook(chemistry, ensemble, bottles.get(lot.id())));
         }
         BatchOutlook bare =

@@ -1,6 +1,7 @@
 package undercroft.outlook;
 
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import undercroft.calc.ageing.MeanKineticTemperature;
 import undercroft.calc.conditioning.ConditioningEnsemble;
@@ -38,8 +39,11 @@ final class LotReckoning {
     private final LotClimate climate;
     private final BottleType type;
     private final Cellar cellar;
+    private final Map<String, PlaceClimate> places;
 
-    LotReckoning(Cellar cellar, Batch batch, Lot lot, Instant at, LotClimate climate) {
+    LotReckoning(
+            Cellar cellar, Batch batch, Lot lot, Instant at, LotClimate climate, Map<String, PlaceClimate> places) {
+        this.places = places;
         this.cellar = cellar;
         this.batch = batch;
         this.lot = lot;
@@ -71,7 +75,8 @@ final class LotReckoning {
                 run.probabilityReadyBy(at.getEpochSecond()),
                 chance(run));
         int left = lot.leftAt(at);
-        PressureOutlook pressure = pressure(chemistry, ensemble, run, moments, bottle, left);
+        PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
+        PressureOutlook pressure = pressure(forecast, moments, left);
         LightOutlook light = LightReckoning.of(cellar, batch, lot, type, at);
         AgeingOutlook ageing = AgeingReckoning.of(batch, bottles, at, cellar.zone());
         return new LotOutlook(
@@ -84,7 +89,15 @@ final class LotReckoning {
                 ageing,
                 temperature(capped, moments),
                 readyOutlook,
-                progress(bottles, capped, carbonation));
+                progress(bottles, capped, carbonation),
+                new SpellStrains(lot, bottles, places, at)
+                        .of(new SpellStrains.Pressures(
+                                forecast,
+                                pressure.course(),
+                                pressure.limitBar(),
+                                bottle,
+                                chemistry.refermentation().beerFactor().median(),
+                                carbonation.atPresent())));
     }
 
     /** Every six hours for a month, then daily for as long as the median course is told. */
@@ -97,14 +110,8 @@ final class LotReckoning {
         return chance.build();
     }
 
-    private PressureOutlook pressure(
-            BatchChemistry chemistry,
-            ConditioningEnsemble ensemble,
-            ConditioningRun run,
-            Moments moments,
-            ClosedBottle bottle,
-            int left) {
-        Track bottles = climate.bottles();
+    private static PressureForecast forecast(
+            BatchChemistry chemistry, ConditioningEnsemble ensemble, ConditioningRun run, ClosedBottle bottle) {
         double most = Math.min(
                 ClosedBottle.MOST_GRAMS_PER_LITRE,
                 1.4 * run.finalCarbonationVolumes().high() * Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME);
@@ -112,7 +119,11 @@ final class LotReckoning {
                 bottle,
                 Math.max(4, most),
                 chemistry.refermentation().beerFactor().median());
-        PressureForecast forecast = new PressureForecast(ensemble, run, table);
+        return new PressureForecast(ensemble, run, table);
+    }
+
+    private PressureOutlook pressure(PressureForecast forecast, Moments moments, int left) {
+        Track bottles = climate.bottles();
         Band course = forecast.course(bottles);
         int present = moments.present();
         double now = bottles.valueAt(bottles.indexAt(at.getEpochSecond()));
@@ -189,7 +200,7 @@ final class LotReckoning {
                 climate.gaps());
     }
 
-    private static Interval peak(Band course, int fromInclusive, int untilExclusive) {
+    static Interval peak(Band course, int fromInclusive, int untilExclusive) {
         double low = Double.NEGATIVE_INFINITY;
         double median = Double.NEGATIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;

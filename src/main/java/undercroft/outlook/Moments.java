@@ -3,10 +3,15 @@ package undercroft.outlook;
 import undercroft.series.Band;
 import undercroft.series.Track;
 
-/** The instants at which a lot's course is told: evenly from capping to now, then evenly on to the horizon. */
+/** The instants at which a lot's course is told: evenly from capping to now, then closely for three weeks, then on to the
+ * horizon. */
 final class Moments {
     private static final int PAST = 280;
     private static final int AHEAD = 120;
+    /** The first three weeks ahead are told closely: that is when something can be done. */
+    private static final int NEAR = 63;
+
+    private static final long NEAR_STEP_SECONDS = 8 * 3600;
     private static final double FIVE_PERCENT = 1.6449;
     private static final double QUARTER = 0.6745;
 
@@ -37,8 +42,16 @@ final class Moments {
         for (int i = 0; i <= pastCount; i++) {
             instants[i] = now - past + Math.round((double) past * i / pastCount);
         }
+        boolean far = ahead > aheadCount * NEAR_STEP_SECONDS;
         for (int i = 1; i <= aheadCount; i++) {
-            instants[pastCount + i] = now + Math.round((double) ahead * i / aheadCount);
+            long since = far
+                    ? i <= NEAR
+                            ? i * NEAR_STEP_SECONDS
+                            : NEAR * NEAR_STEP_SECONDS
+                                    + Math.round(
+                                            (ahead - NEAR * NEAR_STEP_SECONDS) * (double) (i - NEAR) / (AHEAD - NEAR))
+                    : Math.round((double) ahead * i / aheadCount);
+            instants[pastCount + i] = now + since;
         }
         return new Moments(instants, pastCount);
     }

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import undercroft.calc.spell.YeastLimits;
+import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
@@ -28,8 +30,26 @@ public final class Outlooks {
      * @param temperatures logged air of the places by place id, °C; what comes after {@code at} is not looked at
      */
     public static CellarOutlook of(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
+        return of(cellar, temperatures, at, List.of());
+    }
+
+    /** The shelf as it would be if something happened; moves stand in the cellar of the outlook. */
+    public static CellarOutlook of(
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
+        return of(cellar, temperatures, at, suppositions, new AirLogs());
+    }
+
+    /** The same with logs that were cleaned before; they change nothing but the time it takes. */
+    public static CellarOutlook of(
+            Cellar told,
+            Map<String, TimeSeries> temperatures,
+            Instant at,
+            List<Supposition> suppositions,
+            AirLogs logs) {
+        Cellar cellar = SupposedShelf.moved(told, suppositions, at);
         Wording words = new Wording(cellar.zone(), cellar.settings().units(), at);
-        Map<String, PlaceClimate> places = climates(cellar, temperatures, at);
+        Map<String, PlaceClimate> places =
+                SupposedShelf.climates(climates(cellar, temperatures, at, logs), suppositions, at, cellar.zone());
         BatchReckoning reckoning = new BatchReckoning(cellar, places, at);
         List<Problem> problems = problems(cellar, temperatures, at, words);
         List<BatchOutlook> batches = new ArrayList<>();
@@ -65,7 +85,8 @@ public final class Outlooks {
         }
     }
 
-    private static Map<String, PlaceClimate> climates(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
+    private static Map<String, PlaceClimate> climates(
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, AirLogs logs) {
         long now = at.getEpochSecond();
         long earliest = cellar.batches().stream()
                 .flatMap(batch -> batch.cappedAt().stream())
@@ -79,9 +100,20 @@ public final class Outlooks {
         Map<String, PlaceClimate> climates = new LinkedHashMap<>();
         for (Place place : cellar.places()) {
             TimeSeries raw = temperatures.getOrDefault(place.id(), TimeSeries.empty());
-            climates.put(place.id(), PlaceClimate.of(place, raw, gridFrom, at, horizon));
+            TimeSeries air = logs.until(place.id(), raw, now);
+            climates.put(place.id(), PlaceClimate.of(place, air, limits(cellar, place), gridFrom, at, horizon));
         }
         return climates;
+    }
+
+    private static YeastLimits limits(Cellar cellar, Place place) {
+        return cellar.batches().stream()
+                .filter(batch -> batch.lots().stream()
+                        .flatMap(lot -> lot.stays().stream())
+                        .anyMatch(stay -> stay.placeId().equals(place.id())))
+                .map(batch -> YeastLimits.of(batch.yeast().strain()))
+                .reduce(YeastLimits::and)
+                .orElseGet(() -> YeastLimits.of(YeastStrain.ALE));
     }
 
     private static List<Problem> problems(

@@ -3,15 +3,16 @@ package undercroft.outlook;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import undercroft.calc.spell.BottleHistory;
 import undercroft.calc.spell.BottleLag;
-import undercroft.calc.spell.CleanSeries;
 import undercroft.calc.spell.Spell;
 import undercroft.calc.spell.SpellFinder;
 import undercroft.calc.spell.SpellRule;
 import undercroft.calc.spell.TemperatureAhead;
 import undercroft.calc.spell.YearlySwing;
+import undercroft.calc.spell.YeastLimits;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.series.Span;
@@ -36,14 +37,19 @@ record PlaceClimate(
         long firstKnown,
         long lastKnown) {
     static final int STEP_SECONDS = 3600;
-    private static final double ALE_LIMIT_CELSIUS = 30;
     private static final double FROST_CELSIUS = -2;
     /** A log older than this no longer tells what the place is like now. */
     private static final long STALE_SECONDS = 6 * 3600;
     /** What an unknown room is taken for until anything is logged (assumption). */
     private static final TemperatureSource.FixedGuess UNKNOWN_ROOM = new TemperatureSource.FixedGuess(18, 4);
 
-    static PlaceClimate of(Place place, TimeSeries raw, long gridFrom, Instant at, long horizon) {
+    /**
+     * The climate of a place.
+     *
+     * @param air its clean log up to {@code at}
+     * @param limits of the yeasts whose bottles stood there
+     */
+    static PlaceClimate of(Place place, TimeSeries air, YeastLimits limits, long gridFrom, Instant at, long horizon) {
         if (place.temperature() instanceof TemperatureSource.FixedGuess guess) {
             return guessed(place, TemperatureAhead.guess(guess.celsius(), guess.spreadKelvin()), gridFrom, horizon);
         }
@@ -54,8 +60,6 @@ record PlaceClimate(
             YearlySwing year = new YearlySwing(swing.meanCelsius(), swing.amplitudeKelvin(), warmest);
             return guessed(place, TemperatureAhead.yearly(year, swing.spreadKelvin()), gridFrom, horizon);
         }
-        TimeSeries past = raw.between(Long.MIN_VALUE / 2, at.getEpochSecond() + 1);
-        TimeSeries air = CleanSeries.of(past).series();
         if (air.isEmpty()) {
             return guessed(
                     place,
@@ -63,7 +67,7 @@ record PlaceClimate(
                     gridFrom,
                     horizon);
         }
-        return logged(place, air, gridFrom, at, horizon);
+        return logged(place, air, limits, gridFrom, at, horizon);
     }
 
     private static PlaceClimate guessed(Place place, TemperatureAhead year, long gridFrom, long horizon) {
@@ -71,7 +75,8 @@ record PlaceClimate(
         return new PlaceClimate(place, track, TimeSeries.empty(), List.of(), List.of(), Long.MAX_VALUE, Long.MIN_VALUE);
     }
 
-    private static PlaceClimate logged(Place place, TimeSeries air, long gridFrom, Instant at, long horizon) {
+    private static PlaceClimate logged(
+            Place place, TimeSeries air, YeastLimits limits, long gridFrom, Instant at, long horizon) {
         long now = at.getEpochSecond();
         long first = Math.floorDiv(air.firstTime(), STEP_SECONDS) * STEP_SECONDS;
         long historyFrom = Math.min(first, gridFrom);
@@ -88,9 +93,23 @@ record PlaceClimate(
         Track bottles = joined(history.track(), ahead, gridFrom);
         List<Span> gaps = new ArrayList<>();
         history.patches().forEach(patch -> gaps.add(patch.span()));
-        List<Spell> spells = SpellFinder.find(learned, SpellRule.STANDARD.withLimits(FROST_CELSIUS, ALE_LIMIT_CELSIUS));
+        List<Spell> spells = spells(learned, limits);
         return new PlaceClimate(
                 place, bottles, air, List.copyOf(gaps), spells, air.firstTime(), air.lastTime() + STALE_SECONDS);
+    }
+
+    /** Frost and stall are two cold limits; a stall is left out where another cold spell says the same. */
+    private static List<Spell> spells(BottleHistory history, YeastLimits limits) {
+        List<Spell> spells = new ArrayList<>(
+                SpellFinder.find(history, SpellRule.STANDARD.withLimits(FROST_CELSIUS, limits.warmCelsius())));
+        List<Spell> cold =
+                spells.stream().filter(spell -> spell.kind() == Spell.Kind.COLD).toList();
+        SpellFinder.find(history, SpellRule.STANDARD.withLimits(limits.stallCelsius(), limits.warmCelsius())).stream()
+                .filter(spell -> spell.kind() == Spell.Kind.COLD && spell.cause() == Spell.Cause.LIMIT)
+                .filter(stall -> cold.stream().noneMatch(other -> other.span().overlaps(stall.span())))
+                .forEach(spells::add);
+        spells.sort(Comparator.comparingLong(spell -> spell.span().fromInclusive()));
+        return List.copyOf(spells);
     }
 
     private static long endOf(TimeSeries air) {
@@ -109,6 +128,11 @@ record PlaceClimate(
             spreads[i] = from.spreadAt(index);
         }
         return Track.of(gridFrom, STEP_SECONDS, values, spreads);
+    }
+
+    /** The same place with other bottle temperatures on the same grid. */
+    PlaceClimate withBottles(Track other) {
+        return new PlaceClimate(place, other, air, gaps, spells, firstKnown, lastKnown);
     }
 
     /** Seconds of a stretch in which the log tells the temperature. */
@@ -131,7 +155,8 @@ record PlaceClimate(
         double today = mean(now - day + 1, now);
         double before = mean(now - 4 * day + 1, now - 3 * day);
         boolean measured = at.getEpochSecond() <= lastKnown;
-        return new PlaceOutlook(place, bottles.valueAt(now), now < 4 * day ? 0 : today - before, measured);
+        return new PlaceOutlook(
+                place, bottles.valueAt(now), now < 4 * day ? 0 : today - before, measured, air, bottles, gaps);
     }
 
     private double mean(int from, int until) {

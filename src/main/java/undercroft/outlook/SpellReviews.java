@@ -5,13 +5,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import undercroft.calc.ageing.ShelfLife;
 import undercroft.calc.conditioning.CardinalTemperatures;
 import undercroft.calc.spell.Spell;
+import undercroft.calc.spell.YeastLimits;
 import undercroft.catalogue.YeastStrain;
-import undercroft.cellar.Lot;
-import undercroft.cellar.Stay;
-import undercroft.quantity.Interval;
 import undercroft.series.Band;
 import undercroft.series.Track;
 
@@ -22,13 +21,11 @@ final class SpellReviews {
     private static final double STILL_WORKING = 0.97;
 
     private final Map<String, PlaceClimate> places;
-    private final Instant at;
-    private final Wording words;
+    private final SpellVerdicts verdicts;
 
     SpellReviews(Map<String, PlaceClimate> places, Instant at, Wording words) {
         this.places = places;
-        this.at = at;
-        this.words = words;
+        this.verdicts = new SpellVerdicts(at, words);
     }
 
     /** Newest first; only spells that some bottles felt. */
@@ -37,9 +34,6 @@ final class SpellReviews {
         for (PlaceClimate place : places.values()) {
             for (Spell spell : place.spells()) {
                 List<SpellReview.Toll> tolls = tolls(place, spell, batches);
-                if (spell.kind() == Spell.Kind.COLD && spell.peakCelsius() > FROST_CELSIUS) {
-                    tolls.removeIf(toll -> !wasWorking(batches, toll, spell));
-                }
                 if (!tolls.isEmpty()) {
                     reviews.add(new SpellReview(
                             place.place(),
@@ -56,30 +50,15 @@ final class SpellReviews {
         return reviews;
     }
 
-    /** Cool weather is nobody's business but that of yeast still at work. */
-    private static boolean wasWorking(List<BatchOutlook> batches, SpellReview.Toll toll, Spell spell) {
-        LotOutlook lot = batches.stream()
-                .filter(batch -> batch.id().equals(toll.batchId()))
-                .findFirst()
-                .orElseThrow()
-                .mainLot();
-        Band course = lot.carbonation().course();
-        int before = Math.max(0, course.indexAtOrBefore(spell.span().fromInclusive()));
-        return course.medianAt(before)
-                < STILL_WORKING * lot.carbonation().atEnd().median();
-    }
-
     private List<SpellReview.Toll> tolls(PlaceClimate place, Spell spell, List<BatchOutlook> batches) {
         List<SpellReview.Toll> tolls = new ArrayList<>();
         for (BatchOutlook batch : batches) {
             SpellReview.Toll worst = null;
             for (LotOutlook lot : batch.lots()) {
-                long from = Math.max(spell.span().fromInclusive(), since(lot.lot(), place, spell));
-                long until = Math.min(spell.span().untilExclusive(), leaves(lot.lot(), place, from));
-                if (from < until && lot.lot().leftAt(Instant.ofEpochSecond(from)) > 0) {
-                    SpellReview.Toll toll = toll(batch, lot, place, spell, from, until);
-                    if (worst == null
-                            || toll.peakBarGauge().high() > worst.peakBarGauge().high()) {
+                Optional<SpellStrain> strain = strain(lot, place, spell);
+                if (strain.isPresent() && concerns(batch, lot, spell)) {
+                    SpellReview.Toll toll = toll(batch, lot, place, spell, strain.get());
+                    if (worst == null || isWorse(toll, worst)) {
                         worst = toll;
                     }
                 }
@@ -94,48 +73,45 @@ final class SpellReviews {
         return tolls;
     }
 
-    private static long since(Lot lot, PlaceClimate place, Spell spell) {
-        for (int s = lot.stays().size() - 1; s >= 0; s--) {
-            Stay stay = lot.stays().get(s);
-            if (stay.placeId().equals(place.place().id())
-                    && stay.from().getEpochSecond() < spell.span().untilExclusive()) {
-                return stay.from().getEpochSecond();
-            }
-        }
-        return Long.MAX_VALUE;
+    private static boolean isWorse(SpellReview.Toll one, SpellReview.Toll other) {
+        int alerts = one.alert().compareTo(other.alert());
+        return alerts > 0
+                || (alerts == 0
+                        && one.peakBarGauge().high() > other.peakBarGauge().high());
     }
 
-    private static long leaves(Lot lot, PlaceClimate place, long from) {
-        boolean there = false;
-        for (Stay stay : lot.stays()) {
-            if (there && stay.from().getEpochSecond() > from) {
-                return stay.from().getEpochSecond();
-            }
-            there = stay.placeId().equals(place.place().id()) && stay.from().getEpochSecond() <= from;
+    private static Optional<SpellStrain> strain(LotOutlook lot, PlaceClimate place, Spell spell) {
+        return lot.strains().stream()
+                .filter(strain -> strain.placeId().equals(place.place().id())
+                        && strain.spell().equals(spell.span()))
+                .max(Comparator.comparingDouble(strain -> strain.peakBarGauge().high()));
+    }
+
+    /** Cool weather is nobody's business but that of yeast still at work, and a yeast's limit only that of its own beer. */
+    private static boolean concerns(BatchOutlook batch, LotOutlook lot, Spell spell) {
+        YeastLimits limits = YeastLimits.of(batch.batch().yeast().strain());
+        boolean limit = spell.cause() == Spell.Cause.LIMIT;
+        if (spell.kind() == Spell.Kind.WARM) {
+            return !limit || spell.peakCelsius() > limits.warmCelsius();
         }
-        return Long.MAX_VALUE;
+        boolean stall = limit && spell.baselineCelsius() > 0;
+        if (stall && spell.peakCelsius() > limits.stallCelsius()) {
+            return false;
+        }
+        return (spell.peakCelsius() <= FROST_CELSIUS && !stall) || wasWorking(lot, spell);
+    }
+
+    private static boolean wasWorking(LotOutlook lot, Spell spell) {
+        Band course = lot.carbonation().course();
+        int before = Math.max(0, course.indexAtOrBefore(spell.span().fromInclusive()));
+        return course.medianAt(before)
+                < STILL_WORKING * lot.carbonation().atEnd().median();
     }
 
     private SpellReview.Toll toll(
-            BatchOutlook batch, LotOutlook lot, PlaceClimate place, Spell spell, long from, long until) {
-        Band course = lot.pressure().course();
-        double limit = lot.pressure().limitBar();
-        int first = Math.max(0, course.indexAtOrBefore(from));
-        int last = Math.max(first, Math.min(course.size() - 1, course.indexAtOrBefore(until)));
-        double low = Double.NEGATIVE_INFINITY;
-        double median = low;
-        double high = low;
-        double over = 0;
-        for (int i = first; i <= last; i++) {
-            low = Math.max(low, course.lowAt(i));
-            median = Math.max(median, course.medianAt(i));
-            high = Math.max(high, course.highAt(i));
-            if (i > first && course.highAt(i) > limit) {
-                over += (double) course.timeAt(i) - course.timeAt(i - 1);
-            }
-        }
-        double hours = Math.min(over, (double) until - from) / 3600;
-        Interval peak = Interval.of(low, median, high);
+            BatchOutlook batch, LotOutlook lot, PlaceClimate place, Spell spell, SpellStrain strain) {
+        long from = strain.stay().fromInclusive();
+        long until = strain.stay().untilExclusive();
         Track bottles = place.bottles();
         double shelf = ShelfLife.spellCost(
                         bottles,
@@ -146,19 +122,23 @@ final class SpellReviews {
                 .median();
         double gained =
                 conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
-        Alert alert = spell.kind() == Spell.Kind.COLD
-                ? Alert.CLEAR
-                : hours > 0 ? Alert.ACT : high > lot.pressure().cautionBar() ? Alert.WATCH : Alert.CLEAR;
-        boolean gone = lot.left() == 0;
+        SpellVerdicts.Verdict verdict = verdicts.of(spell, lot, strain, shelf);
         return new SpellReview.Toll(
                 batch.id(),
                 batch.batch().name(),
-                peak,
-                hours,
+                lot.lot().id(),
+                Instant.ofEpochSecond(from),
+                Instant.ofEpochSecond(until),
+                strain.peakBarGauge(),
+                strain.hoursOverLimit(),
+                strain.memoryBeforeBar(),
+                strain.memoryAfterBar(),
+                strain.mayHaveBeenFull(),
                 shelf,
                 gained,
-                gone ? Alert.CLEAR : alert,
-                verdict(spell, lot, alert, peak, hours, shelf, gone));
+                verdict.alert(),
+                verdict.advice(),
+                verdict.words());
     }
 
     private static double conditioningGained(YeastStrain strain, Track bottles, long from, long until, double usual) {
@@ -170,33 +150,5 @@ final class SpellReviews {
             sum += cardinal.share(bottles.valueAt(i)) - cardinal.share(usual);
         }
         return sum / reference * bottles.stepSeconds() / 86_400;
-    }
-
-    private String verdict(
-            Spell spell, LotOutlook lot, Alert alert, Interval peak, double hours, double shelfDays, boolean gone) {
-        if (gone) {
-            return "All gone since.";
-        }
-        if (spell.kind() == Spell.Kind.COLD) {
-            return spell.peakCelsius() < 0
-                    ? "May have come near freezing: look for lifted caps before moving it; frozen bottles burst."
-                    : "Cold only: a pause for the yeast, nothing lost.";
-        }
-        String days = Wording.fixed(Math.max(0, shelfDays), 0);
-        return switch (alert) {
-            case ACT -> {
-                boolean over = at.getEpochSecond() < spell.span().untilExclusive()
-                        || lot.pressure().alert() == Alert.ACT;
-                String first = over
-                        ? "Leave it in its closed box, cool the whole box, and only then touch it, eyes and hands covered."
-                        : "It is cooler now: handle it gently, eyes and hands covered, and drink it first.";
-                yield "May have been over its limit for " + Wording.fixed(hours, 0) + " h (up to "
-                        + words.bar(peak.high()) + "). " + first;
-            }
-            case WATCH -> "Near its limit (up to " + words.bar(peak.high()) + ") but not over; keep it cooler. Cost "
-                    + days + " keeping days.";
-            case CLEAR -> "Well within its limit (up to " + words.bar(peak.high()) + "). Cost " + days
-                    + " keeping days.";
-        };
     }
 }

@@ -31,6 +31,7 @@ import undercroft.series.Span;
 public final class BatchPicture {
     private static final long LONGEST_LOG_STEP_SECONDS = 3 * 3600;
     private static final double HEAT_LIMIT_REACH_KELVIN = 12;
+    private static final double WELL_COVERED = 0.95;
 
     private final BatchOutlook batch;
     private final LotOutlook lot;
@@ -117,8 +118,11 @@ public final class BatchPicture {
 
     private Plot temperature() {
         TemperatureOutlook temperature = lot.temperature();
+        double coverage = temperature.coverage();
+        String measured =
+                coverage < WELL_COVERED ? ", measured for " + Math.round(100 * coverage) + " % of the time" : "";
         Plot plot = Plot.of(
-                "Temperature, " + units.temperatureUnit(),
+                "Temperature, " + units.temperatureUnit() + measured,
                 ValueAxis.auto(units.temperatureUnit(), 1).withSmallestSpan(8));
         for (SpellReview spell : ownSpells()) {
             plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, words(spell)));

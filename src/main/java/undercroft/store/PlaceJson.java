@@ -2,13 +2,18 @@ package undercroft.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.MonthDay;
+import java.time.ZoneId;
+import java.util.Optional;
 import undercroft.catalogue.LightPlace;
+import undercroft.cellar.FollowedLog;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 
 /** A place as JSON. */
 final class PlaceJson {
+    private static final String TAB = "tab";
+
     private PlaceJson() {}
 
     static Place read(JsonFields fields) {
@@ -17,16 +22,82 @@ final class PlaceJson {
         TemperatureSource temperature = fields.object("temperature", PlaceJson::readTemperature);
         double lagHours = fields.number("lagHours");
         LightSetting light = fields.object("light", PlaceJson::readLight);
-        return fields.made(() -> new Place(id, name, temperature, lagHours, light));
+        Optional<FollowedLog> followed =
+                Optional.ofNullable(fields.optionalObject("followed", PlaceJson::readFollowed, null));
+        return fields.made(() -> new Place(id, name, temperature, lagHours, light, followed));
     }
 
     static ObjectNode write(Place place) {
-        return new JsonWriter()
+        JsonWriter writer = new JsonWriter()
                 .put("id", place.id())
                 .put("name", place.name())
                 .put("temperature", writeTemperature(place.temperature()))
                 .put("lagHours", place.lagHours())
-                .put("light", writeLight(place.light()))
+                .put("light", writeLight(place.light()));
+        place.followed().ifPresent(log -> writer.put("followed", writeFollowed(log)));
+        return writer.node();
+    }
+
+    private static FollowedLog readFollowed(JsonFields fields) {
+        String path = fields.note("path");
+        String charset = fields.text("charset");
+        char separator = sign(fields, "separator");
+        char decimalMark = sign(fields, "decimalMark");
+        int firstLine = fields.whole("firstLine");
+        int dateColumn = fields.whole("dateColumn");
+        int clockColumn = fields.whole("clockColumn");
+        int valueColumn = fields.whole("valueColumn");
+        String timeFormat = fields.text("timeFormat");
+        String unit = fields.text("unit");
+        ZoneId zone = fields.parsed("zone", ZoneId::of, "is no time zone; write one such as Europe/Lisbon");
+        return fields.made(() -> new FollowedLog(
+                path,
+                charset,
+                separator,
+                decimalMark,
+                firstLine,
+                dateColumn,
+                clockColumn,
+                valueColumn,
+                timeFormat,
+                unit,
+                zone));
+    }
+
+    /** One sign, or the word for one that cannot be seen. */
+    private static char sign(JsonFields fields, String key) {
+        Character sign = fields.parsed(
+                key,
+                text -> {
+                    if (text.equals(TAB)) {
+                        return '\t';
+                    }
+                    if (text.length() != 1) {
+                        throw new IllegalArgumentException("one sign");
+                    }
+                    return text.charAt(0);
+                },
+                "is not one sign; write one such as , or ; or the word tab");
+        return sign == null ? ',' : sign;
+    }
+
+    private static String sign(char sign) {
+        return sign == '\t' ? TAB : String.valueOf(sign);
+    }
+
+    private static ObjectNode writeFollowed(FollowedLog log) {
+        return new JsonWriter()
+                .put("path", log.path())
+                .put("charset", log.charset())
+                .put("separator", sign(log.separator()))
+                .put("decimalMark", sign(log.decimalMark()))
+                .put("firstLine", log.firstLine())
+                .put("dateColumn", log.dateColumn())
+                .put("clockColumn", log.clockColumn())
+                .put("valueColumn", log.valueColumn())
+                .put("timeFormat", log.timeFormat())
+                .put("unit", log.unit())
+                .put("zone", log.zone().getId())
                 .node();
     }
 

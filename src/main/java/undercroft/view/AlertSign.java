@@ -37,7 +37,7 @@ public final class AlertSign extends StackPane {
     }
 
     /** The sign with its word. */
-    static Region withWord(Alert alert) {
+    public static Region withWord(Alert alert) {
         Label word = new Label(alert.label(), new AlertSign(alert));
         word.getStyleClass().addAll("alert-word", styleClass(alert));
         return word;

@@ -39,6 +39,9 @@ public interface Editors {
     /** A logger's file into a place. */
     void importInto(Place place);
 
+    /** A thermometer in a place, read by eye. */
+    void readDial(Place place);
+
     /** What holds for the whole cellar: name, units, altitude, own bottles and sugars. */
     void editSettings();
 }

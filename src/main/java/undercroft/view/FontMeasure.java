@@ -7,7 +7,7 @@ import undercroft.plot.TextMeasure;
 import undercroft.plot.TextStyle;
 
 /** Measures texts in the fonts the canvas writes with; remembers what it measured. For the window's thread. */
-final class FontMeasure implements TextMeasure {
+public final class FontMeasure implements TextMeasure {
     private static final int MOST_REMEMBERED = 2_000;
     private final Text probe = new Text();
     private final Map<String, Double> remembered = new HashMap<>();

@@ -25,6 +25,7 @@ import undercroft.app.pours.PoursViewModel;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.bottling.BottlingView;
 import undercroft.view.pours.PoursView;
+import undercroft.view.spells.SpellsView;
 
 /** The window: bar and strip above, shelf on the left, batch on the right. */
 public final class MainWindow {
@@ -66,6 +67,13 @@ public final class MainWindow {
         PageDeck deck = new PageDeck(pages)
                 .with(Page.SHELF, () -> middle)
                 .with(Page.BOTTLING_DAY, () -> bottling)
+                .with(
+                        Page.WARM_SPELLS,
+                        () -> new SpellsView(parts, (batchId, then) -> {
+                            time.goTo(then);
+                            pages.show(Page.SHELF);
+                            shelf.chooseBatch(batchId);
+                        }))
                 .with(Page.POURS, () -> new PoursView(pours, parts));
         TonightActions actions = new TonightActions(
                 tonight,

@@ -67,7 +67,7 @@ public final class PlotsView extends Region {
      * Shows other plots: {@code stack} over its whole time can be zoomed out to, the stretch up to {@code usualUntil} is
      * shown at first. What was zoomed to stays when {@code keepsView}.
      */
-    void show(PlotStack stack, long usualUntil, boolean keepsView) {
+    public void show(PlotStack stack, long usualUntil, boolean keepsView) {
         boolean keeps = keepsView && shown != null && isZoomed();
         PlotStack before = shown;
         whole = stack;
@@ -86,7 +86,7 @@ public final class PlotsView extends Region {
     }
 
     /** Date and values under the cursor; empty without a cursor. */
-    ReadOnlyStringProperty readoutProperty() {
+    public ReadOnlyStringProperty readoutProperty() {
         return readout.getReadOnlyProperty();
     }
 

@@ -1,6 +1,5 @@
 package undercroft.view;
 
-import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -11,12 +10,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
-import undercroft.app.ShelfLists;
 import undercroft.app.ShelfPlan;
 import undercroft.app.ShelfViewModel;
 import undercroft.app.Texts;
 import undercroft.cellar.Place;
-import undercroft.outlook.CellarOutlook;
 
 /** Title of the shelf, what comes first on it, and what can be added. */
 final class ShelfHeader extends HBox {
@@ -27,19 +24,8 @@ final class ShelfHeader extends HBox {
         title.getStyleClass().add("section-title");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        ListButton spells = new ListButton("lists.spells.button", parts, model::chooseBatch);
-        spells.setId("spells");
-        ReadOnlyObjectProperty<CellarOutlook> outlook = parts.forecasts().outlookProperty();
-        Runnable show = () -> {
-            if (outlook.get() != null) {
-                ShelfLists lists = ShelfLists.of(outlook.get());
-                spells.show(lists.spells());
-            }
-        };
-        outlook.addListener((property, before, after) -> show.run());
-        show.run();
         title.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(title, spells, space, order(model), add(parts));
+        getChildren().addAll(title, space, order(model), add(parts));
     }
 
     private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model) {

@@ -2,6 +2,7 @@ package undercroft.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Side;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -127,7 +128,18 @@ final class ShelfView extends VBox {
         edit.setOnAction(event -> parts.editors().editPlace(place(plank)));
         MenuItem bring = new MenuItem(Texts.of("shelf.plank.import"));
         bring.setOnAction(event -> parts.editors().importInto(place(plank)));
-        ContextMenu menu = new ContextMenu(edit, bring);
+        MenuItem dial = new MenuItem(Texts.of("shelf.plank.dial"));
+        dial.setOnAction(event -> parts.editors().readDial(place(plank)));
+        ContextMenu menu = new ContextMenu(edit, bring, dial);
+        place(plank).followed().ifPresent(log -> {
+            MenuItem unfollow = new MenuItem(Texts.of("form.place.unfollow", log.path()));
+            unfollow.setOnAction(event -> parts.faults().guard(() -> parts.workspace()
+                    .change(
+                            Texts.of("undo.place.followed", plank.name()),
+                            cellar -> cellar.withPlace(
+                                    cellar.place(plank.placeId()).withFollowed(Optional.empty())))));
+            menu.getItems().add(unfollow);
+        });
         title.setOnAction(event -> menu.show(title, Side.BOTTOM, 0, 2));
         title.setContextMenu(menu);
         return title;

@@ -18,6 +18,8 @@ import undercroft.cellar.Reading;
 import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.LotOutlook.Progress;
 import undercroft.quantity.Interval;
+import undercroft.series.TimeSeries;
+import undercroft.series.Track;
 
 /** An invented shelf with one batch of every sort, and its outlook made by hand. */
 public final class OutlookSamples {
@@ -129,14 +131,20 @@ public final class OutlookSamples {
                         .map(batch -> batch.outlook(cellar, tasks))
                         .toList(),
                 List.of(
-                        new PlaceOutlook(LOFT, 26.8, 2.1, true),
-                        new PlaceOutlook(CUPBOARD, 17.2, 0.2, true),
-                        new PlaceOutlook(SILL, 20.5, -1.4, true),
-                        new PlaceOutlook(FRIDGE, 4.6, 0, false)),
+                        placeOutlook(LOFT, 26.8, 2.1, true),
+                        placeOutlook(CUPBOARD, 17.2, 0.2, true),
+                        placeOutlook(SILL, 20.5, -1.4, true),
+                        placeOutlook(FRIDGE, 4.6, 0, false)),
                 List.of(spell()),
                 cellar.batches().isEmpty() ? List.of() : List.of(pour(at)),
                 tasks,
                 List.of());
+    }
+
+    private static PlaceOutlook placeOutlook(Place place, double celsius, double trend, boolean measured) {
+        long from = NOW.getEpochSecond() - 200 * 86_400L;
+        Track bottles = Track.constant(from, 3600, 300 * 24, celsius);
+        return new PlaceOutlook(place, celsius, trend, measured, TimeSeries.empty(), bottles, List.of());
     }
 
     private static PourPlan pour(Instant at) {
@@ -161,11 +169,18 @@ public final class OutlookSamples {
                 List.of(new SpellReview.Toll(
                         "quarry",
                         "Quarry Porter",
+                        "lot-1",
+                        capped.plus(Duration.ofDays(20)),
+                        capped.plus(Duration.ofDays(28)),
                         Interval.of(2.4, 2.6, 2.8),
                         0,
+                        Interval.of(1.8, 2.0, 2.2),
+                        Interval.of(2.2, 2.4, 2.6),
+                        false,
                         6.2,
                         4,
                         Alert.CLEAR,
+                        SpellReview.Advice.AS_USUAL,
                         "no harm done")));
     }
 

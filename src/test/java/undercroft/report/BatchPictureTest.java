@@ -44,7 +44,11 @@ class BatchPictureTest {
     void fourPlotsShareOneAxis() {
         PlotStack stack = stack("quarry", UnitSystem.METRIC);
         assertEquals(
-                List.of("Carbonation, vol", "Pressure, bar gauge", "Temperature, °C", "Light, 1 is just noticed"),
+                List.of(
+                        "Carbonation, vol",
+                        "Pressure, bar gauge",
+                        "Temperature, °C, measured for 93 % of the time",
+                        "Light, 1 is just noticed"),
                 stack.plots().stream().map(Plot::title).toList());
         assertEquals(NOW.getEpochSecond(), stack.now().orElseThrow());
     }
@@ -59,7 +63,8 @@ class BatchPictureTest {
         double gauge = layers(us, PointLayer.class).get(0).points().get(0).value();
         assertEquals(1.9 * 14.5038, gauge, 1e-3);
         assertEquals(
-                "Temperature, °F", stack("quarry", UnitSystem.US).plots().get(2).title());
+                "Temperature, °F, measured for 93 % of the time",
+                stack("quarry", UnitSystem.US).plots().get(2).title());
     }
 
     @Test

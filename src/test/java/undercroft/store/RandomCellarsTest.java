@@ -33,6 +33,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FollowedLog;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
@@ -102,7 +103,7 @@ class RandomCellarsTest {
         Cellar cellar() {
             List<Place> places = new ArrayList<>();
             for (int i = 0; i < 1 + random.nextInt(3); i++) {
-                places.add(new Place("place-" + i, one(NAMES), source(), within(0, 120), light()));
+                places.add(new Place("place-" + i, one(NAMES), source(), within(0, 120), light(), followed()));
             }
             List<Batch> batches = new ArrayList<>();
             for (int i = 0; i < random.nextInt(4); i++) {
@@ -143,6 +144,23 @@ class RandomCellarsTest {
         private List<Sugar> ownSugars() {
             Interval yield = Interval.of(within(0.01, 0.2), within(0.2, 0.3), within(0.3, 0.53));
             return random.nextBoolean() ? List.of() : List.of(new Sugar("own", one(NAMES), yield, one(NAMES), ""));
+        }
+
+        private Optional<FollowedLog> followed() {
+            return random.nextBoolean()
+                    ? Optional.empty()
+                    : Optional.of(new FollowedLog(
+                            "/logs/" + one(NAMES),
+                            "UTF-8",
+                            random.nextBoolean() ? ',' : '\t',
+                            '.',
+                            1,
+                            0,
+                            0,
+                            1,
+                            "DAY_FIRST",
+                            "CELSIUS",
+                            ZoneId.of("Europe/Lisbon")));
         }
 
         private TemperatureSource source() {

@@ -68,6 +68,11 @@ final class NoEditors implements Editors {
     }
 
     @Override
+    public void readDial(Place place) {
+        asked.add("read dial " + place.id());
+    }
+
+    @Override
     public void editSettings() {
         asked.add("settings");
     }

@@ -7,17 +7,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import undercroft.app.BackgroundTasks;
 import undercroft.app.Texts;
 import undercroft.app.Workspace;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.FollowedLog;
 import undercroft.cellar.Place;
+import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.store.logger.Choices;
@@ -41,7 +45,9 @@ public final class ImportForm {
     private final ReadOnlyObjectWrapper<ImportResult> result = new ReadOnlyObjectWrapper<>(this, "result");
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper(this, "working");
     private final ReadOnlyStringWrapper fault = new ReadOnlyStringWrapper(this, "fault", "");
+    private final BooleanProperty follows = new SimpleBooleanProperty(this, "follows");
     private Path file;
+    private Choices readWith;
     private Inspection found;
     private ChoiceField<Inspection.Column> column;
     private ChoiceField<TimeFormat> format;
@@ -83,6 +89,11 @@ public final class ImportForm {
     /** What is asked about the file, once it was looked at: which column, which order of the date, which unit. */
     public List<Field<?>> fields() {
         return found == null ? List.of() : List.of(column, format, unit);
+    }
+
+    /** Whether what is added to the file later is taken in too. */
+    public BooleanProperty followsProperty() {
+        return follows;
     }
 
     /** Looks at a file in the background. */
@@ -168,6 +179,7 @@ public final class ImportForm {
                 .withValueColumn(column.value().index())
                 .withFormat(format.value())
                 .withUnit(unit.value());
+        readWith = choices;
         Path reading = file;
         AtomicBoolean stop = new AtomicBoolean();
         calledOff = stop;
@@ -209,13 +221,24 @@ public final class ImportForm {
 
     /** True once there is something to bring in. */
     public boolean canSave() {
-        return result.get() != null && !result.get().changesNothing();
+        return result.get() != null && (follows.get() || !result.get().changesNothing());
     }
 
     /** Brings the readings into the place; undoable. */
     public void save() {
         TimeSeries now = workspace.getState().temperatures().getOrDefault(place.id(), TimeSeries.empty());
         ImportMerge merge = ImportMerge.of(now, result.get().log().celsius());
-        workspace.changeTemperatures(Texts.of("undo.temperatures.imported", place.name()), place.id(), merge.series());
+        if (!merge.changesNothing()) {
+            workspace.changeTemperatures(
+                    Texts.of("undo.temperatures.imported", place.name()), place.id(), merge.series());
+        }
+        if (follows.get()) {
+            FollowedLog log = readWith.followed(file);
+            workspace.change(
+                    Texts.of("undo.place.followed", place.name()),
+                    cellar -> cellar.withPlace(cellar.place(place.id())
+                            .withTemperature(new TemperatureSource.Logged())
+                            .withFollowed(Optional.of(log))));
+        }
     }
 }

@@ -90,6 +90,12 @@ public enum Measure {
             2,
             plain("number of hours", "2.5", Map.of("h", h -> h, "hours", h -> h, "min", m -> m / 60)),
             DoubleUnaryOperator.identity()),
+    DAYS(
+            "d",
+            "d",
+            1,
+            plain("number of days", "5", Map.of("d", d -> d, "days", d -> d)),
+            DoubleUnaryOperator.identity()),
     /** Whole bottles. */
     BOTTLES(
             "",

@@ -187,7 +187,8 @@ public final class PlaceForm extends Form {
         double lagHours = stacking.value() == Stacking.OWN
                 ? lag.figure()
                 : stacking.value().lagHours();
-        return current.withPlace(new Place(id, name.value(), temperature(), lagHours, lightSetting()));
+        return current.withPlace(
+                new Place(id, name.value(), temperature(), lagHours, lightSetting(), before.flatMap(Place::followed)));
     }
 
     private TemperatureSource temperature() {

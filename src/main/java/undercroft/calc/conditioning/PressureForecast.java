@@ -121,6 +121,40 @@ public final class PressureForecast {
     }
 
     /**
+     * How long the 95 % pressure stands above a limit, s, told from every step of the track: between two of the run's
+     * instants it is taken to follow the temperature on a straight line from the coldest to the warmest of that time.
+     *
+     * @param course what {@link #course} gave for the same track
+     * @param fromInclusive epoch second; {@code untilExclusive} after it
+     * @param limitBar above 0
+     * @return 0 to the whole stretch
+     */
+    public double secondsOver(Track bottle, Band course, long fromInclusive, long untilExclusive, double limitBar) {
+        double seconds = 0;
+        for (int i = 1; i < run.instants() && run.instantAt(i - 1) < untilExclusive; i++) {
+            if (run.instantAt(i) <= fromInclusive || !(course.highAt(i) > limitBar)) {
+                continue;
+            }
+            Weather weather = Weather.between(bottle, run.instantAt(i - 1), run.instantAt(i));
+            fill(i, weather.coldest, weather.spread, 1);
+            double coldest = quantiles.interval(column).high();
+            double share = (limitBar - coldest) / (course.highAt(i) - coldest);
+            double edge = share <= 0
+                    ? Double.NEGATIVE_INFINITY
+                    : weather.coldest + share * (weather.warmest - weather.coldest);
+            long from = Math.max(fromInclusive, run.instantAt(i - 1));
+            long until = Math.min(untilExclusive, run.instantAt(i));
+            for (int j = bottle.indexAt(from); j < bottle.size() && bottle.timeAt(j) < until; j++) {
+                if (bottle.valueAt(j) > edge) {
+                    seconds += Math.min(until, bottle.timeAt(j) + bottle.stepSeconds())
+                            - (double) Math.max(from, bottle.timeAt(j));
+                }
+            }
+        }
+        return seconds;
+    }
+
+    /**
      * All pressure borne up to a run's instant as one held for 60 s ({@link PressureMemory}), for the 5, 50 and 95 %
      * courses.
      */

@@ -1,8 +1,11 @@
 package undercroft.store.logger;
 
 import java.nio.charset.Charset;
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Objects;
+import undercroft.cellar.FollowedLog;
+import undercroft.quantity.InvalidInput;
 
 /**
  * How a file is to be read: an inspection's findings with a person's decisions in place of its guesses. Columns count
@@ -47,6 +50,43 @@ public record Choices(
                 found.format(),
                 found.unit(),
                 found.zone());
+    }
+
+    /** How a place's followed file is read; an {@link InvalidInput} when it names what no reader knows. */
+    public static Choices from(FollowedLog log) {
+        try {
+            return new Choices(
+                    Charset.forName(log.charset()),
+                    log.separator(),
+                    log.decimalMark(),
+                    log.firstLine(),
+                    log.dateColumn(),
+                    log.clockColumn(),
+                    log.valueColumn(),
+                    TimeFormat.valueOf(log.timeFormat()),
+                    LoggerUnit.valueOf(log.unit()),
+                    log.zone());
+        } catch (IllegalArgumentException unknown) {
+            throw new InvalidInput(
+                    log.path(),
+                    "is to be read in a way that is not known here; bring it in by hand once and follow it");
+        }
+    }
+
+    /** What a place remembers to follow a file read so. */
+    public FollowedLog followed(Path file) {
+        return new FollowedLog(
+                file.toAbsolutePath().toString(),
+                charset.name(),
+                separator,
+                decimalMark,
+                firstLine,
+                dateColumn,
+                clockColumn,
+                valueColumn,
+                format.name(),
+                unit.name(),
+                zone);
     }
 
     public Choices withSeparator(char other) {

@@ -12,6 +12,7 @@ import undercroft.app.BackgroundTasks;
 import undercroft.app.Forecasts;
 import undercroft.app.Texts;
 import undercroft.app.Workspace;
+import undercroft.app.form.DialForm;
 import undercroft.app.form.DrawForm;
 import undercroft.app.form.Field;
 import undercroft.app.form.ImportForm;
@@ -149,6 +150,17 @@ public final class EditorDialogs implements Editors {
     @Override
     public void importInto(Place place) {
         new ImportDialog(dialogs, place.name(), new ImportForm(workspace, place, tasks), null).open();
+    }
+
+    @Override
+    public void readDial(Place place) {
+        DialForm form = new DialForm(cellar(), place, clock.instant());
+        dialogs.open(
+                owner.get(),
+                Texts.of("form.dial.title", place.name()),
+                form,
+                new FormGrid().fields(form.fields()),
+                () -> form.save(workspace));
     }
 
     @Override

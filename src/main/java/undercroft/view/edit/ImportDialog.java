@@ -9,6 +9,7 @@ import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
@@ -51,10 +52,17 @@ final class ImportDialog {
         result.getStyleClass().add("form-content");
         choose.setId("import-choose");
         choose.setOnAction(event -> this.chooser.get().ifPresent(form::choose));
+        CheckBox follow = new CheckBox(Texts.of("form.import.follow"));
+        follow.setId("import-follow");
+        follow.selectedProperty().bindBidirectional(form.followsProperty());
+        follow.visibleProperty().bind(form.resultProperty().isNotNull());
+        follow.managedProperty().bind(follow.visibleProperty());
+        content.getChildren().add(follow);
         confirm = dialog.confirm(Texts.of("form.import.button"), this::save);
         form.previewProperty().addListener((property, before, after) -> show(after));
         form.resultProperty().addListener((property, before, after) -> show(after));
         confirm.setDisable(true);
+        form.followsProperty().addListener((property, before, after) -> confirm.setDisable(!form.canSave()));
         dialog.stage().setOnHidden(event -> form.callOff());
     }
 

@@ -1,0 +1,94 @@
+package undercroft.app.spells;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import undercroft.app.Texts;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.PlaceOutlook;
+import undercroft.outlook.SpellReview;
+import undercroft.plot.LineLayer;
+import undercroft.plot.Plot;
+import undercroft.plot.PlotStack;
+import undercroft.plot.Role;
+import undercroft.plot.SpanLayer;
+import undercroft.plot.Stroke;
+import undercroft.plot.ValueAxis;
+import undercroft.quantity.Temperature;
+import undercroft.quantity.UnitSystem;
+import undercroft.series.Span;
+import undercroft.series.TimeSeries;
+import undercroft.series.Track;
+
+/** The temperature of a place: air and bottles, with its spells shaded and what was not logged hatched. */
+record PlacePicture(CellarOutlook outlook, PlaceOutlook place) {
+    private static final long AIR_STEP_SECONDS = 6 * 3600;
+    private static final long MARGIN_SECONDS = 8 * 86_400;
+    private static final double SMALLEST_SPAN = 8;
+
+    /** All that is known up to now, beginning some days before a spell. */
+    PlotStack around(SpellReview spell) {
+        String unit = isUs() ? "°F" : "°C";
+        Plot plot = Plot.of(
+                        Texts.of("spells.plot.title", place.place().name(), unit),
+                        ValueAxis.auto(unit, 1).withSmallestSpan(isUs() ? 1.8 * SMALLEST_SPAN : SMALLEST_SPAN),
+                        new SpanLayer(spans(SpellReview::warm), Role.SPELL, Texts.of("spells.plot.warm")),
+                        new SpanLayer(spans(each -> !each.warm()), Role.ROOM, Texts.of("spells.plot.cold")),
+                        new SpanLayer(place.gaps(), Role.GAP, Texts.of("spells.plot.gap")))
+                .with(new LineLayer(
+                        shown(place.air()),
+                        AIR_STEP_SECONDS,
+                        Stroke.of(Role.ROOM, 1).withOpacity(0.6),
+                        place.air().isEmpty() ? "" : Texts.of("spells.plot.air")))
+                .with(new LineLayer(
+                        bottles(),
+                        2L * place.bottles().stepSeconds(),
+                        Stroke.of(Role.TEMPERATURE, 2),
+                        Texts.of("spells.plot.bottles")));
+        long from = Math.max(place.bottles().timeAt(0), spell.from().getEpochSecond() - MARGIN_SECONDS);
+        return PlotStack.of(from, Math.max(from + 1, now()), outlook.cellar().zone(), Locale.UK)
+                .with(plot)
+                .withNow(now(), Texts.of("words.when.now"));
+    }
+
+    long end(SpellReview spell) {
+        return Math.min(now(), spell.until().getEpochSecond() + MARGIN_SECONDS);
+    }
+
+    private long now() {
+        return outlook.at().getEpochSecond();
+    }
+
+    private boolean isUs() {
+        return outlook.cellar().settings().units() == UnitSystem.US;
+    }
+
+    private List<Span> spans(Predicate<SpellReview> kind) {
+        return outlook.spells().stream()
+                .filter(each -> each.place().id().equals(place.place().id()))
+                .filter(kind)
+                .map(each -> new Span(each.from().getEpochSecond(), each.until().getEpochSecond()))
+                .toList();
+    }
+
+    private TimeSeries bottles() {
+        Track track = place.bottles();
+        TimeSeries.Builder past = new TimeSeries.Builder();
+        for (int i = 0; i < track.size() && track.timeAt(i) <= now(); i++) {
+            past.add(track.timeAt(i), track.valueAt(i));
+        }
+        return shown(past.build());
+    }
+
+    private TimeSeries shown(TimeSeries celsius) {
+        if (!isUs()) {
+            return celsius;
+        }
+        TimeSeries.Builder fahrenheit = new TimeSeries.Builder();
+        for (int i = 0; i < celsius.size(); i++) {
+            fahrenheit.add(
+                    celsius.timeAt(i), Temperature.ofCelsius(celsius.valueAt(i)).fahrenheit());
+        }
+        return fahrenheit.build();
+    }
+}

@@ -1,0 +1,137 @@
+package undercroft.app.spells;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import undercroft.app.Texts;
+import undercroft.app.Wording;
+import undercroft.outlook.Alert;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.PlaceOutlook;
+import undercroft.outlook.SpellReview;
+import undercroft.quantity.Interval;
+import undercroft.series.Track;
+
+/** Writes the page of a spell. */
+record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording words) {
+    static SpellPage page(CellarOutlook outlook, SpellBoard.Mark chosen) {
+        return new SpellPageWriter(outlook, chosen, Wording.of(outlook)).page();
+    }
+
+    private SpellPage page() {
+        SpellReview spell = chosen.spell();
+        Optional<PlaceOutlook> place = outlook.places().stream()
+                .filter(each -> each.place().id().equals(spell.place().id()))
+                .findFirst();
+        Alert alert = spell.tolls().stream().map(SpellReview.Toll::alert).reduce(Alert.CLEAR, Alert::or);
+        Optional<PlacePicture> picture = place.map(each -> new PlacePicture(outlook, each));
+        return new SpellPage(
+                Texts.of(
+                        spell.warm() ? "spells.title.warm" : "spells.title.cold",
+                        spell.place().name(),
+                        words.day(spell.from()),
+                        words.day(spell.until())),
+                summary(spell),
+                alert,
+                cautions(spell, alert),
+                groups(place),
+                picture.map(each -> each.around(spell)),
+                picture.map(each -> each.end(spell)).orElse(spell.until().getEpochSecond()));
+    }
+
+    private String summary(SpellReview spell) {
+        double days = Duration.between(spell.from(), spell.until()).toHours() / 24.0;
+        String how = Texts.of(
+                spell.warm() ? "spells.summary.warm" : "spells.summary.cold",
+                words.temperature(spell.peakCelsius()),
+                Wording.number(days, 1));
+        return spell.certain() ? how : how + " " + Texts.of("spells.summary.uncertain");
+    }
+
+    private static List<String> cautions(SpellReview spell, Alert alert) {
+        List<String> cautions = new ArrayList<>();
+        boolean first =
+                spell.tolls().stream().anyMatch(toll -> toll.advice() == SpellReview.Advice.COOL_BEFORE_TOUCHING);
+        if (first) {
+            cautions.add(Texts.of("batch.caution.act"));
+            cautions.add(Texts.of("batch.caution.people"));
+        }
+        if (alert == Alert.ACT) {
+            cautions.add(Texts.of("batch.caution.wear"));
+            cautions.add(Texts.of("batch.caution.rules"));
+        }
+        return cautions;
+    }
+
+    private List<SpellPage.Group> groups(Optional<PlaceOutlook> place) {
+        Map<SpellReview.Advice, List<SpellPage.Line>> byAdvice = new EnumMap<>(SpellReview.Advice.class);
+        chosen.spell().tolls().stream()
+                .sorted(Comparator.comparingDouble((SpellReview.Toll toll) -> toll.hoursOverWorking())
+                        .reversed())
+                .forEach(toll -> byAdvice.computeIfAbsent(toll.advice(), advice -> new ArrayList<>())
+                        .add(line(toll, place)));
+        return byAdvice.entrySet().stream()
+                .map(entry -> new SpellPage.Group(advice(entry.getKey()), entry.getValue()))
+                .toList();
+    }
+
+    private static String advice(SpellReview.Advice advice) {
+        return switch (advice) {
+            case COOL_BEFORE_TOUCHING -> Texts.of("spells.advice.cool-first");
+            case DRINK_FIRST -> Texts.of("spells.advice.drink-first");
+            case KEEP_COOLER -> Texts.of("spells.advice.keep-cooler");
+            case LOOK_FOR_LIFTED_CAPS -> Texts.of("spells.advice.caps");
+            case AS_USUAL -> Texts.of("spells.advice.as-usual");
+            case GONE -> Texts.of("spells.advice.gone");
+        };
+    }
+
+    private SpellPage.Line line(SpellReview.Toll toll, Optional<PlaceOutlook> place) {
+        List<String> figures = new ArrayList<>();
+        Interval peak = toll.peakBarGauge();
+        figures.add(Texts.of(
+                "spells.figure.peak",
+                words.pressure(peak.median()),
+                words.pressure(peak.low()),
+                words.pressure(peak.high())));
+        if (toll.hoursOverWorking() >= 0.5) {
+            figures.add(Texts.of("spells.figure.over", Wording.number(toll.hoursOverWorking(), 0)));
+        }
+        figures.add(Texts.of(
+                "spells.figure.memory",
+                words.pressure(toll.memoryBeforeBar().high()),
+                words.pressure(toll.memoryAfterBar().high())));
+        days(figures, toll.shelfDaysCost(), "spells.figure.shelf-cost", "spells.figure.shelf-spared");
+        days(figures, toll.carbonationDaysGained(), "spells.figure.gained", "spells.figure.lost");
+        return new SpellPage.Line(
+                toll.batchId(),
+                toll.batchName(),
+                toll.alert(),
+                toll.verdict(),
+                figures,
+                place.map(each -> worst(each.bottles(), toll)).orElse(toll.since()),
+                toll.batchId().equals(chosen.toll().batchId()));
+    }
+
+    private static void days(List<String> figures, double days, String more, String less) {
+        if (Math.abs(days) >= 0.5) {
+            figures.add(Texts.of(days > 0 ? more : less, Wording.number(Math.abs(days), 0)));
+        }
+    }
+
+    private Instant worst(Track bottles, SpellReview.Toll toll) {
+        int sign = chosen.spell().warm() ? 1 : -1;
+        int worst = bottles.indexAt(toll.since().getEpochSecond());
+        for (int i = worst; i < bottles.indexAt(toll.until().getEpochSecond()); i++) {
+            if (sign * bottles.valueAt(i) > sign * bottles.valueAt(worst)) {
+                worst = i;
+            }
+        }
+        return Instant.ofEpochSecond(bottles.timeAt(worst));
+    }
+}

@@ -1,0 +1,161 @@
+package undercroft.app.spells;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import undercroft.app.Forecasts;
+import undercroft.app.Texts;
+import undercroft.app.Workspace;
+import undercroft.app.form.WhatIfForm;
+import undercroft.cellar.Lot;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.WhatIf;
+import undercroft.plot.PlotStack;
+import undercroft.quantity.InvalidInput;
+
+/** Asks what might happen and what would become of the shelf; changes it only when told to. */
+public final class WhatIfViewModel {
+    private static final Duration STALE = Duration.ofHours(12);
+
+    private final Workspace workspace;
+    private final Forecasts forecasts;
+    private final Clock clock;
+    private final ReadOnlyObjectWrapper<WhatIfForm> form = new ReadOnlyObjectWrapper<>(this, "form");
+    private final ReadOnlyObjectWrapper<WhatIfPage> page = new ReadOnlyObjectWrapper<>(this, "page");
+    private final ReadOnlyObjectWrapper<PlotStack> picture = new ReadOnlyObjectWrapper<>(this, "picture");
+    private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper(this, "working");
+    private final ReadOnlyBooleanWrapper canDo = new ReadOnlyBooleanWrapper(this, "canDo");
+    private final ReadOnlyStringWrapper fault = new ReadOnlyStringWrapper(this, "fault", "");
+    private CellarOutlook asked;
+
+    public WhatIfViewModel(Workspace workspace, Forecasts forecasts, Clock clock) {
+        this.workspace = workspace;
+        this.forecasts = forecasts;
+        this.clock = clock;
+        forecasts.outlookProperty().addListener((property, before, after) -> renew(after));
+        renew(forecasts.outlookProperty().get());
+    }
+
+    /** What is asked; null until there is an outlook. Made anew when the cellar or the day looked at is another. */
+    public ReadOnlyObjectProperty<WhatIfForm> formProperty() {
+        return form.getReadOnlyProperty();
+    }
+
+    /** The answer; null while there is none. */
+    public ReadOnlyObjectProperty<WhatIfPage> pageProperty() {
+        return page.getReadOnlyProperty();
+    }
+
+    /** The chosen batch of the answer as it would be beside as it is; null while there is none. */
+    public ReadOnlyObjectProperty<PlotStack> pictureProperty() {
+        return picture.getReadOnlyProperty();
+    }
+
+    /** True while an answer is worked out. */
+    public ReadOnlyBooleanProperty workingProperty() {
+        return working.getReadOnlyProperty();
+    }
+
+    /** Whether what the answer is about can be done at once. */
+    public ReadOnlyBooleanProperty canDoProperty() {
+        return canDo.getReadOnlyProperty();
+    }
+
+    /** Why there is no answer; empty while there is nothing wrong. */
+    public ReadOnlyStringProperty faultProperty() {
+        return fault.getReadOnlyProperty();
+    }
+
+    private void renew(CellarOutlook outlook) {
+        if (outlook == null) {
+            return;
+        }
+        boolean same = asked != null
+                && asked.cellar().equals(outlook.cellar())
+                && Duration.between(asked.at(), outlook.at()).abs().compareTo(STALE) < 0;
+        if (!same) {
+            asked = outlook;
+            form.set(new WhatIfForm(outlook));
+            clear();
+        }
+    }
+
+    private void clear() {
+        page.set(null);
+        picture.set(null);
+        canDo.set(false);
+        fault.set("");
+    }
+
+    /** Works out what would become of the shelf. */
+    public void ask() {
+        WhatIfForm question = form.get();
+        clear();
+        question.showFaults();
+        if (!question.canSave()) {
+            return;
+        }
+        try {
+            working.set(true);
+            forecasts.suppose(question.suppositions(), answer -> show(question, answer), this::fail);
+        } catch (InvalidInput thrown) {
+            fail(thrown);
+        }
+    }
+
+    private void show(WhatIfForm question, WhatIf answer) {
+        working.set(false);
+        if (question == form.get()) {
+            page.set(WhatIfWriter.page(answer));
+            canDo.set(question.canBeDone() && isNow());
+            answer.changes().stream().findFirst().ifPresent(this::choose);
+        }
+    }
+
+    private void fail(InvalidInput thrown) {
+        working.set(false);
+        fault.set(Texts.of("form.fault.plain", thrown.getMessage()));
+    }
+
+    /** Moves are made at the present moment, so only while that is the day looked at. */
+    private boolean isNow() {
+        return forecasts.asOfProperty().get() == null;
+    }
+
+    public void choose(WhatIf.Change change) {
+        picture.set(new WhatIfPicture(page.get().answer(), change).stack());
+    }
+
+    /** Does what was supposed; undoable. */
+    public void doIt() {
+        WhatIfForm question = form.get();
+        workspace.change(question.what(), question::applyTo);
+    }
+
+    public boolean canFix(WhatIfPage.Line line) {
+        return line.fixButton().isPresent() && isNow();
+    }
+
+    /** Moves a line's bottles to its coolest fix; undoable. */
+    public void fix(WhatIfPage.Line line) {
+        WhatIf.Change change = line.change();
+        Instant now = clock.instant();
+        String placeId = change.fix().orElseThrow().placeId();
+        Lot lot = workspace.getCellar().batch(change.batchId()).lot(change.lotId());
+        workspace.change(
+                Texts.counted("undo.move", lot.leftAt(now), change.batchName()),
+                cellar -> cellar.withBatch(cellar.batch(change.batchId())
+                        .withMove(
+                                lot.id(),
+                                lot.left(),
+                                placeId,
+                                now,
+                                lot.stayAt(now).cover())));
+    }
+}

@@ -1,0 +1,83 @@
+package undercroft.app.spells;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import undercroft.app.Texts;
+import undercroft.app.Wording;
+import undercroft.outlook.Alert;
+import undercroft.outlook.WhatIf;
+
+/** Writes the answer to a supposition. */
+record WhatIfWriter(WhatIf answer, Wording words) {
+    static WhatIfPage page(WhatIf answer) {
+        return new WhatIfWriter(answer, Wording.of(answer.today())).page();
+    }
+
+    private WhatIfPage page() {
+        List<WhatIf.Change> passing =
+                answer.changes().stream().filter(WhatIf.Change::passes).toList();
+        Alert alert = passing.isEmpty() ? Alert.CLEAR : Alert.ACT;
+        return new WhatIfPage(
+                answer,
+                headline(passing),
+                alert,
+                answer.changes().stream().map(this::line).toList());
+    }
+
+    private String headline(List<WhatIf.Change> passing) {
+        if (passing.isEmpty()) {
+            return Texts.of("whatif.headline.none");
+        }
+        WhatIf.Change first = passing.get(0);
+        String when = words.when(first.passesAt().orElseThrow());
+        return passing.size() == 1
+                ? Texts.of("whatif.headline.single", first.batchName(), when)
+                : Texts.of("whatif.headline.several", passing.size(), first.batchName(), when);
+    }
+
+    private WhatIfPage.Line line(WhatIf.Change change) {
+        String peak = words.pressure(change.peak().high());
+        String before = words.pressure(change.peakBefore().high());
+        String sentence;
+        if (change.passes()) {
+            String key = change.passedAnyway() ? "whatif.line.passes-anyway" : "whatif.line.passes";
+            sentence = Texts.of(
+                    key,
+                    words.pressure(change.limitBar()),
+                    words.when(change.passesAt().orElseThrow()),
+                    peak,
+                    before);
+        } else if (peak.equals(before)) {
+            sentence = Texts.of("whatif.line.same", peak);
+        } else {
+            sentence = Texts.of("whatif.line.stays", peak, before);
+        }
+        return new WhatIfPage.Line(
+                change,
+                change.passes() ? Alert.ACT : change.alert(),
+                ready(change).map(ready -> sentence + " " + ready).orElse(sentence),
+                change.fix().map(this::fix).orElse(change.passes() ? Texts.of("whatif.fix.none") : ""),
+                change.fix().map(fix -> Texts.of("whatif.fix.button", fix.placeName())));
+    }
+
+    private Optional<String> ready(WhatIf.Change change) {
+        if (change.ready().isEmpty() || change.readyBefore().isEmpty()) {
+            return Optional.empty();
+        }
+        long days = Math.round(
+                Duration.between(change.readyBefore().get(), change.ready().get())
+                                .toHours()
+                        / 24.0);
+        return days == 0
+                ? Optional.empty()
+                : Optional.of(Texts.counted(days < 0 ? "whatif.ready.sooner" : "whatif.ready.later", Math.abs(days)));
+    }
+
+    private String fix(WhatIf.Fix fix) {
+        return Texts.of(
+                fix.enough() ? "whatif.fix.enough" : "whatif.fix.not-enough",
+                fix.placeName(),
+                words.temperature(fix.warmestCelsius()));
+    }
+}

@@ -1,0 +1,137 @@
+package undercroft.outlook;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import undercroft.quantity.Interval;
+import undercroft.series.Band;
+import undercroft.series.Track;
+
+/**
+ * The shelf as it is beside the shelf as it would be.
+ *
+ * @param changes for every batch with bottles left; those that pass their limit first, the soonest before the others
+ */
+public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> changes) {
+    /** How far ahead a limit is looked for; the same stretch in which a peak raises an alert. */
+    private static final long AHEAD_SECONDS = 60L * 86_400;
+
+    private static final double NINETY_FIVE_PERCENT = 1.6449;
+    private static final Comparator<Change> WORST_FIRST = Comparator.comparing(Change::passes)
+            .reversed()
+            .thenComparing(change -> change.passesAt().orElse(Instant.MAX))
+            .thenComparing(Comparator.comparing(Change::alert).reversed())
+            .thenComparing(Comparator.comparingDouble(Change::rise).reversed());
+
+    public WhatIf {
+        changes = List.copyOf(changes);
+    }
+
+    /**
+     * What would become of a batch, told for its tightest lot.
+     *
+     * @param peakBefore highest pressure in the 60 days ahead as it is, bar gauge
+     * @param peak the same as it would be
+     * @param passesAt when the 95 % pressure first passes the limit in that time, empty when it does not
+     * @param passedAnyway whether it would pass it without the supposition too
+     * @param fix the coolest of the other places, when the limit is passed and there is one
+     */
+    public record Change(
+            String batchId,
+            String batchName,
+            String lotId,
+            Alert alertBefore,
+            Alert alert,
+            Interval peakBefore,
+            Interval peak,
+            double limitBar,
+            Optional<Instant> passesAt,
+            boolean passedAnyway,
+            Optional<Fix> fix,
+            Optional<Instant> readyBefore,
+            Optional<Instant> ready) {
+        public boolean passes() {
+            return passesAt.isPresent();
+        }
+
+        double rise() {
+            return peak.high() - peakBefore.high();
+        }
+    }
+
+    /** A cooler place; {@code enough} when it stays below the lot's heat limit there. */
+    public record Fix(String placeId, String placeName, double warmestCelsius, boolean enough) {}
+
+    public static WhatIf of(CellarOutlook today, CellarOutlook supposed) {
+        List<Change> changes = new ArrayList<>();
+        for (BatchOutlook before : today.batches()) {
+            Optional<BatchOutlook> after = supposed.batches().stream()
+                    .filter(batch -> batch.id().equals(before.id()))
+                    .findFirst();
+            if (after.isPresent() && before.bottlesLeft() > 0 && before.isCapped()) {
+                changes.add(change(supposed, before, after.get()));
+            }
+        }
+        changes.sort(WORST_FIRST);
+        return new WhatIf(today, supposed, changes);
+    }
+
+    private static Change change(CellarOutlook supposed, BatchOutlook before, BatchOutlook after) {
+        LotOutlook lot = after.tightestLot();
+        LotOutlook same = before.lots().stream()
+                .filter(each -> each.lot().id().equals(lot.lot().id()))
+                .findFirst()
+                .orElseGet(before::tightestLot);
+        Optional<Instant> passes = passes(lot.pressure(), supposed.at());
+        return new Change(
+                after.id(),
+                after.batch().name(),
+                lot.lot().id(),
+                before.alert(),
+                after.alert(),
+                same.pressure().peakAhead(),
+                lot.pressure().peakAhead(),
+                lot.pressure().limitBar(),
+                passes,
+                passes(same.pressure(), supposed.at()).isPresent(),
+                passes.isPresent() ? coolest(supposed, lot) : Optional.empty(),
+                before.mainLot().ready().median(),
+                after.mainLot().ready().median());
+    }
+
+    private static Optional<Instant> passes(PressureOutlook pressure, Instant at) {
+        Band course = pressure.course();
+        for (int i = 0; i < course.size(); i++) {
+            long time = course.timeAt(i);
+            if (time >= at.getEpochSecond()
+                    && time <= at.getEpochSecond() + AHEAD_SECONDS
+                    && course.highAt(i) > pressure.limitBar()) {
+                return Optional.of(Instant.ofEpochSecond(time));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Fix> coolest(CellarOutlook supposed, LotOutlook lot) {
+        return supposed.places().stream()
+                .filter(place -> !place.place().id().equals(lot.place().id()))
+                .map(place -> fix(place, lot, supposed.at()))
+                .min(Comparator.comparingDouble(Fix::warmestCelsius));
+    }
+
+    private static Fix fix(PlaceOutlook place, LotOutlook lot, Instant at) {
+        Track bottles = place.bottles();
+        double warmest = Double.NEGATIVE_INFINITY;
+        int until = bottles.indexAt(at.getEpochSecond() + AHEAD_SECONDS);
+        for (int i = bottles.indexAt(at.getEpochSecond()); i <= until; i++) {
+            warmest = Math.max(warmest, bottles.valueAt(i) + NINETY_FIVE_PERCENT * bottles.spreadAt(i));
+        }
+        return new Fix(
+                place.place().id(),
+                place.place().name(),
+                warmest,
+                warmest <= lot.pressure().heatLimitCelsius());
+    }
+}
