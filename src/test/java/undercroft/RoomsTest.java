@@ -92,6 +92,17 @@ final class RoomsTest {
             "undercroft.outlook..");
 
     @ArchTest
+    static final ArchRule BOTTLING_DAY_IS_PURE = onlyKnows(
+            "bottling",
+            "the screen, the sheet and the dose command must give one figure",
+            "undercroft.quantity..",
+            "undercroft.catalogue..",
+            "undercroft.calc..",
+            "undercroft.cellar..",
+            "undercroft.bottling..",
+            "org.hipparchus..");
+
+    @ArchTest
     static final ArchRule REPORTS_NEED_NO_WINDOW = noClasses()
             .that()
             .resideInAnyPackage("undercroft.report..", "undercroft.command..")
