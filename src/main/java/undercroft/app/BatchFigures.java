@@ -10,6 +10,7 @@ import undercroft.outlook.CarbonationOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.PressureOutlook;
 import undercroft.outlook.Why;
+import undercroft.outlook.Wording;
 import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
 
@@ -24,7 +25,7 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
 
     private BatchPage.Figure carbonation() {
         CarbonationOutlook carbonation = lot.carbonation();
-        String range = words.range(carbonation.atPresent(), 1);
+        String range = Wording.range(carbonation.atPresent(), 1);
         double end = carbonation.atEnd().median();
         boolean done = carbonation.fractionDone().median() > 0.95;
         String detail = done
@@ -35,8 +36,8 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
 
     private BatchPage.Figure pressure() {
         PressureOutlook pressure = lot.pressure();
-        String detail = Texts.of("batch.figure.pressure-limit", words.pressure(pressure.limitBar()));
-        return figure("pressure", words.pressure(pressure.atPresent().median()), detail, pressure.alert());
+        String detail = Texts.of("batch.figure.pressure-limit", words.bar(pressure.limitBar()));
+        return figure("pressure", words.bar(pressure.atPresent().median()), detail, pressure.alert());
     }
 
     private BatchPage.Figure heatLimit() {

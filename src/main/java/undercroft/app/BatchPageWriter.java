@@ -12,6 +12,7 @@ import undercroft.outlook.Alert;
 import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
+import undercroft.outlook.Wording;
 
 /** Writes the page of a batch. */
 record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
@@ -97,7 +98,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
         String what;
         String note = "";
         if (reading instanceof Reading.Gauge gauge) {
-            what = Texts.of("batch.reading.gauge", words.pressure(gauge.barGauge()));
+            what = Texts.of("batch.reading.gauge", words.bar(gauge.barGauge()));
             note = gauge.gauge();
         } else if (reading instanceof Reading.Squeeze squeeze) {
             what = Texts.of("batch.reading.squeeze", squeeze.feel().label());

@@ -9,6 +9,7 @@ import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.Stage;
+import undercroft.outlook.Wording;
 
 /** Letters the crates of one batch. */
 record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {

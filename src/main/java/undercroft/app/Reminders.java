@@ -9,6 +9,7 @@ import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.PourPlan;
 import undercroft.outlook.Task;
+import undercroft.outlook.Wording;
 
 /** What is worth a quiet notice while the window is open, each thing once. */
 public final class Reminders {

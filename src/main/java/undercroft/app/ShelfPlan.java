@@ -15,6 +15,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.PlaceOutlook;
 import undercroft.outlook.Stage;
+import undercroft.outlook.Wording;
 
 /** What stands where on the drawn shelf: planks from top to bottom with their crates from left to right. */
 public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gone) {

@@ -4,6 +4,7 @@ import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.StockOutlook;
+import undercroft.outlook.Wording;
 
 /** Writes where the bottles of a batch are and how fast they go. */
 record StockWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
@@ -33,7 +34,7 @@ record StockWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
         String rate = Texts.of(
                 "stock.sentence.rate",
                 Wording.number(stock.perWeek().median(), 1),
-                words.range(stock.perWeek(), 1),
+                Wording.range(stock.perWeek(), 1),
                 weeks);
         if (stock.end().isEmpty()) {
             return Texts.of("stock.sentence.years", rate);

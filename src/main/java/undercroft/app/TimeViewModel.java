@@ -16,6 +16,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.outlook.Wording;
 import undercroft.quantity.UnitSystem;
 
 /** The day the shelf is seen as of: days from today, 0 following the clock, others at noon on the cellar's wall clock. */
@@ -88,7 +89,7 @@ public final class TimeViewModel {
         Instant noon = date.atTime(LocalTime.NOON).atZone(zone()).toInstant();
         Cellar cellar = workspace.getCellar();
         UnitSystem units = cellar.settings().units();
-        String written = new Wording(zone(), clock.instant(), units).day(date);
+        String written = new Wording(zone(), units, clock.instant()).day(date);
         if (days == 0) {
             label.set(Texts.of("time.label.today", written));
         } else if (days < 0) {

@@ -15,6 +15,7 @@ import undercroft.cellar.TaskNote;
 import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Task;
+import undercroft.outlook.Wording;
 
 /** The short list of what to do, most urgent first, without what was put away. */
 public final class TonightViewModel {

@@ -105,7 +105,7 @@ public final class PourChoices {
                 .sum();
         if (cost >= 1) {
             haste += WARM_SPELLED;
-            reasons.add("warm spells cost it " + Wording.fixed(cost, 0) + " keeping days");
+            reasons.add("warm spells cost it " + Wording.number(cost, 0) + " keeping days");
         }
         return haste;
     }

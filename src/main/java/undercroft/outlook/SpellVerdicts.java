@@ -36,7 +36,7 @@ record SpellVerdicts(Instant at, Wording words) {
     private Verdict warm(Spell spell, LotOutlook lot, SpellStrain strain, double shelfDays) {
         Interval peak = strain.peakBarGauge();
         String upTo = "(up to " + words.bar(peak.high()) + ")";
-        String cost = " Cost " + Wording.fixed(Math.max(0, shelfDays), 0) + " keeping days.";
+        String cost = " Cost " + Wording.number(Math.max(0, shelfDays), 0) + " keeping days.";
         String full = strain.mayHaveBeenFull() ? " The beer may have filled the bottle to the cap." : "";
         if (strain.hoursOverLimit() > 0 || strain.mayHaveBeenFull()) {
             String over = strain.hoursOverLimit() > 0
@@ -66,6 +66,6 @@ record SpellVerdicts(Instant at, Wording words) {
     }
 
     private static String hours(double hours) {
-        return hours < 0.95 ? "less than an hour" : Wording.fixed(hours, 0) + " h";
+        return hours < 0.95 ? "less than an hour" : Wording.number(hours, 0) + " h";
     }
 }

@@ -244,8 +244,8 @@ final class Tasks {
                         words.at(),
                         batch,
                         "Drink " + batch.name() + " soon",
-                        Wording.fixed(oldest.ageing().daysUsed().median(), 0) + " of "
-                                + Wording.fixed(oldest.ageing().budgetDays().median(), 0) + " keeping days used");
+                        Wording.number(oldest.ageing().daysUsed().median(), 0) + " of "
+                                + Wording.number(oldest.ageing().budgetDays().median(), 0) + " keeping days used");
             }
         });
     }

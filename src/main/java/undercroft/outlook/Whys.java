@@ -99,11 +99,11 @@ final class Whys {
                         new Ingredient("bottle", bottle.label()),
                         new Ingredient(
                                 "fill and headspace",
-                                Wording.fixed(bottle.fillMillilitres(), 0) + " mL and "
-                                        + Wording.fixed(bottle.headspaceMillilitres(), 0) + " mL"),
+                                Wording.number(bottle.fillMillilitres(), 0) + " mL and "
+                                        + Wording.number(bottle.headspaceMillilitres(), 0) + " mL"),
                         new Ingredient(
                                 "bottle temperature",
-                                words.celsiusExactly(lot.temperature().nowCelsius())),
+                                words.temperature(lot.temperature().nowCelsius())),
                         new Ingredient(
                                 "carbonation", Wording.volumes(lot.carbonation().atPresent())),
                         new Ingredient(
@@ -151,8 +151,8 @@ final class Whys {
                                 "stands now",
                                 lot.place().name() + ", "
                                         + lot.place().light().kind().label()),
-                        new Ingredient("bitterness", Wording.fixed(batch.beer().bitternessIbu(), 0) + " IBU"),
-                        new Ingredient("colour", Wording.fixed(batch.beer().colourEbc(), 0) + " EBC")),
+                        new Ingredient("bitterness", Wording.number(batch.beer().bitternessIbu(), 0) + " IBU"),
+                        new Ingredient("colour", Wording.number(batch.beer().colourEbc(), 0) + " EBC")),
                 List.of(
                         new Assumption(
                                 "just noticed after 45 s of full sun in clear glass, within a factor of 4",
@@ -182,7 +182,7 @@ final class Whys {
                                         + batch.beer().kind().label() + ")"),
                         new Ingredient(
                                 "mean kinetic temperature",
-                                words.celsiusExactly(lot.temperature().meanKineticCelsius())),
+                                words.temperature(lot.temperature().meanKineticCelsius())),
                         new Ingredient("filling", batch.fillHabit().label()),
                         new Ingredient(
                                 "temperatures known",
@@ -203,7 +203,7 @@ final class Whys {
                         new Ingredient(
                                 "latest", main.ready().late().map(words::day).orElse("not within a year")),
                         new Ingredient("ready now", Wording.percent(main.ready().probabilityNow())),
-                        new Ingredient("strength", Wording.fixed(batch.beer().abvPercent(), 1) + " % ABV")),
+                        new Ingredient("strength", Wording.number(batch.beer().abvPercent(), 1) + " % ABV")),
                 List.of(
                         new Assumption("two weeks at room temperature for an ordinary ale", Grade.COMMON_PRACTICE),
                         new Assumption("the room stays as its own past suggests", Grade.ASSUMED)),
@@ -211,6 +211,6 @@ final class Whys {
     }
 
     private static String days(double days) {
-        return Wording.fixed(days, 0) + " days at 20 °C";
+        return Wording.number(days, 0) + " days at 20 °C";
     }
 }

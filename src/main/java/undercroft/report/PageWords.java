@@ -2,9 +2,7 @@ package undercroft.report;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
 import undercroft.outlook.CellarOutlook;
@@ -16,12 +14,10 @@ record PageWords(Wording words) {
     private static final DateTimeFormatter FULL =
             DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final String NO_DAY = "not within a year";
 
     static PageWords of(CellarOutlook outlook) {
-        return new PageWords(
-                new Wording(outlook.cellar().zone(), outlook.cellar().settings().units(), outlook.at()));
+        return new PageWords(Wording.of(outlook));
     }
 
     /** {@code Saturday 21 November 2026, 18:00}. */
@@ -29,18 +25,8 @@ record PageWords(Wording words) {
         return FULL.format(instant.atZone(words.zone()));
     }
 
-    /** Now, today 19:30, Saturday 18:00, or the day where it is a week away or more. */
     String when(Instant instant) {
-        if (!instant.isAfter(words.at())) {
-            return "now";
-        }
-        ZonedDateTime local = instant.atZone(words.zone());
-        LocalDate today = words.at().atZone(words.zone()).toLocalDate();
-        long days = ChronoUnit.DAYS.between(today, local.toLocalDate());
-        if (days == 0) {
-            return "today " + CLOCK.format(local);
-        }
-        return days < 7 ? words.moment(instant) : words.day(instant);
+        return words.when(instant);
     }
 
     String day(Instant instant) {
@@ -48,7 +34,7 @@ record PageWords(Wording words) {
     }
 
     String dayAndTime(Instant instant) {
-        return words.day(instant) + ", " + CLOCK.format(instant.atZone(words.zone()));
+        return words.dayAndTime(instant);
     }
 
     /** {@code 8 to 17 August}; both months where they differ. */
@@ -75,7 +61,7 @@ record PageWords(Wording words) {
     }
 
     String celsius(double celsius) {
-        return words.celsiusExactly(celsius);
+        return words.temperature(celsius);
     }
 
     String bar(double bar) {
@@ -123,7 +109,6 @@ record PageWords(Wording words) {
     }
 
     static String number(double value, int decimals) {
-        String text = Wording.fixed(value, decimals);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        return Wording.number(value, decimals);
     }
 }

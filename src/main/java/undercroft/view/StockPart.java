@@ -6,8 +6,8 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import undercroft.app.BatchPage;
-import undercroft.app.Wording;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
 import undercroft.report.StockPicture;
 
 /** Bottles left over time, how fast they go, and where they stand. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import undercroft.app.Texts;
-import undercroft.app.Wording;
 import undercroft.catalogue.Surroundings;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -18,6 +17,7 @@ import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.PlaceOutlook;
+import undercroft.outlook.Wording;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
 

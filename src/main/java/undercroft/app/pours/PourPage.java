@@ -3,7 +3,6 @@ package undercroft.app.pours;
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.app.Texts;
-import undercroft.app.Wording;
 import undercroft.catalogue.BeerKind;
 import undercroft.cellar.Batch;
 import undercroft.outlook.Alert;
@@ -11,6 +10,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Chilling;
 import undercroft.outlook.Concern;
 import undercroft.outlook.PourPlan;
+import undercroft.outlook.Wording;
 
 /**
  * What the page says of a pour.

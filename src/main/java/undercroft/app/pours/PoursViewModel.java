@@ -6,7 +6,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.app.Texts;
-import undercroft.app.Wording;
 import undercroft.app.Workspace;
 import undercroft.app.form.OccasionForm;
 import undercroft.cellar.Cellar;
@@ -16,6 +15,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.PourChoice;
 import undercroft.outlook.PourChoices;
 import undercroft.outlook.PourPlan;
+import undercroft.outlook.Wording;
 
 /** The pours to come, one of them chosen, and the batches that might be poured on an occasion. */
 public final class PoursViewModel {

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import undercroft.app.Texts;
-import undercroft.app.Wording;
 import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.PlaceOutlook;
 import undercroft.outlook.SpellReview;
+import undercroft.outlook.Wording;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 
@@ -95,17 +95,14 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         List<String> figures = new ArrayList<>();
         Interval peak = toll.peakBarGauge();
         figures.add(Texts.of(
-                "spells.figure.peak",
-                words.pressure(peak.median()),
-                words.pressure(peak.low()),
-                words.pressure(peak.high())));
+                "spells.figure.peak", words.bar(peak.median()), words.bar(peak.low()), words.bar(peak.high())));
         if (toll.hoursOverWorking() >= 0.5) {
             figures.add(Texts.of("spells.figure.over", Wording.number(toll.hoursOverWorking(), 0)));
         }
         figures.add(Texts.of(
                 "spells.figure.memory",
-                words.pressure(toll.memoryBeforeBar().high()),
-                words.pressure(toll.memoryAfterBar().high())));
+                words.bar(toll.memoryBeforeBar().high()),
+                words.bar(toll.memoryAfterBar().high())));
         days(figures, toll.shelfDaysCost(), "spells.figure.shelf-cost", "spells.figure.shelf-spared");
         days(figures, toll.carbonationDaysGained(), "spells.figure.gained", "spells.figure.lost");
         return new SpellPage.Line(

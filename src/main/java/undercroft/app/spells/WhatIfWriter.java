@@ -4,9 +4,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import undercroft.app.Texts;
-import undercroft.app.Wording;
 import undercroft.outlook.Alert;
 import undercroft.outlook.WhatIf;
+import undercroft.outlook.Wording;
 
 /** Writes the answer to a supposition. */
 record WhatIfWriter(WhatIf answer, Wording words) {
@@ -37,14 +37,14 @@ record WhatIfWriter(WhatIf answer, Wording words) {
     }
 
     private WhatIfPage.Line line(WhatIf.Change change) {
-        String peak = words.pressure(change.peak().high());
-        String before = words.pressure(change.peakBefore().high());
+        String peak = words.bar(change.peak().high());
+        String before = words.bar(change.peakBefore().high());
         String sentence;
         if (change.passes()) {
             String key = change.passedAnyway() ? "whatif.line.passes-anyway" : "whatif.line.passes";
             sentence = Texts.of(
                     key,
-                    words.pressure(change.limitBar()),
+                    words.bar(change.limitBar()),
                     words.when(change.passesAt().orElseThrow()),
                     peak,
                     before);

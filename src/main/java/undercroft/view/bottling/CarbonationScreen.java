@@ -9,10 +9,10 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.Texts;
-import undercroft.app.Wording;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.outlook.Alert;
+import undercroft.outlook.Wording;
 import undercroft.quantity.Interval;
 import undercroft.view.edit.FormGrid;
 

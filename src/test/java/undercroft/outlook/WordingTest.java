@@ -1,4 +1,4 @@
-package undercroft.app;
+package undercroft.outlook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -11,7 +11,7 @@ import undercroft.quantity.UnitSystem;
 /** Days of the week: 25 November 2026 is a Wednesday (ISO calendar). */
 class WordingTest {
     private final Wording words =
-            new Wording(ZoneId.of("Europe/London"), Instant.parse("2026-11-25T18:00:00Z"), UnitSystem.METRIC);
+            new Wording(ZoneId.of("Europe/London"), UnitSystem.METRIC, Instant.parse("2026-11-25T18:00:00Z"));
 
     @Test
     void aDayOfThisYearGoesWithoutItsYear() {
@@ -35,8 +35,8 @@ class WordingTest {
 
     @Test
     void aRangeThatReadsTheSameAtBothEndsIsOneNumber() {
-        assertEquals("2.1 to 2.5", words.range(Interval.of(2.1, 2.3, 2.5), 1));
-        assertEquals("2.3", words.range(Interval.of(2.29, 2.3, 2.31), 1));
+        assertEquals("2.1 to 2.5", Wording.range(Interval.of(2.1, 2.3, 2.5), 1));
+        assertEquals("2.3", Wording.range(Interval.of(2.29, 2.3, 2.31), 1));
     }
 
     @Test
