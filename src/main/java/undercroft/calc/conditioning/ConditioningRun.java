@@ -10,8 +10,8 @@ import undercroft.series.Band;
  * member and instant (8 with dextrins).
  */
 public final class ConditioningRun {
-    private static final double SETTLED_GRAMS_PER_LITRE = 0.002;
-    private static final double SETTLED_SHARE = 0.002;
+    private static final double SETTLED_GRAMS_PER_LITRE = 0.02;
+    private static final double SETTLED_SHARE = 0.01;
 
     private final Members members;
     private final double[] weights;
@@ -82,8 +82,9 @@ public final class ConditioningRun {
     }
 
     /**
-     * The first instant from which nothing worth a thousandth of a volume is still to come in all but one in five hundred
-     * of the members; the number of instants when there is none. Never with dextrins, which go on.
+     * The first instant from which no more than a hundredth of a volume comes until the last one, in all but one in a
+     * hundred of the members: done or stuck for good. The number of instants when there is none, and always with dextrins,
+     * which go on.
      */
     public int settledInstant() {
         if (courses.dextrinFraction != null) {
@@ -103,9 +104,10 @@ public final class ConditioningRun {
     }
 
     private boolean isSettled(int instant) {
+        int last = instants.length - 1;
         double working = 0;
         for (int m = 0; m < members.size; m++) {
-            if (members.priming[m] * (1 - fractionDone(m, instant)) > SETTLED_GRAMS_PER_LITRE) {
+            if (madeGramsPerLitre(m, last) - madeGramsPerLitre(m, instant) > SETTLED_GRAMS_PER_LITRE) {
                 working += weights[m];
             }
         }

@@ -13,8 +13,6 @@ import undercroft.series.Track;
  */
 public final class PressureForecast {
     private static final double[] LEVELS = {0.05, 0.25, 0.5, 0.75, 0.95};
-    /** A spread that moves no quantile by a hundredth of a bar. */
-    private static final double UNNOTICED_KELVIN = 0.1;
 
     private final ConditioningEnsemble ensemble;
     private final ConditioningRun run;
@@ -22,6 +20,9 @@ public final class PressureForecast {
     private final PressureTable.Row warmerRow;
     private final WeightedQuantiles quantiles;
     private final double[] column;
+    private final double[] factorTerms;
+    private final double[] amountTerms;
+    private final double[] airTerms;
 
     /** A forecast for the members of {@code run}, which {@code ensemble} made. */
     public PressureForecast(ConditioningEnsemble ensemble, ConditioningRun run, PressureTable table) {
@@ -35,6 +36,14 @@ public final class PressureForecast {
         }
         this.quantiles = new WeightedQuantiles(weights);
         this.column = new double[weights.length];
+        this.factorTerms = new double[weights.length];
+        this.amountTerms = new double[weights.length];
+        this.airTerms = new double[weights.length];
+        for (int m = 0; m < weights.length; m++) {
+            factorTerms[m] = table.factorTerm(ensemble.beerFactor(m));
+            amountTerms[m] = PressureTable.amountTerm(ensemble.airAmount(m));
+            airTerms[m] = PressureTable.airTerm(ensemble.airTrapped(m));
+        }
     }
 
     /**
@@ -87,8 +96,8 @@ public final class PressureForecast {
         for (int i = 0; i < n; i++) {
             instants[i] = run.instantAt(i);
             Weather weather = Weather.between(bottle, i == 0 ? instants[0] : instants[i - 1], instants[i]);
-            if (finished != null && i >= settled && weather.spread < UNNOTICED_KELVIN) {
-                finished.at(weather.mean, out);
+            if (finished != null && i >= settled) {
+                finished.at(weather.mean, weather.spread, out);
             } else {
                 fill(i, weather.mean, weather.spread, 1);
                 quantiles.of(column, LEVELS, out);
@@ -187,7 +196,7 @@ public final class PressureForecast {
     }
 
     private double ofMember(PressureTable.Row at, int m, double grams) {
-        return at.gaugeBar(grams, ensemble.beerFactor(m), ensemble.airAmount(m), ensemble.airTrapped(m));
+        return at.ofTerms(grams, factorTerms[m], amountTerms[m], airTerms[m]);
     }
 
     /** What a track did between two instants. */

@@ -9,6 +9,12 @@ import org.hipparchus.random.SobolSequenceGenerator;
  */
 final class QuasiNormals {
     private static final NormalDistribution NORMAL = new NormalDistribution();
+    private static final int USUAL_COUNT = 1024;
+
+    /** The points that every batch of a shelf starts from, made once; read only. */
+    private static final class Usual {
+        static final double[][] POINTS = made(USUAL_COUNT, Members.DIMENSIONS);
+    }
 
     private QuasiNormals() {}
 
@@ -18,6 +24,10 @@ final class QuasiNormals {
      * Columns do not depend on how many there are.
      */
     static double[][] points(int count, int dimensions) {
+        return count == USUAL_COUNT && dimensions == Members.DIMENSIONS ? Usual.POINTS : made(count, dimensions);
+    }
+
+    private static double[][] made(int count, int dimensions) {
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimensions);
         int skip = Math.max(64, Integer.highestOneBit(Math.max(1, count - 1)) << 1);
         double[][] points = new double[count][];

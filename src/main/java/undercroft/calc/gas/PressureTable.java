@@ -18,7 +18,7 @@ public final class PressureTable {
     private static final double FACTOR_STEP = 0.05;
 
     private final double middleFactor;
-    private final double stepGramsPerLitre;
+    private final double stepsPerGram;
     private final double[] dissolving = new double[ROWS * COLUMNS];
     private final double[] half = new double[ROWS * COLUMNS];
     private final double[] trapped = new double[ROWS * COLUMNS];
@@ -28,13 +28,13 @@ public final class PressureTable {
 
     private PressureTable(ClosedBottle bottle, double mostGramsPerLitre, double middleFactor) {
         this.middleFactor = middleFactor;
-        this.stepGramsPerLitre = mostGramsPerLitre / (COLUMNS - 1);
+        this.stepsPerGram = (COLUMNS - 1) / mostGramsPerLitre;
         double guess = 0;
         for (int row = 0; row < ROWS; row++) {
             double celsius = COLDEST + row * STEP_KELVIN;
             for (int column = 0; column < COLUMNS; column++) {
                 int cell = row * COLUMNS + column;
-                double grams = column * stepGramsPerLitre;
+                double grams = column / stepsPerGram;
                 guess = bottle.gaugeBar(celsius, grams, middleFactor, MIDDLE_AIR_AMOUNT, 0.5, guess);
                 half[cell] = guess;
                 dissolving[cell] = bottle.gaugeBar(celsius, grams, middleFactor, MIDDLE_AIR_AMOUNT, 0, guess);
@@ -66,6 +66,21 @@ public final class PressureTable {
         }
         Require.within("middleFactor", middleFactor, 0.6, 1.05);
         return new PressureTable(bottle, mostGramsPerLitre, middleFactor);
+    }
+
+    /** How a beer factor enters {@link Row#ofTerms}. */
+    public double factorTerm(double beerFactor) {
+        return 1 / beerFactor - 1 / middleFactor;
+    }
+
+    /** How an amount of air enters {@link Row#ofTerms}. */
+    public static double amountTerm(double airAmount) {
+        return airAmount - MIDDLE_AIR_AMOUNT;
+    }
+
+    /** How the share of trapped air enters {@link Row#ofTerms}. */
+    public static double airTerm(double airTrapped) {
+        return airTrapped - 0.5;
     }
 
     /** An empty row to be filled for a temperature; reuse it, not across threads. */
@@ -121,12 +136,18 @@ public final class PressureTable {
          * @param beerFactor,airAmount,airTrapped as {@link ClosedBottle#at}
          */
         public double gaugeBar(double gramsPerLitre, double beerFactor, double airAmount, double airTrapped) {
-            double place = Math.max(0, gramsPerLitre / stepGramsPerLitre);
+            return ofTerms(gramsPerLitre, factorTerm(beerFactor), amountTerm(airAmount), airTerm(airTrapped));
+        }
+
+        /**
+         * The same from terms worked out beforehand, for loops that ask one bottle again and again.
+         *
+         * @param factor,amount,air from {@link #factorTerm}, {@link #amountTerm} and {@link #airTerm}
+         */
+        public double ofTerms(double gramsPerLitre, double factor, double amount, double air) {
+            double place = Math.max(0, gramsPerLitre * stepsPerGram);
             int column = Math.min(COLUMNS - 2, (int) place);
             double share = place - column;
-            double air = airTrapped - 0.5;
-            double factor = 1 / beerFactor - 1 / middleFactor;
-            double amount = airAmount - MIDDLE_AIR_AMOUNT;
             double left = value(column, air, factor, amount);
             return left + share * (value(column + 1, air, factor, amount) - left);
         }
