@@ -14,7 +14,7 @@ import undercroft.cellar.Lot;
 
 /** From a batch and the climates of its places to its outlook. */
 final class BatchReckoning {
-    private static final int MEMBERS = 1024;
+    private static final int MEMBERS = 512;
     private static final long BURST_MEMORY_SECONDS = 30 * 86_400;
 
     private final Cellar cellar;

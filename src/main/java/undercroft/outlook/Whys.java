@@ -207,7 +207,7 @@ final class Whys {
                 List.of(
                         new Assumption("two weeks at room temperature for an ordinary ale", Grade.COMMON_PRACTICE),
                         new Assumption("the room stays as its own past suggests", Grade.ASSUMED)),
-                "calibrated on practice; 1,024 equally likely beers, 5, 50 and 95 % shown");
+                "calibrated on practice; 512 equally likely beers, 5, 50 and 95 % shown");
     }
 
     private static String days(double days) {

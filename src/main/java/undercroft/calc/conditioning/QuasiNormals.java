@@ -9,7 +9,7 @@ import org.hipparchus.random.SobolSequenceGenerator;
  */
 final class QuasiNormals {
     private static final NormalDistribution NORMAL = new NormalDistribution();
-    private static final int USUAL_COUNT = 1024;
+    private static final int USUAL_COUNT = 512;
 
     /** The points that every batch of a shelf starts from, made once; read only. */
     private static final class Usual {
