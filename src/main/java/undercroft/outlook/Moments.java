@@ -6,7 +6,7 @@ import undercroft.series.Track;
 /** The instants at which a lot's course is told: evenly from capping to now, then closely for three weeks, then on to the
  * horizon. */
 final class Moments {
-    private static final int PAST = 280;
+    private static final int PAST = 240;
     private static final int AHEAD = 120;
     /** The first three weeks ahead are told closely: that is when something can be done. */
     private static final int NEAR = 63;

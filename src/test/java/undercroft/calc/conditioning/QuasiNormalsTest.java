@@ -64,4 +64,15 @@ class QuasiNormalsTest {
         assertEquals(-2, Spread.normalAt(Interval.of(-2, 0, 2), -z95), 1e-12);
         assertEquals(0, Spread.at(Interval.exactly(0), 2));
     }
+
+    @Test
+    void probabilitiesAreThoseOfTheNormalDistribution() {
+        // Published tables of the standard normal distribution: Φ(0) = 0.5, Φ(1) = 0.841345, Φ(1.959964) = 0.975.
+        assertEquals(0.5, QuasiNormals.probability(0), 1e-6);
+        assertEquals(0.841345, QuasiNormals.probability(1), 2e-6);
+        assertEquals(0.975, QuasiNormals.probability(1.959964), 2e-6);
+        assertEquals(0.025, QuasiNormals.probability(-1.959964), 2e-6);
+        assertEquals(0, QuasiNormals.probability(-60));
+        assertEquals(1, QuasiNormals.probability(60));
+    }
 }
