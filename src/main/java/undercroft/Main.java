@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.ZoneId;
 import undercroft.command.Commands;
-import undercroft.command.Session;
+import undercroft.command.Console;
 
 /** The command line. */
 public final class Main {
@@ -14,14 +14,14 @@ public final class Main {
     /** Runs the command named by the arguments; none opens the window. */
     public static void main(String[] arguments) {
         Machine machine = Machine.here();
-        Session session = new Session(
+        Console console = new Console(
                 new PrintWriter(System.out, false, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),
                 Clock.systemUTC(),
                 ZoneId.systemDefault(),
                 machine.scratchFolder(),
                 folder -> machine.hasDisplay() && UndercroftApp.open(folder));
-        int code = Commands.run(session, arguments);
+        int code = Commands.run(console, arguments);
         if (code != 0) {
             System.exit(code);
         }

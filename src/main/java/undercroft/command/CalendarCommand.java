@@ -27,14 +27,14 @@ final class CalendarCommand extends Question {
     @Option(names = "--per-batch", description = "one file for each batch")
     private boolean perBatch;
 
-    CalendarCommand(Session session) {
-        super(session);
+    CalendarCommand(Console console) {
+        super(console);
     }
 
     @Override
     Answer answer() {
         Cellar cellar = CellarStore.read(folder);
-        Instant now = session().clock().instant();
+        Instant now = console().clock().instant();
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone());
         CellarOutlook outlook = Outlooks.of(cellar, CellarStore.temperatures(folder, cellar), instant);
         List<Path> files = ShelfCalendar.of(outlook, now).write(out, perBatch);

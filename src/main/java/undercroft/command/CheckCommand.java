@@ -12,7 +12,7 @@ import undercroft.store.CellarStore;
 
 @Command(name = "check", description = "Says what is wrong in a cellar folder, and where.")
 final class CheckCommand implements Callable<Integer> {
-    private final Session session;
+    private final Console console;
 
     @Parameters(index = "0", paramLabel = "folder", description = "the cellar folder")
     private Path folder;
@@ -20,8 +20,8 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print one JSON object")
     private boolean json;
 
-    CheckCommand(Session session) {
-        this.session = session;
+    CheckCommand(Console console) {
+        this.console = console;
     }
 
     @Override
@@ -35,8 +35,8 @@ final class CheckCommand implements Callable<Integer> {
         } else {
             faults.forEach(answer::say);
         }
-        session.out().print(json ? answer.json() : answer.text());
-        session.out().flush();
+        console.out().print(json ? answer.json() : answer.text());
+        console.out().flush();
         return faults.isEmpty() ? 0 : 2;
     }
 }

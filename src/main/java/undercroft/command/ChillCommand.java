@@ -38,8 +38,8 @@ final class ChillCommand extends Question {
             description = "fridge, fan-fridge, freezer or ice-water (default: ${DEFAULT-VALUE})")
     private String surroundings;
 
-    ChillCommand(Session session) {
-        super(session);
+    ChillCommand(Console console) {
+        super(console);
     }
 
     @Override

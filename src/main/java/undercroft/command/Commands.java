@@ -21,19 +21,19 @@ public final class Commands {
     private static final class Root {}
 
     /** Runs one command line and returns its exit code. */
-    public static int run(Session session, String... arguments) {
+    public static int run(Console console, String... arguments) {
         CommandLine line = new CommandLine(new Root())
-                .addSubcommand(new OpenCommand(session))
-                .addSubcommand(new ReportCommand(session))
-                .addSubcommand(new DoseCommand(session))
-                .addSubcommand(new PressureCommand(session))
-                .addSubcommand(new LightCommand(session))
-                .addSubcommand(new ChillCommand(session))
-                .addSubcommand(new ImportCommand(session))
-                .addSubcommand(new CheckCommand(session))
-                .addSubcommand(new CalendarCommand(session))
-                .setOut(session.out())
-                .setErr(session.err());
+                .addSubcommand(new OpenCommand(console))
+                .addSubcommand(new ReportCommand(console))
+                .addSubcommand(new DoseCommand(console))
+                .addSubcommand(new PressureCommand(console))
+                .addSubcommand(new LightCommand(console))
+                .addSubcommand(new ChillCommand(console))
+                .addSubcommand(new ImportCommand(console))
+                .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new CalendarCommand(console))
+                .setOut(console.out())
+                .setErr(console.err());
         line.getSubcommands().values().forEach(one -> one.getCommandSpec().mixinStandardHelpOptions(true));
         line.setParameterExceptionHandler((fault, ignored) -> {
             String command = fault.getCommandLine().getCommandName();
@@ -41,11 +41,11 @@ public final class Commands {
             String what = fault instanceof UnmatchedArgumentException unmatched
                     ? "\"" + unmatched.getUnmatched().get(0) + "\" is not known here"
                     : fault.getMessage();
-            return say(session.err(), what + "; see undercroft " + hint + "--help");
+            return say(console.err(), what + "; see undercroft " + hint + "--help");
         });
         line.setExecutionExceptionHandler((fault, where, ignored) -> {
             if (fault instanceof InvalidInput) {
-                return say(session.err(), fault.getMessage());
+                return say(console.err(), fault.getMessage());
             }
             throw fault;
         });

@@ -34,8 +34,8 @@ final class DoseCommand extends Question {
             description = "metres above sea level (default: ${DEFAULT-VALUE})")
     private String altitude;
 
-    DoseCommand(Session session) {
-        super(session);
+    DoseCommand(Console console) {
+        super(console);
     }
 
     @Override

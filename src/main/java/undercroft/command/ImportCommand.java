@@ -54,8 +54,8 @@ final class ImportCommand extends Question {
     @Option(names = "--unit", description = "c, f or k, when the file leaves it open")
     private String unit;
 
-    ImportCommand(Session session) {
-        super(session);
+    ImportCommand(Console console) {
+        super(console);
     }
 
     @Override
@@ -65,7 +65,7 @@ final class ImportCommand extends Question {
         Inspection found = LoggerFile.inspect(file, cellar.zone());
         Choices choices = choices(found);
         ImportedLog log = LoggerFile.read(file, choices, Progress.NONE);
-        try (CellarStore store = CellarStore.open(folder, session().clock(), "undercroft import")) {
+        try (CellarStore store = CellarStore.open(folder, console().clock(), "undercroft import")) {
             ImportMerge merge = ImportMerge.of(store.temperatures(placeId), log.celsius());
             if (!merge.changesNothing()) {
                 store.replaceTemperatures(placeId, merge.series());

@@ -40,8 +40,8 @@ final class LightCommand extends Question {
     @Option(names = "--glass-millimetres", description = "thickness of the wall (default: usual for the colour)")
     private String millimetres;
 
-    LightCommand(Session session) {
-        super(session);
+    LightCommand(Console console) {
+        super(console);
     }
 
     @Override

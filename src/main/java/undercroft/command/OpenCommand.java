@@ -22,7 +22,7 @@ final class OpenCommand implements Callable<Integer> {
 
     private static final int TERMINAL_COLUMNS = 100;
 
-    private final Session session;
+    private final Console console;
 
     @Parameters(
             index = "0",
@@ -31,8 +31,8 @@ final class OpenCommand implements Callable<Integer> {
             description = "the cellar folder (default: the demo)")
     private Path folder;
 
-    OpenCommand(Session session) {
-        this.session = session;
+    OpenCommand(Console console) {
+        this.console = console;
     }
 
     @Override
@@ -41,7 +41,7 @@ final class OpenCommand implements Callable<Integer> {
             // With nothing to restore there is no use for a window: say at once what is wrong.
             CellarStore.read(folder);
         }
-        if (session.window().open(folder)) {
+        if (console.window().open(folder)) {
             return 0;
         }
         if (folder == null) {
@@ -51,15 +51,15 @@ final class OpenCommand implements Callable<Integer> {
                     demo.cellar(),
                     temperatures,
                     lastLogged(temperatures),
-                    session.scratch().resolve(DEMO));
+                    console.scratch().resolve(DEMO));
         } else {
             Cellar cellar = CellarStore.read(folder);
-            Path out = session.scratch()
+            Path out = console.scratch()
                     .resolve(String.valueOf(folder.toAbsolutePath().normalize().getFileName()));
             report(
                     cellar,
                     CellarStore.temperatures(folder, cellar),
-                    session.clock().instant(),
+                    console.clock().instant(),
                     out);
         }
         return 0;
@@ -71,16 +71,16 @@ final class OpenCommand implements Callable<Integer> {
                 .filter(series -> !series.isEmpty())
                 .map(series -> Instant.ofEpochSecond(series.lastTime()))
                 .max(Instant::compareTo)
-                .orElseGet(() -> session.clock().instant());
+                .orElseGet(() -> console.clock().instant());
     }
 
     private void report(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Path out) {
         CellarOutlook outlook = Outlooks.of(cellar, temperatures, at);
         ShelfReport.write(out, outlook);
-        session.out().println("No display to open a window on, so here is the report instead.");
-        session.out().println("Page: " + out.resolve("index.html"));
-        session.out().println();
-        session.out().print(ShelfTable.of(outlook, TERMINAL_COLUMNS));
-        session.out().flush();
+        console.out().println("No display to open a window on, so here is the report instead.");
+        console.out().println("Page: " + out.resolve("index.html"));
+        console.out().println();
+        console.out().print(ShelfTable.of(outlook, TERMINAL_COLUMNS));
+        console.out().flush();
     }
 }

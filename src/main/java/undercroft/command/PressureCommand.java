@@ -87,8 +87,8 @@ final class PressureCommand extends Question {
             description = "metres above sea level (default: ${DEFAULT-VALUE})")
     private String altitude;
 
-    PressureCommand(Session session) {
-        super(session);
+    PressureCommand(Console console) {
+        super(console);
     }
 
     @Override

@@ -6,26 +6,26 @@ import undercroft.report.Answer;
 
 /** A command that asks the calculations one thing and prints the answer. */
 abstract class Question implements Callable<Integer> {
-    private final Session session;
+    private final Console console;
 
     @Option(names = "--json", description = "print one JSON object, units in its keys")
     private boolean json;
 
-    Question(Session session) {
-        this.session = session;
+    Question(Console console) {
+        this.console = console;
     }
 
     abstract Answer answer();
 
-    Session session() {
-        return session;
+    Console console() {
+        return console;
     }
 
     @Override
     public Integer call() {
         Answer answer = answer();
-        session.out().print(json ? answer.json() : answer.text());
-        session.out().flush();
+        console.out().print(json ? answer.json() : answer.text());
+        console.out().flush();
         return 0;
     }
 }

@@ -23,14 +23,14 @@ final class ReportCommand extends Question {
     @Option(names = "--out", required = true, description = "folder to write into")
     private Path out;
 
-    ReportCommand(Session session) {
-        super(session);
+    ReportCommand(Console console) {
+        super(console);
     }
 
     @Override
     Answer answer() {
         Cellar cellar = CellarStore.read(folder);
-        Instant instant = at == null ? session().clock().instant() : Typed.instant("--at", at, cellar.zone());
+        Instant instant = at == null ? console().clock().instant() : Typed.instant("--at", at, cellar.zone());
         CellarOutlook outlook = Outlooks.of(cellar, CellarStore.temperatures(folder, cellar), instant);
         ShelfReport.write(out, outlook);
         return new Answer()

@@ -10,7 +10,7 @@ import java.time.ZoneId;
  *
  * @param scratch a folder for reports nobody named a place for
  */
-public record Session(PrintWriter out, PrintWriter err, Clock clock, ZoneId zone, Path scratch, WindowOpener window) {
+public record Console(PrintWriter out, PrintWriter err, Clock clock, ZoneId zone, Path scratch, WindowOpener window) {
     /** Opens a window on a cellar folder, or on the demo. */
     public interface WindowOpener {
         /**
