@@ -48,6 +48,36 @@ public final class MinMaxDownsampler {
         return thinning.run(first, last);
     }
 
+    /**
+     * The lowest and the highest sample of each bin of wall-clock time, in order of time: a log too dense to be drawn anew at
+     * every move, with every peak kept as it was read.
+     *
+     * @param binSeconds length of a bin, above 0
+     */
+    public static TimeSeries extremes(TimeSeries series, long binSeconds) {
+        if (binSeconds <= 0) {
+            throw new IllegalArgumentException("a bin has a length");
+        }
+        TimeSeries.Builder kept = new TimeSeries.Builder();
+        int i = 0;
+        while (i < series.size()) {
+            long end = (Math.floorDiv(series.timeAt(i), binSeconds) + 1) * binSeconds;
+            int lowest = i;
+            int highest = i;
+            for (i++; i < series.size() && series.timeAt(i) < end; i++) {
+                lowest = series.valueAt(i) < series.valueAt(lowest) ? i : lowest;
+                highest = series.valueAt(i) > series.valueAt(highest) ? i : highest;
+            }
+            int first = Math.min(lowest, highest);
+            int second = Math.max(lowest, highest);
+            kept.add(series.timeAt(first), series.valueAt(first));
+            if (second > first) {
+                kept.add(series.timeAt(second), series.valueAt(second));
+            }
+        }
+        return kept.build();
+    }
+
     /** Thins the median of a band; values that are NaN break the line. */
     public static ThinnedSeries thin(Band band, long from, long until, int columns) {
         MinMaxDownsampler thinning =

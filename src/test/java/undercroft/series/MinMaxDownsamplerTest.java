@@ -130,4 +130,14 @@ class MinMaxDownsamplerTest {
         assertEquals(0, MinMaxDownsampler.thin(TimeSeries.empty(), 0, 10, 5, 1).size());
         assertThrows(IllegalArgumentException.class, () -> MinMaxDownsampler.thin(TimeSeries.empty(), 10, 10, 5, 1));
     }
+
+    @Test
+    void theExtremesOfABinStandWhereTheyWereRead() {
+        TimeSeries series = TimeSeries.of(new long[] {0, 10, 20, 30, 40, 100, 130}, new double[] {5, 9, 1, 4, 6, 7, 7});
+        TimeSeries kept = MinMaxDownsampler.extremes(series, 60);
+        assertEquals(TimeSeries.of(new long[] {10, 20, 100, 130}, new double[] {9, 1, 7, 7}), kept);
+        assertEquals(series, MinMaxDownsampler.extremes(series, 1));
+        assertTrue(MinMaxDownsampler.extremes(TimeSeries.empty(), 60).isEmpty());
+        assertThrows(IllegalArgumentException.class, () -> MinMaxDownsampler.extremes(series, 0));
+    }
 }

@@ -18,6 +18,7 @@ import undercroft.plot.Stroke;
 import undercroft.plot.ValueAxis;
 import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
+import undercroft.series.MinMaxDownsampler;
 import undercroft.series.TimeSeries;
 import undercroft.store.logger.Finding;
 import undercroft.store.logger.ImportMerge;
@@ -33,6 +34,7 @@ import undercroft.store.logger.Reason;
 public record ImportResult(ImportedLog log, boolean changesNothing, List<String> lines, PlotStack picture) {
     private static final int LINES_NAMED = 3;
     private static final long LONGEST_STEP_SECONDS = 3 * 3600L;
+    private static final long PREVIEW_BIN_SECONDS = 900;
 
     public ImportResult {
         lines = List.copyOf(lines);
@@ -109,13 +111,13 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
     }
 
     private static LineLayer line(TimeSeries celsius, UnitSystem units, Stroke stroke, String labelKey) {
-        TimeSeries shown = celsius;
+        TimeSeries thin = MinMaxDownsampler.extremes(celsius, PREVIEW_BIN_SECONDS);
+        TimeSeries shown = thin;
         if (units == UnitSystem.US) {
             TimeSeries.Builder mapped = new TimeSeries.Builder();
-            for (int i = 0; i < celsius.size(); i++) {
+            for (int i = 0; i < thin.size(); i++) {
                 mapped.add(
-                        celsius.timeAt(i),
-                        Temperature.ofCelsius(celsius.valueAt(i)).fahrenheit());
+                        thin.timeAt(i), Temperature.ofCelsius(thin.valueAt(i)).fahrenheit());
             }
             shown = mapped.build();
         }
