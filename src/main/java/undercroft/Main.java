@@ -13,7 +13,7 @@ public final class Main {
 
     /** Runs the command named by the arguments; none opens the window. */
     public static void main(String[] arguments) {
-        Machine machine = Machine.here();
+        HostEnvironment machine = HostEnvironment.here();
         Console console = new Console(
                 new PrintWriter(System.out, false, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),

@@ -6,13 +6,13 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.stage.Stage;
-import undercroft.view.Looks;
+import undercroft.view.kit.Looks;
 
 /** The window's program: hands the stage to the desk. */
 public final class UndercroftApp extends Application {
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
-    private Desk desk;
+    private OpenCellar desk;
 
     /**
      * Opens the window and returns when it is closed.
@@ -34,7 +34,7 @@ public final class UndercroftApp extends Application {
     @Override
     public void start(Stage stage) {
         Looks.loadFonts();
-        desk = new Desk(stage, Machine.here(), Clock.systemUTC());
+        desk = new OpenCellar(stage, HostEnvironment.here(), Clock.systemUTC());
         if (getParameters().getRaw().isEmpty()) {
             desk.showDemo();
         } else {

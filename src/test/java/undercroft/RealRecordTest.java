@@ -19,12 +19,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -77,8 +77,8 @@ final class RealRecordTest {
         // The record's own hottest seven days are 15 to 21 July 2013.
         assertTrue(hottest.from().isBefore(Instant.parse("2013-07-17T00:00:00Z")));
         assertTrue(hottest.until().isAfter(Instant.parse("2013-07-20T00:00:00Z")));
-        assertEquals("porch-ale", hottest.tolls().get(0).batchId());
-        assertTrue(hottest.tolls().get(0).shelfDaysCost() > 2);
+        assertEquals("porch-ale", hottest.impacts().get(0).batchId());
+        assertTrue(hottest.impacts().get(0).shelfDaysCost() > 2);
 
         BatchOutlook ale = outlook.batch("porch-ale");
         double warmest = ale.mainLot().temperature().warmestCelsius();
@@ -132,10 +132,10 @@ final class RealRecordTest {
         Batch batch = new Batch(
                 "porch-ale",
                 "Porch ale",
-                new Beer(BeerKind.PALE_ALE, 5, 30, 0, 12, 22, OptionalDouble.empty(), OptionalDouble.empty()),
-                new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false),
+                new Beer(BeerStyle.PALE_ALE, 5, 30, 0, 12, 22, OptionalDouble.empty(), OptionalDouble.empty()),
+                new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false),
                 new Priming(18.9, List.of(new SugarDose("dextrose", 130)), OptionalDouble.empty(), false),
-                FillHabit.CAREFUL,
+                FillingMethod.CAREFUL,
                 Optional.of(capped),
                 List.of(lot),
                 List.of(),

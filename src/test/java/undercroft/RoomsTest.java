@@ -121,6 +121,43 @@ final class RoomsTest {
             .because("what a user can do is tested without a toolkit");
 
     @ArchTest
+    static final ArchRule A_SESSION_IS_NOT_A_PAGE = noClasses()
+            .that()
+            .resideInAPackage("undercroft.session..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("undercroft.app..", "undercroft.view..", "javafx.scene..", "javafx.stage..")
+            .because("an open cellar works the same whichever page looks at it, and a command has no page");
+
+    @ArchTest
+    static final ArchRule ONE_PICTURE_FOR_SCREEN_AND_PAPER = onlyKnows(
+            "picture",
+            "what a plot shows of a batch is decided once, for the window and for the report",
+            "undercroft.quantity..",
+            "undercroft.series..",
+            "undercroft.catalogue..",
+            "undercroft.calc..",
+            "undercroft.cellar..",
+            "undercroft.outlook..",
+            "undercroft.plot..",
+            "undercroft.picture..");
+
+    @ArchTest
+    static final ArchRule PAGES_STAND_ON_THE_KIT = noClasses()
+            .that()
+            .resideInAPackage("undercroft.view.kit..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "undercroft.view",
+                    "undercroft.view.shelf..",
+                    "undercroft.view.bottling..",
+                    "undercroft.view.spells..",
+                    "undercroft.view.servings..",
+                    "undercroft.view.edit..")
+            .because("what every page uses must not know any of them");
+
+    @ArchTest
     static final ArchRule THE_VIEW_ONLY_SHOWS = noClasses()
             .that()
             .resideInAPackage("undercroft.view..")

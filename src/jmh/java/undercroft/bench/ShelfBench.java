@@ -48,13 +48,13 @@ public class ShelfBench {
                         batch.beer(),
                         batch.yeast(),
                         batch.priming(),
-                        batch.fillHabit(),
+                        batch.fillingMethod(),
                         batch.cappedAt(),
                         batch.lots(),
                         batch.readings(),
                         batch.notes()));
             }
         }
-        return demo.withPours(List.of()).withBatches(batches);
+        return demo.withServings(List.of()).withBatches(batches);
     }
 }

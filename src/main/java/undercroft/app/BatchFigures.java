@@ -13,6 +13,7 @@ import undercroft.outlook.Why;
 import undercroft.outlook.Wording;
 import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** The key figures of a lot. */
 record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
@@ -36,7 +37,7 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
 
     private BatchPage.Figure pressure() {
         PressureOutlook pressure = lot.pressure();
-        String detail = Texts.of("batch.figure.pressure-limit", words.bar(pressure.limitBar()));
+        String detail = Texts.of("batch.figure.pressure-limit", words.bar(pressure.workingPressureBar()));
         return figure("pressure", words.bar(pressure.atPresent().median()), detail, pressure.alert());
     }
 

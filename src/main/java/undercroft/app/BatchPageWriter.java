@@ -13,6 +13,7 @@ import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.Wording;
+import undercroft.wording.Texts;
 
 /** Writes the page of a batch. */
 record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
@@ -104,7 +105,8 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
             what = Texts.of("batch.reading.squeeze", squeeze.feel().label());
             note = lotName(squeeze.lotId());
         } else if (reading instanceof Reading.Opened opened) {
-            what = Texts.of("batch.reading.opened", opened.liveliness().label());
+            what = Texts.of(
+                    "batch.reading.opened", opened.perceivedCarbonation().label());
             note = lotName(opened.lotId());
         } else {
             double gravity = ((Reading.Density) reading).specificGravity();

@@ -11,6 +11,8 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
+import undercroft.session.Workspace;
+import undercroft.wording.Texts;
 
 /** The page of the batch chosen on the shelf. */
 public final class BatchViewModel {

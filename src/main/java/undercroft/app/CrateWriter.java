@@ -10,6 +10,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.Stage;
 import undercroft.outlook.Wording;
+import undercroft.wording.Texts;
 
 /** Letters the crates of one batch. */
 record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
@@ -74,7 +75,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
                     "shelf.crate.stage",
                     lot.stage().label(),
                     words.volumes(lot.carbonation().atPresent().median()));
-            case FILLING, TIRED, EMPTY -> lot.stage().label();
+            case FILLING, PAST_BEST_BEFORE, EMPTY -> lot.stage().label();
         };
     }
 

@@ -2,6 +2,7 @@ package undercroft.app;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import undercroft.wording.Texts;
 
 /** Which page of the window is shown. For the window's thread. */
 public final class Pages {
@@ -12,7 +13,7 @@ public final class Pages {
         SHELF("page.shelf.button"),
         BOTTLING_DAY("page.bottling.button"),
         WARM_SPELLS("page.spells.button"),
-        POURS("page.pours.button");
+        SERVINGS("page.pours.button");
 
         private final String key;
 

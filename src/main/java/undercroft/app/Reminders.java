@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Set;
 import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.PourPlan;
+import undercroft.outlook.ServingPlan;
 import undercroft.outlook.Task;
 import undercroft.outlook.Wording;
+import undercroft.wording.Texts;
 
 /** What is worth a quiet notice while the window is open, each thing once. */
 public final class Reminders {
@@ -32,12 +33,12 @@ public final class Reminders {
                 fresh.add(new Reminder(task.what(), task.why(), task.batchId()));
             }
         }
-        for (PourPlan plan : outlook.pours()) {
+        for (ServingPlan plan : outlook.servings()) {
             boolean soon = plan.chillFrom()
                     .filter(from -> !from.isBefore(outlook.at())
                             && !from.isAfter(outlook.at().plus(SOON)))
                     .isPresent();
-            if (soon && told.add("chill soon/" + plan.pour().id())) {
+            if (soon && told.add("chill soon/" + plan.serving().id())) {
                 fresh.add(chill(plan, outlook));
             }
         }
@@ -45,15 +46,15 @@ public final class Reminders {
         return fresh;
     }
 
-    private static Reminder chill(PourPlan plan, CellarOutlook outlook) {
-        String name = outlook.cellar().batch(plan.pour().batchId()).name();
+    private static Reminder chill(ServingPlan plan, CellarOutlook outlook) {
+        String name = outlook.cellar().batch(plan.serving().batchId()).name();
         Wording words = Wording.of(outlook);
         return new Reminder(
-                Texts.counted("tonight.remind.chill", plan.pour().bottles(), name),
+                Texts.counted("tonight.remind.chill", plan.serving().bottles(), name),
                 Texts.of(
                         "tonight.remind.why",
                         words.when(plan.chillFrom().orElseThrow()),
-                        words.when(plan.pour().at())),
-                plan.pour().batchId());
+                        words.when(plan.serving().at())),
+                plan.serving().batchId());
     }
 }

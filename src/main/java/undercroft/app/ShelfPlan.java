@@ -16,6 +16,7 @@ import undercroft.outlook.LotOutlook;
 import undercroft.outlook.PlaceOutlook;
 import undercroft.outlook.Stage;
 import undercroft.outlook.Wording;
+import undercroft.wording.Texts;
 
 /** What stands where on the drawn shelf: planks from top to bottom with their crates from left to right. */
 public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gone) {

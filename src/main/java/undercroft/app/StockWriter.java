@@ -5,6 +5,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.StockOutlook;
 import undercroft.outlook.Wording;
+import undercroft.wording.Texts;
 
 /** Writes where the bottles of a batch are and how fast they go. */
 record StockWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {

@@ -18,6 +18,8 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.Wording;
 import undercroft.quantity.UnitSystem;
+import undercroft.session.Workspace;
+import undercroft.wording.Texts;
 
 /** The day the shelf is seen as of: days from today, 0 following the clock, others at noon on the cellar's wall clock. */
 public final class TimeViewModel {

@@ -42,7 +42,7 @@ public record BottlePressure(
 
     /** What the safety estimate at {@link #CHECKED_CELSIUS} leaves to the limit, bar; below zero when it is over. */
     public double marginBar() {
-        return limits.limitBar()
+        return limits.workingPressureBar()
                 - warmths.get(CELSIUS.indexOf((int) CHECKED_CELSIUS)).gaugeBar().high();
     }
 
@@ -59,7 +59,7 @@ public record BottlePressure(
                 contents.beerFactor().median() - BeerFactor.SPREAD,
                 1,
                 1,
-                limits.limitBar());
+                limits.workingPressureBar());
         return new BottlePressure(bottle, limits, warmths, heat, highestTargetVolumes);
     }
 

@@ -122,7 +122,7 @@ public record BottlingDay(
                         pressure.bottle().label(),
                         target,
                         BottlePressure.CHECKED_CELSIUS,
-                        pressure.limits().limitBar(),
+                        pressure.limits().workingPressureBar(),
                         Math.floor(highest * 10) / 10));
             } else if (over) {
                 refusals.add(String.format(
@@ -131,7 +131,7 @@ public record BottlingDay(
                                 + " %.1f bar even without sugar.",
                         pressure.bottle().label(),
                         BottlePressure.CHECKED_CELSIUS,
-                        pressure.limits().limitBar()));
+                        pressure.limits().workingPressureBar()));
             }
         }
         return refusals;

@@ -12,7 +12,7 @@ import undercroft.calc.priming.PrimingYield;
 import undercroft.calc.priming.SugarAddition;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
 import undercroft.cellar.DatedGravity;
@@ -46,7 +46,7 @@ public record Capping(Batch batch, List<String> differences) {
             Instant cappedAt,
             String placeId,
             Cover cover,
-            FillHabit fillHabit,
+            FillingMethod fillingMethod,
             List<Integer> counts,
             double primedLitres,
             double sugarGrams) {
@@ -63,7 +63,7 @@ public record Capping(Batch batch, List<String> differences) {
                     cappedAt,
                     placeId,
                     cover,
-                    FillHabit.CAREFUL,
+                    FillingMethod.CAREFUL,
                     day.order().rows().stream().map(FillRow::filled).toList(),
                     Math.max(
                             0.1,
@@ -107,7 +107,7 @@ public record Capping(Batch batch, List<String> differences) {
                         beer.expectedFinalGravity()),
                 planned.yeast(),
                 priming(day, done),
-                done.fillHabit(),
+                done.fillingMethod(),
                 Optional.of(done.cappedAt()),
                 lots(rows, done),
                 planned.readings(),

@@ -18,15 +18,15 @@ final class HighestTarget {
     /** Volumes of CO2, 0 to 7; 0 when not even the beer without sugar is safe. */
     static double volumes(BottlingPlan plan, BottleType bottle, UnfinishedFermentation unfinished) {
         ClosedBottle closed = BottlePressure.closed(plan, bottle);
-        double limitBar = PressureLimits.of(bottle).limitBar();
-        if (excess(plan, closed, unfinished, 0, limitBar) > 0) {
+        double workingPressureBar = PressureLimits.of(bottle).workingPressureBar();
+        if (excess(plan, closed, unfinished, 0, workingPressureBar) > 0) {
             return 0;
         }
-        if (excess(plan, closed, unfinished, MOST_VOLUMES, limitBar) <= 0) {
+        if (excess(plan, closed, unfinished, MOST_VOLUMES, workingPressureBar) <= 0) {
             return MOST_VOLUMES;
         }
         return new BrentSolver(ACCURACY_VOLUMES)
-                .solve(100, target -> excess(plan, closed, unfinished, target, limitBar), 0, MOST_VOLUMES);
+                .solve(100, target -> excess(plan, closed, unfinished, target, workingPressureBar), 0, MOST_VOLUMES);
     }
 
     private static double excess(
@@ -34,7 +34,7 @@ final class HighestTarget {
             ClosedBottle closed,
             UnfinishedFermentation unfinished,
             double targetVolumes,
-            double limitBar) {
+            double workingPressureBar) {
         PrimingDose dose = PrimingDose.forTarget(
                 plan.sugar(),
                 plan.filling().shares().bottleLitres(),
@@ -42,6 +42,6 @@ final class HighestTarget {
                 Carbonation.ofVolumes(targetVolumes),
                 plan.atmosphereBar());
         BottleContents contents = BottleContents.of(plan, dose, unfinished);
-        return BottlePressure.safetyBar(closed, BottlePressure.CHECKED_CELSIUS, contents) - limitBar;
+        return BottlePressure.safetyBar(closed, BottlePressure.CHECKED_CELSIUS, contents) - workingPressureBar;
     }
 }

@@ -17,15 +17,21 @@ public enum BottleClass implements Listed {
     private final String id;
     private final String label;
     private final double cautionBar;
-    private final double limitBar;
+    private final double workingPressureBar;
     private final double minuteStrengthBar;
     private final String basis;
 
-    BottleClass(String id, String label, double cautionBar, double limitBar, double minuteStrengthBar, String basis) {
+    BottleClass(
+            String id,
+            String label,
+            double cautionBar,
+            double workingPressureBar,
+            double minuteStrengthBar,
+            String basis) {
         this.id = id;
         this.label = label;
         this.cautionBar = cautionBar;
-        this.limitBar = limitBar;
+        this.workingPressureBar = workingPressureBar;
         this.minuteStrengthBar = minuteStrengthBar;
         this.basis = basis;
     }
@@ -46,8 +52,8 @@ public enum BottleClass implements Listed {
     }
 
     /** Never to be exceeded, bar gauge. */
-    public double limitBar() {
-        return limitBar;
+    public double workingPressureBar() {
+        return workingPressureBar;
     }
 
     /** Pressure held for 60 s that the class is taken to stand, bar gauge. */

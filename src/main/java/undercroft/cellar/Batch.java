@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
@@ -26,7 +26,7 @@ public record Batch(
         Beer beer,
         Yeast yeast,
         Priming priming,
-        FillHabit fillHabit,
+        FillingMethod fillingMethod,
         Optional<Instant> cappedAt,
         List<Lot> lots,
         List<Reading> readings,
@@ -67,12 +67,12 @@ public record Batch(
             Beer beer,
             Yeast yeast,
             Priming priming,
-            FillHabit fillHabit,
+            FillingMethod fillingMethod,
             Optional<Instant> cappedAt,
             List<Lot> lots,
             List<Reading> readings,
             String notes) {
-        this(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, notes, Optional.empty());
+        this(id, name, beer, yeast, priming, fillingMethod, cappedAt, lots, readings, notes, Optional.empty());
     }
 
     /** A batch that waits to be bottled, with its plan as a draft. */
@@ -83,7 +83,7 @@ public record Batch(
                 beer,
                 yeast,
                 primingOf(plan),
-                FillHabit.CAREFUL,
+                FillingMethod.CAREFUL,
                 Optional.empty(),
                 List.of(),
                 List.of(),
@@ -142,7 +142,7 @@ public record Batch(
     }
 
     public Batch withLots(List<Lot> newLots) {
-        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, newLots, readings, notes, plan);
+        return new Batch(id, name, beer, yeast, priming, fillingMethod, cappedAt, newLots, readings, notes, plan);
     }
 
     /** The lot with the same id replaced. */
@@ -153,16 +153,16 @@ public record Batch(
     }
 
     public Batch withReadings(List<Reading> newReadings) {
-        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, newReadings, notes, plan);
+        return new Batch(id, name, beer, yeast, priming, fillingMethod, cappedAt, lots, newReadings, notes, plan);
     }
 
     public Batch withNotes(String newNotes) {
-        return new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, newNotes, plan);
+        return new Batch(id, name, beer, yeast, priming, fillingMethod, cappedAt, lots, readings, newNotes, plan);
     }
 
     /** Beer and yeast corrected. */
     public Batch withBeer(Beer newBeer, Yeast newYeast) {
-        return new Batch(id, name, newBeer, newYeast, priming, fillHabit, cappedAt, lots, readings, notes, plan);
+        return new Batch(id, name, newBeer, newYeast, priming, fillingMethod, cappedAt, lots, readings, notes, plan);
     }
 
     /** With its draft changed, and the priming following it. */
@@ -173,7 +173,7 @@ public record Batch(
                 beer,
                 yeast,
                 primingOf(newPlan),
-                fillHabit,
+                fillingMethod,
                 cappedAt,
                 lots,
                 readings,

@@ -1,7 +1,7 @@
 package undercroft.cellar;
 
 import java.util.OptionalDouble;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.quantity.Check;
 
 /**
@@ -16,7 +16,7 @@ import undercroft.quantity.Check;
  * @param expectedFinalGravity specific gravity at which fermentation is complete, if known
  */
 public record Beer(
-        BeerKind kind,
+        BeerStyle kind,
         double abvPercent,
         double bitternessIbu,
         double reducedHopShare,

@@ -20,7 +20,7 @@ import undercroft.quantity.InvalidInput;
  * @param zone the wall clock of the cellar
  * @param ownBottles bottle makes of the user's own, beside the standard ones
  * @param ownSugars sugars of the user's own, beside the standard ones
- * @param tonight what was said to lines of Tonight, one note a task
+ * @param taskNotes what was said to lines of Tonight, one note a task
  */
 public record Cellar(
         String name,
@@ -28,21 +28,21 @@ public record Cellar(
         Settings settings,
         List<Place> places,
         List<Batch> batches,
-        List<Pour> pours,
+        List<Serving> servings,
         List<BottleType> ownBottles,
         List<Sugar> ownSugars,
-        List<TaskNote> tonight) {
+        List<TaskNote> taskNotes) {
     public Cellar {
         name = Check.text("name", name);
         places = List.copyOf(places);
         batches = List.copyOf(batches);
-        pours = List.copyOf(pours);
+        servings = List.copyOf(servings);
         ownBottles = List.copyOf(ownBottles);
         ownSugars = List.copyOf(ownSugars);
-        tonight = List.copyOf(tonight);
+        taskNotes = List.copyOf(taskNotes);
         checkUnique("places", places.stream().map(Place::id).toList());
         checkUnique("batches", batches.stream().map(Batch::id).toList());
-        checkUnique("pours", pours.stream().map(Pour::id).toList());
+        checkUnique("pours", servings.stream().map(Serving::id).toList());
         checkUnique("bottles", ownBottles.stream().map(BottleType::id).toList());
         checkUnique("sugars", ownSugars.stream().map(Sugar::id).toList());
         List<BottleType> bottles = join(ownBottles, Bottles.STANDARD);
@@ -54,9 +54,9 @@ public record Cellar(
                 throw fault.within("batches[" + i + "]");
             }
         }
-        for (int i = 0; i < pours.size(); i++) {
-            Listed.find(batches, pours.get(i).batchId(), "pours[" + i + "].batch");
-            Listed.find(places, pours.get(i).placeId(), "pours[" + i + "].place");
+        for (int i = 0; i < servings.size(); i++) {
+            Listed.find(batches, servings.get(i).batchId(), "pours[" + i + "].batch");
+            Listed.find(places, servings.get(i).placeId(), "pours[" + i + "].place");
         }
     }
 
@@ -67,10 +67,10 @@ public record Cellar(
             Settings settings,
             List<Place> places,
             List<Batch> batches,
-            List<Pour> pours,
+            List<Serving> servings,
             List<BottleType> ownBottles,
             List<Sugar> ownSugars) {
-        this(name, zone, settings, places, batches, pours, ownBottles, ownSugars, List.of());
+        this(name, zone, settings, places, batches, servings, ownBottles, ownSugars, List.of());
     }
 
     /** A new cellar with nothing in it. */
@@ -150,51 +150,51 @@ public record Cellar(
     }
 
     public Cellar withName(String newName) {
-        return new Cellar(newName, zone, settings, places, batches, pours, ownBottles, ownSugars, tonight);
+        return new Cellar(newName, zone, settings, places, batches, servings, ownBottles, ownSugars, taskNotes);
     }
 
     public Cellar withSettings(Settings newSettings) {
-        return new Cellar(name, zone, newSettings, places, batches, pours, ownBottles, ownSugars, tonight);
+        return new Cellar(name, zone, newSettings, places, batches, servings, ownBottles, ownSugars, taskNotes);
     }
 
     public Cellar withPlaces(List<Place> newPlaces) {
-        return new Cellar(name, zone, settings, newPlaces, batches, pours, ownBottles, ownSugars, tonight);
+        return new Cellar(name, zone, settings, newPlaces, batches, servings, ownBottles, ownSugars, taskNotes);
     }
 
     public Cellar withBatches(List<Batch> newBatches) {
-        return new Cellar(name, zone, settings, places, newBatches, pours, ownBottles, ownSugars, tonight);
+        return new Cellar(name, zone, settings, places, newBatches, servings, ownBottles, ownSugars, taskNotes);
     }
 
-    public Cellar withPours(List<Pour> newPours) {
-        return new Cellar(name, zone, settings, places, batches, newPours, ownBottles, ownSugars, tonight);
+    public Cellar withServings(List<Serving> newServings) {
+        return new Cellar(name, zone, settings, places, batches, newServings, ownBottles, ownSugars, taskNotes);
     }
 
     public Cellar withOwnBottles(List<BottleType> newBottles) {
-        return new Cellar(name, zone, settings, places, batches, pours, newBottles, ownSugars, tonight);
+        return new Cellar(name, zone, settings, places, batches, servings, newBottles, ownSugars, taskNotes);
     }
 
     public Cellar withOwnSugars(List<Sugar> newSugars) {
-        return new Cellar(name, zone, settings, places, batches, pours, ownBottles, newSugars, tonight);
+        return new Cellar(name, zone, settings, places, batches, servings, ownBottles, newSugars, taskNotes);
     }
 
-    public Cellar withTonight(List<TaskNote> newTonight) {
-        return new Cellar(name, zone, settings, places, batches, pours, ownBottles, ownSugars, newTonight);
+    public Cellar withTaskNotes(List<TaskNote> newTaskNotes) {
+        return new Cellar(name, zone, settings, places, batches, servings, ownBottles, ownSugars, newTaskNotes);
     }
 
     /** With what was said to one task last; notes on it before, and those that ran out by then, are let go. */
     public Cellar withTaskNote(TaskNote note, Instant at) {
         List<TaskNote> all = new ArrayList<>();
-        for (TaskNote each : tonight) {
+        for (TaskNote each : taskNotes) {
             if (!each.taskKey().equals(note.taskKey()) && each.holdsAt(at)) {
                 all.add(each);
             }
         }
         all.add(note);
-        return withTonight(all);
+        return withTaskNotes(all);
     }
 
-    public Cellar withPour(Pour pour) {
-        return withPours(replaced(pours, pour));
+    public Cellar withServing(Serving serving) {
+        return withServings(replaced(servings, serving));
     }
 
     /** The place with the same id replaced, or added at the end. */

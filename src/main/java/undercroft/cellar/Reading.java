@@ -2,7 +2,7 @@ package undercroft.cellar;
 
 import java.time.Instant;
 import undercroft.catalogue.BottleFeel;
-import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.quantity.Check;
 
 /** Something a person found out about a batch in its bottles. */
@@ -26,7 +26,7 @@ public sealed interface Reading {
     }
 
     /** A bottle opened and judged. */
-    record Opened(Instant at, String lotId, Liveliness liveliness) implements Reading {
+    record Opened(Instant at, String lotId, PerceivedCarbonation perceivedCarbonation) implements Reading {
         public Opened {
             Check.id("lot", lotId);
         }

@@ -1,6 +1,6 @@
 package undercroft.cellar;
 
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 
@@ -9,4 +9,4 @@ import undercroft.catalogue.YeastStrain;
  *
  * @param fermentsDextrins true for diastatic or wild yeast, which goes on slowly for months
  */
-public record Yeast(YeastStrain strain, YeastState state, Settling settling, boolean fermentsDextrins) {}
+public record Yeast(YeastStrain strain, YeastState state, Flocculation flocculation, boolean fermentsDextrins) {}

@@ -40,7 +40,7 @@ final class CalendarCommand extends Question {
         List<Path> files = ShelfCalendar.of(outlook, now).write(out, perBatch);
         return new Answer()
                 .put("files", files.stream().map(Path::toString).toList())
-                .put("pours", outlook.pours().size())
+                .put("pours", outlook.servings().size())
                 .say("Wrote " + (files.size() == 1 ? files.get(0) : files.size() + " calendars into " + out) + " for "
                         + cellar.name() + ".");
     }

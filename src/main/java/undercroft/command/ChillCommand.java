@@ -8,8 +8,8 @@ import undercroft.calc.chill.BottleThermal;
 import undercroft.calc.chill.Cooling;
 import undercroft.calc.chill.FreezerAlarm;
 import undercroft.catalogue.BottleType;
+import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Listed;
-import undercroft.catalogue.Surroundings;
 import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Temperature;
@@ -36,7 +36,7 @@ final class ChillCommand extends Question {
             names = "--in",
             defaultValue = "fridge",
             description = "fridge, fan-fridge, freezer or ice-water (default: ${DEFAULT-VALUE})")
-    private String surroundings;
+    private String coolingMedium;
 
     ChillCommand(Console console) {
         super(console);
@@ -45,7 +45,7 @@ final class ChillCommand extends Question {
     @Override
     Answer answer() {
         BottleType type = bottle.type();
-        Surroundings place = Listed.find(Surroundings.class, surroundings, "--in");
+        CoolingMedium place = Listed.find(CoolingMedium.class, coolingMedium, "--in");
         double start = celsius("--from", from);
         double cold = celsius("--fridge", fridge);
         double goal = celsius("--to", to);
@@ -65,7 +65,7 @@ final class ChillCommand extends Question {
         answer.say(String.format(
                 "%.0f min from %.1f to %.1f °C (%d together: %s).",
                 minutes.getAsDouble(), start, goal, count, cooling.arrangement().label()));
-        if (place == Surroundings.FREEZER) {
+        if (place == CoolingMedium.FREEZER) {
             FreezerAlarm alarm =
                     FreezerAlarm.of(BottleThermal.of(type), start, cold, FreezerAlarm.USUAL_FREEZING_CELSIUS);
             answer.say(String.format(

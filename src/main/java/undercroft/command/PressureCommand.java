@@ -120,8 +120,8 @@ final class PressureCommand extends Question {
         BottleState asked = closed.at(celsius, grams, factor.median(), capped.amount, capped.trapped);
         Interval gauge = gauge(asked, estimates);
         PressureLimits limits = PressureLimits.of(type);
-        HeatLimit heat =
-                HeatLimit.of(closed, grams, factor.median() - BeerFactor.SPREAD, capped.amount, 1, limits.limitBar());
+        HeatLimit heat = HeatLimit.of(
+                closed, grams, factor.median() - BeerFactor.SPREAD, capped.amount, 1, limits.workingPressureBar());
         Answer answer = new Answer()
                 .put("gaugeBar", gauge)
                 .put("safetyGaugeBar", estimates.safety().gaugeBar())
@@ -134,7 +134,7 @@ final class PressureCommand extends Question {
                 .put("liquidFull", asked.liquidFull())
                 .put("bottleClass", PressureLimits.workingClass(type).id())
                 .put("cautionBar", limits.cautionBar())
-                .put("limitBar", limits.limitBar())
+                .put("limitBar", limits.workingPressureBar())
                 .put("heatLimitCelsius", heat.reach() == HeatLimit.Reach.NOT_REACHED ? Double.NaN : heat.celsius());
         return words(
                 answer,
@@ -174,7 +174,7 @@ final class PressureCommand extends Question {
                 type.label(), gauge.median(), gauge.low(), gauge.high(), safety));
         answer.say(String.format(
                 "Limit %.1f bar (%s), caution from %.1f; heat limit %s.",
-                limits.limitBar(),
+                limits.workingPressureBar(),
                 PressureLimits.workingClass(type).label(),
                 limits.cautionBar(),
                 heat.reach() == HeatLimit.Reach.NOT_REACHED
@@ -188,7 +188,7 @@ final class PressureCommand extends Question {
         if (liquidFull) {
             answer.say("The beer fills the bottle: pressure rises by bars for each degree. Take some out.");
         }
-        if (safety > limits.limitBar()) {
+        if (safety > limits.workingPressureBar()) {
             answer.say(
                     "Over the limit on the safety estimate: cool it in a closed box before touching; cover eyes and hands.");
         }

@@ -28,7 +28,7 @@ final class Alerts {
         if (!anyLeft) {
             return Alert.CLEAR;
         }
-        if (strongest.high() > limits.limitBar() || peakAhead.high() > limits.limitBar() || worn) {
+        if (strongest.high() > limits.workingPressureBar() || peakAhead.high() > limits.workingPressureBar() || worn) {
             return Alert.ACT;
         }
         if (strongest.median() > limits.cautionBar() || heatLimitCelsius < HOT_WEEK_CELSIUS) {

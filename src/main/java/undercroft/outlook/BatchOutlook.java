@@ -45,7 +45,7 @@ public record BatchOutlook(
 
     /** The lot whose pressure is nearest to, or furthest beyond, its limit. */
     public LotOutlook tightestLot() {
-        return worst(lot -> lot.pressure().peakAhead().high() / lot.pressure().limitBar());
+        return worst(lot -> lot.pressure().peakAhead().high() / lot.pressure().workingPressureBar());
     }
 
     /** The lot that has had most light. */

@@ -9,6 +9,6 @@ import undercroft.series.Band;
  * @param atPresent now
  * @param atEnd when everything fermentable is gone
  * @param fractionDone share of the coming carbonation that has formed, 0 to 1
- * @param course from capping to the horizon
+ * @param trajectory from capping to the horizon
  */
-public record CarbonationOutlook(Interval atPresent, Interval atEnd, Interval fractionDone, Band course) {}
+public record CarbonationOutlook(Interval atPresent, Interval atEnd, Interval fractionDone, Band trajectory) {}

@@ -12,14 +12,14 @@ public record CellarOutlook(
         List<BatchOutlook> batches,
         List<PlaceOutlook> places,
         List<SpellReview> spells,
-        List<PourPlan> pours,
+        List<ServingPlan> servings,
         List<Task> tasks,
         List<Problem> problems) {
     public CellarOutlook {
         batches = List.copyOf(batches);
         places = List.copyOf(places);
         spells = List.copyOf(spells);
-        pours = List.copyOf(pours);
+        servings = List.copyOf(servings);
         tasks = List.copyOf(tasks);
         problems = List.copyOf(problems);
     }

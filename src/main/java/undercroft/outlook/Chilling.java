@@ -2,7 +2,7 @@ package undercroft.outlook;
 
 import java.time.Instant;
 import undercroft.catalogue.BottleType;
-import undercroft.catalogue.Surroundings;
+import undercroft.catalogue.CoolingMedium;
 import undercroft.series.TimeSeries;
 
 /**
@@ -16,17 +16,17 @@ import undercroft.series.TimeSeries;
  * @param coolingMinutes until they are cold; 0 when they are already
  * @param clearingHours upright in the cold; 0 in ice water or a freezer
  * @param coldFrom when they are cold, if they go in as planned
- * @param course temperature of the beer up to the pour, °C; empty when there is no time left
+ * @param trajectory temperature of the beer up to the pour, °C; empty when there is no time left
  */
 public record Chilling(
         String lotId,
         BottleType bottle,
         int bottles,
-        Surroundings surroundings,
+        CoolingMedium coolingMedium,
         double fromCelsius,
         double coldCelsius,
         double wantedCelsius,
         double coolingMinutes,
         double clearingHours,
         Instant coldFrom,
-        TimeSeries course) {}
+        TimeSeries trajectory) {}

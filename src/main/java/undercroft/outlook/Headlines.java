@@ -52,7 +52,7 @@ final class Headlines {
             case CARBONATING -> carbonating(batch, main);
             case CLEARING -> "Carbonated, clearing; " + readyWhen(main.ready()) + ". " + stock(main, left);
             case READY -> ready(main) + stock(main, left);
-            case TIRED -> "Past its keeping time"
+            case PAST_BEST_BEFORE -> "Past its keeping time"
                     + main.ageing()
                             .bestBefore()
                             .map(day -> " since " + words.day(day))
@@ -64,17 +64,17 @@ final class Headlines {
 
     private String overPressure(Batch batch, LotOutlook tightest) {
         PressureOutlook pressure = tightest.pressure();
-        String limit = words.bar(pressure.limitBar());
+        String limit = words.bar(pressure.workingPressureBar());
         String which = batch.lots().size() > 1
                 ? " in the " + Wording.bottles(tightest.left()) + " in "
                         + tightest.place().name()
                 : "";
-        if (pressure.strongestBottle().high() > pressure.limitBar()) {
+        if (pressure.strongestBottle().high() > pressure.workingPressureBar()) {
             return "Over-pressure" + which + ": the strongest may hold "
                     + words.bar(pressure.strongestBottle().high()) + " where " + limit + " is the limit. "
                     + coolFirst(tightest);
         }
-        if (pressure.peakAhead().high() > pressure.limitBar()) {
+        if (pressure.peakAhead().high() > pressure.workingPressureBar()) {
             return "Pressure" + which + " may pass its limit of " + limit + " in the weeks ahead (up to "
                     + words.bar(pressure.peakAhead().high()) + "). Move it somewhere cooler.";
         }

@@ -8,6 +8,6 @@ import undercroft.series.TimeSeries;
  *
  * @param words the verdict in words
  * @param perDay dose a day where they stand now (median)
- * @param course the dose adding up, a point a day (median)
+ * @param trajectory the dose adding up, a point a day (median)
  */
-public record LightOutlook(Interval dose, double perDay, Alert alert, String words, TimeSeries course) {}
+public record LightOutlook(Interval dose, double perDay, Alert alert, String words, TimeSeries trajectory) {}

@@ -20,7 +20,7 @@ public record LotOutlook(
         TemperatureOutlook temperature,
         ReadyOutlook ready,
         Progress progress,
-        List<SpellStrain> strains) {
+        List<SpellExposure> strains) {
     /** From this share of the sugar on a beer counts as carbonated. */
     static final double CARBONATED = 0.95;
 
@@ -63,7 +63,7 @@ public record LotOutlook(
         if (ready.probabilityNow() < 0.5) {
             return Stage.CLEARING;
         }
-        return ageing.daysUsed().median() > ageing.budgetDays().median() ? Stage.TIRED : Stage.READY;
+        return ageing.daysUsed().median() > ageing.budgetDays().median() ? Stage.PAST_BEST_BEFORE : Stage.READY;
     }
 
     public Alert alert() {

@@ -50,11 +50,11 @@ public final class Outlooks {
         Wording words = new Wording(cellar.zone(), cellar.settings().units(), at);
         Map<String, PlaceClimate> places =
                 SupposedShelf.climates(climates(cellar, temperatures, at, logs), suppositions, at, cellar.zone());
-        BatchReckoning reckoning = new BatchReckoning(cellar, places, at);
+        BatchCalculator calculator = new BatchCalculator(cellar, places, at);
         List<Problem> problems = problems(cellar, temperatures, at, words);
         List<BatchOutlook> batches = new ArrayList<>();
         List<Reckoned> reckoned = cellar.batches().parallelStream()
-                .map(batch -> reckoned(reckoning, batch))
+                .map(batch -> reckoned(calculator, batch))
                 .collect(Collectors.toList());
         for (Reckoned one : reckoned) {
             if (one.outlook() != null) {
@@ -63,23 +63,23 @@ public final class Outlooks {
                 problems.add(one.problem());
             }
         }
-        List<PourPlan> pours = new PourPlans(cellar, places, at, words).of(batches);
+        List<ServingPlan> servings = new ServingPlans(cellar, places, at, words).of(batches);
         return new CellarOutlook(
                 at,
                 cellar,
                 batches,
                 places.values().stream().map(place -> place.outlook(at)).toList(),
                 new SpellReviews(places, at, words).of(batches),
-                pours,
-                tasks(cellar, batches, pours, at, words),
+                servings,
+                tasks(cellar, batches, servings, at, words),
                 problems);
     }
 
     private record Reckoned(BatchOutlook outlook, Problem problem) {}
 
-    private static Reckoned reckoned(BatchReckoning reckoning, Batch batch) {
+    private static Reckoned reckoned(BatchCalculator calculator, Batch batch) {
         try {
-            return new Reckoned(reckoning.outlook(batch), null);
+            return new Reckoned(calculator.outlook(batch), null);
         } catch (InvalidInput fault) {
             return new Reckoned(null, new Problem("batch " + batch.id(), fault.getMessage()));
         }
@@ -141,25 +141,25 @@ public final class Outlooks {
     }
 
     private static List<Task> tasks(
-            Cellar cellar, List<BatchOutlook> batches, List<PourPlan> pours, Instant at, Wording words) {
+            Cellar cellar, List<BatchOutlook> batches, List<ServingPlan> servings, Instant at, Wording words) {
         List<Task> tasks = new ArrayList<>();
         batches.forEach(batch -> tasks.addAll(batch.tasks()));
-        for (PourPlan plan : pours) {
+        for (ServingPlan plan : servings) {
             boolean waiting = plan.chillFrom().map(from -> !from.isBefore(at)).orElse(true);
             Instant when = plan.chillFrom().orElse(at);
             if (waiting && when.isBefore(at.plus(CHILL_NOTICE))) {
-                String name = cellar.batch(plan.pour().batchId()).name();
+                String name = cellar.batch(plan.serving().batchId()).name();
                 String what = plan.chillFrom().isPresent()
-                        ? "Chill " + plan.pour().bottles() + " " + name + " by " + words.moment(when)
-                        : "Too late to chill " + plan.pour().bottles() + " " + name + " in the fridge";
+                        ? "Chill " + plan.serving().bottles() + " " + name + " by " + words.moment(when)
+                        : "Too late to chill " + plan.serving().bottles() + " " + name + " in the fridge";
                 tasks.add(new Task(
                         Task.Kind.CHILL,
                         Alert.WATCH,
                         when,
-                        plan.pour().batchId(),
-                        plan.pour().id(),
+                        plan.serving().batchId(),
+                        plan.serving().id(),
                         what,
-                        "for " + words.moment(plan.pour().at()) + ": " + plan.why()));
+                        "for " + words.moment(plan.serving().at()) + ": " + plan.why()));
             }
         }
         tasks.removeIf(task -> isPutAway(cellar, task, at));
@@ -168,6 +168,6 @@ public final class Outlooks {
     }
 
     private static boolean isPutAway(Cellar cellar, Task task, Instant at) {
-        return cellar.tonight().stream().anyMatch(note -> note.taskKey().equals(task.key()) && note.holdsAt(at));
+        return cellar.taskNotes().stream().anyMatch(note -> note.taskKey().equals(task.key()) && note.holdsAt(at));
     }
 }

@@ -44,7 +44,7 @@ final class Readings {
             } else if (reading instanceof Reading.Squeeze squeeze) {
                 add(byLot, squeeze.lotId(), new Observation.Squeeze(when, squeeze.feel()));
             } else if (reading instanceof Reading.Opened opened) {
-                add(byLot, opened.lotId(), new Observation.Opened(when, opened.liveliness()));
+                add(byLot, opened.lotId(), new Observation.Opened(when, opened.perceivedCarbonation()));
             } else if (reading instanceof Reading.Density density) {
                 OptionalDouble before = batch.beer().gravityAtBottling();
                 before.ifPresent(start -> add(

@@ -11,9 +11,15 @@ import undercroft.quantity.Interval;
  * @param certain false where readings are missing in it, so that it may have been otherwise
  */
 public record SpellReview(
-        Place place, Instant from, Instant until, double peakCelsius, boolean warm, boolean certain, List<Toll> tolls) {
+        Place place,
+        Instant from,
+        Instant until,
+        double peakCelsius,
+        boolean warm,
+        boolean certain,
+        List<Impact> impacts) {
     public SpellReview {
-        tolls = List.copyOf(tolls);
+        impacts = List.copyOf(impacts);
     }
 
     /** What to do about bottles after a spell; the first things first. */
@@ -45,7 +51,7 @@ public record SpellReview(
      * @param carbonationDaysGained reference days (21 °C) of conditioning gained
      * @param verdict in words, with what to do first
      */
-    public record Toll(
+    public record Impact(
             String batchId,
             String batchName,
             String lotId,

@@ -33,8 +33,8 @@ final class SpellReviews {
         List<SpellReview> reviews = new ArrayList<>();
         for (PlaceClimate place : places.values()) {
             for (Spell spell : place.spells()) {
-                List<SpellReview.Toll> tolls = tolls(place, spell, batches);
-                if (!tolls.isEmpty()) {
+                List<SpellReview.Impact> impacts = impacts(place, spell, batches);
+                if (!impacts.isEmpty()) {
                     reviews.add(new SpellReview(
                             place.place(),
                             Instant.ofEpochSecond(spell.span().fromInclusive()),
@@ -42,7 +42,7 @@ final class SpellReviews {
                             spell.peakCelsius(),
                             spell.kind() == Spell.Kind.WARM,
                             spell.certain(),
-                            tolls));
+                            impacts));
                 }
             }
         }
@@ -50,37 +50,37 @@ final class SpellReviews {
         return reviews;
     }
 
-    private List<SpellReview.Toll> tolls(PlaceClimate place, Spell spell, List<BatchOutlook> batches) {
-        List<SpellReview.Toll> tolls = new ArrayList<>();
+    private List<SpellReview.Impact> impacts(PlaceClimate place, Spell spell, List<BatchOutlook> batches) {
+        List<SpellReview.Impact> impacts = new ArrayList<>();
         for (BatchOutlook batch : batches) {
-            SpellReview.Toll worst = null;
+            SpellReview.Impact worst = null;
             for (LotOutlook lot : batch.lots()) {
-                Optional<SpellStrain> strain = strain(lot, place, spell);
+                Optional<SpellExposure> strain = strain(lot, place, spell);
                 if (strain.isPresent() && concerns(batch, lot, spell)) {
-                    SpellReview.Toll toll = toll(batch, lot, place, spell, strain.get());
-                    if (worst == null || isWorse(toll, worst)) {
-                        worst = toll;
+                    SpellReview.Impact impact = impact(batch, lot, place, spell, strain.get());
+                    if (worst == null || isWorse(impact, worst)) {
+                        worst = impact;
                     }
                 }
             }
             if (worst != null) {
-                tolls.add(worst);
+                impacts.add(worst);
             }
         }
-        tolls.sort(Comparator.comparing(SpellReview.Toll::alert)
-                .thenComparingDouble(toll -> toll.peakBarGauge().high())
+        impacts.sort(Comparator.comparing(SpellReview.Impact::alert)
+                .thenComparingDouble(impact -> impact.peakBarGauge().high())
                 .reversed());
-        return tolls;
+        return impacts;
     }
 
-    private static boolean isWorse(SpellReview.Toll one, SpellReview.Toll other) {
+    private static boolean isWorse(SpellReview.Impact one, SpellReview.Impact other) {
         int alerts = one.alert().compareTo(other.alert());
         return alerts > 0
                 || (alerts == 0
                         && one.peakBarGauge().high() > other.peakBarGauge().high());
     }
 
-    private static Optional<SpellStrain> strain(LotOutlook lot, PlaceClimate place, Spell spell) {
+    private static Optional<SpellExposure> strain(LotOutlook lot, PlaceClimate place, Spell spell) {
         return lot.strains().stream()
                 .filter(strain -> strain.placeId().equals(place.place().id())
                         && strain.spell().equals(spell.span()))
@@ -102,14 +102,14 @@ final class SpellReviews {
     }
 
     private static boolean wasWorking(LotOutlook lot, Spell spell) {
-        Band course = lot.carbonation().course();
-        int before = Math.max(0, course.indexAtOrBefore(spell.span().fromInclusive()));
-        return course.medianAt(before)
+        Band trajectory = lot.carbonation().trajectory();
+        int before = Math.max(0, trajectory.indexAtOrBefore(spell.span().fromInclusive()));
+        return trajectory.medianAt(before)
                 < STILL_WORKING * lot.carbonation().atEnd().median();
     }
 
-    private SpellReview.Toll toll(
-            BatchOutlook batch, LotOutlook lot, PlaceClimate place, Spell spell, SpellStrain strain) {
+    private SpellReview.Impact impact(
+            BatchOutlook batch, LotOutlook lot, PlaceClimate place, Spell spell, SpellExposure strain) {
         long from = strain.stay().fromInclusive();
         long until = strain.stay().untilExclusive();
         Track bottles = place.bottles();
@@ -118,12 +118,12 @@ final class SpellReviews {
                         from,
                         until,
                         spell.baselineCelsius(),
-                        batch.batch().fillHabit())
+                        batch.batch().fillingMethod())
                 .median();
         double gained =
                 conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
         SpellVerdicts.Verdict verdict = verdicts.of(spell, lot, strain, shelf);
-        return new SpellReview.Toll(
+        return new SpellReview.Impact(
                 batch.id(),
                 batch.batch().name(),
                 lot.lot().id(),

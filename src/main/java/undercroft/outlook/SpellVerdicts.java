@@ -9,7 +9,7 @@ record SpellVerdicts(Instant at, Wording words) {
     /** A verdict with how much it wants attention. */
     record Verdict(Alert alert, SpellReview.Advice advice, String words) {}
 
-    Verdict of(Spell spell, LotOutlook lot, SpellStrain strain, double shelfDays) {
+    Verdict of(Spell spell, LotOutlook lot, SpellExposure strain, double shelfDays) {
         if (lot.left() == 0) {
             return new Verdict(Alert.CLEAR, SpellReview.Advice.GONE, "All gone since.");
         }
@@ -33,7 +33,7 @@ record SpellVerdicts(Instant at, Wording words) {
                         Alert.CLEAR, SpellReview.Advice.AS_USUAL, "Cold only: a pause for the yeast, nothing lost.");
     }
 
-    private Verdict warm(Spell spell, LotOutlook lot, SpellStrain strain, double shelfDays) {
+    private Verdict warm(Spell spell, LotOutlook lot, SpellExposure strain, double shelfDays) {
         Interval peak = strain.peakBarGauge();
         String upTo = "(up to " + words.bar(peak.high()) + ")";
         String cost = " Cost " + Wording.number(Math.max(0, shelfDays), 0) + " keeping days.";

@@ -6,7 +6,7 @@ public enum Stage {
     CARBONATING("carbonating"),
     CLEARING("clearing"),
     READY("ready"),
-    TIRED("past its best"),
+    PAST_BEST_BEFORE("past its best"),
     EMPTY("all gone");
 
     private final String label;

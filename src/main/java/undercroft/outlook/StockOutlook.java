@@ -16,7 +16,7 @@ import undercroft.series.TimeSeries;
 /**
  * How many bottles of a batch were left when, how fast they go, and until when they last.
  *
- * @param course bottles left from capping to now, a step at each draw
+ * @param trajectory bottles left from capping to now, a step at each draw
  * @param ahead bottles left if they go on leaving like that; empty when none left lately
  * @param perWeek bottles opened or given away a week, over the last weeks
  * @param weeks looked back over
@@ -26,7 +26,7 @@ import undercroft.series.TimeSeries;
 public record StockOutlook(
         int start,
         int left,
-        TimeSeries course,
+        TimeSeries trajectory,
         Optional<Band> ahead,
         Interval perWeek,
         double weeks,
@@ -66,7 +66,7 @@ public record StockOutlook(
         return new StockOutlook(
                 start,
                 left,
-                course(start, draws, capped, at),
+                trajectory(start, draws, capped, at),
                 goes ? Optional.of(ahead(left, rate, at)) : Optional.empty(),
                 Interval.of(7 * perDay.low(), 7 * perDay.median(), 7 * perDay.high()),
                 days / 7,
@@ -75,22 +75,22 @@ public record StockOutlook(
                 goes ? end(left, perDay.low(), at) : Optional.empty());
     }
 
-    private static TimeSeries course(int start, List<Draw> draws, Instant capped, Instant at) {
-        TimeSeries.Builder course = new TimeSeries.Builder();
+    private static TimeSeries trajectory(int start, List<Draw> draws, Instant capped, Instant at) {
+        TimeSeries.Builder trajectory = new TimeSeries.Builder();
         long last = capped.getEpochSecond();
-        course.add(last, start);
+        trajectory.add(last, start);
         int left = start;
         for (Draw draw : draws) {
             long when = Math.max(draw.at().getEpochSecond(), last + 2);
-            course.add(when - 1, left);
+            trajectory.add(when - 1, left);
             left -= draw.count();
-            course.add(when, left);
+            trajectory.add(when, left);
             last = when;
         }
         if (at.getEpochSecond() > last) {
-            course.add(at.getEpochSecond(), left);
+            trajectory.add(at.getEpochSecond(), left);
         }
-        return course.build();
+        return trajectory.build();
     }
 
     private static Band ahead(int left, DrinkingRate rate, Instant at) {

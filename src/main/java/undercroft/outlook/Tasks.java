@@ -81,7 +81,7 @@ final class Tasks {
     private void others(Batch batch) {
         batch.lots().stream()
                 .flatMap(lot -> lot.draws().stream())
-                .filter(draw -> BatchReckoning.isLateBurst(draw, words.at()))
+                .filter(draw -> BatchCalculator.isLateBurst(draw, words.at()))
                 .max(Comparator.comparing(Draw::at))
                 .ifPresent(burst -> add(
                         Task.Kind.LOOK_AT_THE_OTHERS,
@@ -96,8 +96,8 @@ final class Tasks {
 
     private void pressure(Batch batch, LotOutlook lot) {
         PressureOutlook pressure = lot.pressure();
-        String limit = words.bar(pressure.limitBar());
-        if (pressure.strongestBottle().high() > pressure.limitBar()) {
+        String limit = words.bar(pressure.workingPressureBar());
+        if (pressure.strongestBottle().high() > pressure.workingPressureBar()) {
             add(
                     Task.Kind.COOL_BEFORE_TOUCHING,
                     Alert.ACT,
@@ -117,7 +117,7 @@ final class Tasks {
                     "Cool " + batch.name() + " before touching it",
                     "its glass has borne up to " + words.bar(pressure.peakPast().high()) + " for a long time, limit "
                             + limit);
-        } else if (pressure.peakAhead().high() > pressure.limitBar()) {
+        } else if (pressure.peakAhead().high() > pressure.workingPressureBar()) {
             add(
                     Task.Kind.MOVE_COOLER,
                     Alert.ACT,
@@ -212,7 +212,7 @@ final class Tasks {
         boolean opened = batch.lots().stream()
                 .flatMap(lot -> lot.draws().stream())
                 .anyMatch(draw -> draw.fate() == Draw.Fate.OPENED && !draw.at().isAfter(words.at()));
-        if (opened || stage == Stage.TIRED || main.ready().median().isEmpty()) {
+        if (opened || stage == Stage.PAST_BEST_BEFORE || main.ready().median().isEmpty()) {
             return;
         }
         Instant ready = evening(main.ready().median().get());

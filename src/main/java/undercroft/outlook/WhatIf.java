@@ -46,7 +46,7 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
             Alert alert,
             Interval peakBefore,
             Interval peak,
-            double limitBar,
+            double workingPressureBar,
             Optional<Instant> passesAt,
             boolean passedAnyway,
             Optional<Fix> fix,
@@ -93,7 +93,7 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
                 after.alert(),
                 same.pressure().peakAhead(),
                 lot.pressure().peakAhead(),
-                lot.pressure().limitBar(),
+                lot.pressure().workingPressureBar(),
                 passes,
                 passes(same.pressure(), supposed.at()).isPresent(),
                 passes.isPresent() ? coolest(supposed, lot) : Optional.empty(),
@@ -102,12 +102,12 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
     }
 
     private static Optional<Instant> passes(PressureOutlook pressure, Instant at) {
-        Band course = pressure.course();
-        for (int i = 0; i < course.size(); i++) {
-            long time = course.timeAt(i);
+        Band trajectory = pressure.trajectory();
+        for (int i = 0; i < trajectory.size(); i++) {
+            long time = trajectory.timeAt(i);
             if (time >= at.getEpochSecond()
                     && time <= at.getEpochSecond() + AHEAD_SECONDS
-                    && course.highAt(i) > pressure.limitBar()) {
+                    && trajectory.highAt(i) > pressure.workingPressureBar()) {
                 return Optional.of(Instant.ofEpochSecond(time));
             }
         }

@@ -8,10 +8,9 @@ import java.util.List;
  * @param number the number this explains, as shown
  * @param equation the calculation in words
  */
-public record Why(
-        String number, String equation, List<Ingredient> inputs, List<Assumption> assumptions, String source) {
+public record Why(String number, String equation, List<Input> inputs, List<Assumption> assumptions, String source) {
     /** An input with its unit, as shown. */
-    public record Ingredient(String name, String value) {}
+    public record Input(String name, String value) {}
 
     /** Something taken for granted, with how well it is founded. */
     public record Assumption(String text, Grade grade) {}

@@ -8,7 +8,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Reading;
 import undercroft.outlook.Why.Assumption;
 import undercroft.outlook.Why.Grade;
-import undercroft.outlook.Why.Ingredient;
+import undercroft.outlook.Why.Input;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Mass;
 import undercroft.quantity.Volume;
@@ -56,24 +56,24 @@ final class Whys {
                 "residual carbonation at the warmest temperature since fermentation, plus what the yeast has made of the"
                         + " priming sugar along the bottles' own temperature history",
                 List.of(
-                        new Ingredient("priming", sugars),
-                        new Ingredient(
+                        new Input("priming", sugars),
+                        new Input(
                                 "beer primed",
                                 Volume.ofLitres(batch.priming().beerLitres()).text(words.units())),
-                        new Ingredient(
+                        new Input(
                                 "residual",
                                 Wording.volumes(chemistry
                                         .refermentation()
                                         .residualGramsPerLitre()
                                         .times(1 / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME))),
-                        new Ingredient(
+                        new Input(
                                 "warmest since fermentation",
                                 words.celsius(batch.beer().warmestCelsius())),
-                        new Ingredient(
+                        new Input(
                                 "yeast",
                                 batch.yeast().strain().label() + ", "
                                         + batch.yeast().state().label()),
-                        new Ingredient(
+                        new Input(
                                 "when all is done",
                                 Wording.volumes(main.carbonation().atEnd()))),
                 assumptions,
@@ -96,20 +96,20 @@ final class Whys {
                 "CO2 shared between beer and headspace at the bottle's temperature, plus trapped air and water vapour, less"
                         + " the outside air; beer and glass expand",
                 List.of(
-                        new Ingredient("bottle", bottle.label()),
-                        new Ingredient(
+                        new Input("bottle", bottle.label()),
+                        new Input(
                                 "fill and headspace",
                                 Wording.number(bottle.fillMillilitres(), 0) + " mL and "
                                         + Wording.number(bottle.headspaceMillilitres(), 0) + " mL"),
-                        new Ingredient(
+                        new Input(
                                 "bottle temperature",
                                 words.temperature(lot.temperature().nowCelsius())),
-                        new Ingredient(
+                        new Input(
                                 "carbonation", Wording.volumes(lot.carbonation().atPresent())),
-                        new Ingredient(
+                        new Input(
                                 "strongest of " + lot.left(),
                                 words.bars(lot.pressure().strongestBottle())),
-                        new Ingredient(
+                        new Input(
                                 "all pressure so far, as one minute's load",
                                 words.bars(lot.pressure().memoryBar()))),
                 List.of(
@@ -129,9 +129,9 @@ final class Whys {
                 "the warmest storage at which the 95 % pressure of the finished beer stays within what the weakest bottle is"
                         + " trusted with",
                 List.of(
-                        new Ingredient("weakest bottle", lot.pressure().bottle().label()),
-                        new Ingredient("trusted with", words.bar(lot.pressure().limitBar())),
-                        new Ingredient(
+                        new Input("weakest bottle", lot.pressure().bottle().label()),
+                        new Input("trusted with", words.bar(lot.pressure().workingPressureBar())),
+                        new Input(
                                 "carbonation when all is done",
                                 Wording.volumes(lot.carbonation().atEnd()))),
                 List.of(new Assumption(
@@ -146,13 +146,13 @@ final class Whys {
                 "Light: " + lot.light().words(),
                 "lux and hours of each place it stood in, through the glass, weighed by how light acts on hops",
                 List.of(
-                        new Ingredient("glass", lot.lot().colour().label()),
-                        new Ingredient(
+                        new Input("glass", lot.lot().colour().label()),
+                        new Input(
                                 "stands now",
                                 lot.place().name() + ", "
                                         + lot.place().light().kind().label()),
-                        new Ingredient("bitterness", Wording.number(batch.beer().bitternessIbu(), 0) + " IBU"),
-                        new Ingredient("colour", Wording.number(batch.beer().colourEbc(), 0) + " EBC")),
+                        new Input("bitterness", Wording.number(batch.beer().bitternessIbu(), 0) + " IBU"),
+                        new Input("colour", Wording.number(batch.beer().colourEbc(), 0) + " EBC")),
                 List.of(
                         new Assumption(
                                 "just noticed after 45 s of full sun in clear glass, within a factor of 4",
@@ -175,16 +175,16 @@ final class Whys {
                 "each hour counts by its temperature (Arrhenius, 83 kJ/mol, 60 to 110), in days at 20 °C, against a keeping"
                         + " budget for the kind of beer",
                 List.of(
-                        new Ingredient("used", days(lot.ageing().daysUsed().median())),
-                        new Ingredient(
+                        new Input("used", days(lot.ageing().daysUsed().median())),
+                        new Input(
                                 "budget",
                                 days(lot.ageing().budgetDays().median()) + " ("
                                         + batch.beer().kind().label() + ")"),
-                        new Ingredient(
+                        new Input(
                                 "mean kinetic temperature",
                                 words.temperature(lot.temperature().meanKineticCelsius())),
-                        new Ingredient("filling", batch.fillHabit().label()),
-                        new Ingredient(
+                        new Input("filling", batch.fillingMethod().label()),
+                        new Input(
                                 "temperatures known",
                                 Wording.percent(lot.temperature().coverage()))),
                 List.of(
@@ -198,12 +198,11 @@ final class Whys {
                 "Ready " + main.ready().median().map(words::day).orElse("not within a year"),
                 "95 % of the priming sugar taken up, then 4 days (2 to 8) at 21 °C or as long as that takes in the cold",
                 List.of(
-                        new Ingredient(
+                        new Input(
                                 "earliest", main.ready().early().map(words::day).orElse("not within a year")),
-                        new Ingredient(
-                                "latest", main.ready().late().map(words::day).orElse("not within a year")),
-                        new Ingredient("ready now", Wording.percent(main.ready().probabilityNow())),
-                        new Ingredient("strength", Wording.number(batch.beer().abvPercent(), 1) + " % ABV")),
+                        new Input("latest", main.ready().late().map(words::day).orElse("not within a year")),
+                        new Input("ready now", Wording.percent(main.ready().probabilityNow())),
+                        new Input("strength", Wording.number(batch.beer().abvPercent(), 1) + " % ABV")),
                 List.of(
                         new Assumption("two weeks at room temperature for an ordinary ale", Grade.COMMON_PRACTICE),
                         new Assumption("the room stays as its own past suggests", Grade.ASSUMED)),

@@ -82,7 +82,7 @@ final class BatchSection {
         page.open("details").element("summary", why.number());
         page.element("p", capitalised(why.equation()) + ".");
         page.open("dl", "class", "inputs");
-        for (Why.Ingredient input : why.inputs()) {
+        for (Why.Input input : why.inputs()) {
             page.open("div")
                     .element("dt", input.name())
                     .element("dd", input.value())

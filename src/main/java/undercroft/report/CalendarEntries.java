@@ -21,8 +21,8 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
 import undercroft.cellar.Draw;
 import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.PourPlan;
 import undercroft.outlook.ReadyOutlook;
+import undercroft.outlook.ServingPlan;
 
 /** What a batch puts into a calendar. */
 final class CalendarEntries {
@@ -44,10 +44,10 @@ final class CalendarEntries {
 
     List<VEvent> all() {
         List<VEvent> events = new ArrayList<>();
-        for (PourPlan plan : outlook.pours()) {
-            if (plan.pour().batchId().equals(batch.id())) {
+        for (ServingPlan plan : outlook.servings()) {
+            if (plan.serving().batchId().equals(batch.id())) {
                 chill(plan).ifPresent(events::add);
-                events.add(pour(plan));
+                events.add(serving(plan));
             }
         }
         if (batch.isCapped() && batch.bottlesLeft() > 0) {
@@ -57,25 +57,27 @@ final class CalendarEntries {
         return events;
     }
 
-    private Optional<VEvent> chill(PourPlan plan) {
+    private Optional<VEvent> chill(ServingPlan plan) {
         return plan.chillFrom().filter(from -> !from.isBefore(outlook.at())).map(from -> {
-            String what = "Into the cold: " + plan.pour().bottles() + " " + name();
+            String what = "Into the cold: " + plan.serving().bottles() + " " + name();
             VEvent event = new VEvent(from, from.plus(PUTTING_IN), what);
-            finish(event, "chill/" + plan.pour().id(), sentence(plan.why()));
-            event.add(new Location(outlook.cellar().place(plan.pour().placeId()).name()));
+            finish(event, "chill/" + plan.serving().id(), sentence(plan.why()));
+            event.add(new Location(
+                    outlook.cellar().place(plan.serving().placeId()).name()));
             event.add(alarm(PUTTING_IN.negated(), what));
             return event;
         });
     }
 
-    private VEvent pour(PourPlan plan) {
-        Instant at = plan.pour().at();
-        VEvent event = new VEvent(at, at.plus(EVENING), "Pour " + plan.pour().bottles() + " " + name());
-        String note = plan.pour().note().isEmpty() ? "" : plan.pour().note() + "\n";
-        finish(event, "pour/" + plan.pour().id(), note + PourPlan.POURING_NOTE);
+    private VEvent serving(ServingPlan plan) {
+        Instant at = plan.serving().at();
+        VEvent event = new VEvent(at, at.plus(EVENING), "Pour " + plan.serving().bottles() + " " + name());
+        String note = plan.serving().note().isEmpty() ? "" : plan.serving().note() + "\n";
+        finish(event, "pour/" + plan.serving().id(), note + ServingPlan.POURING_NOTE);
         Duration warming = Duration.between(plan.takeOut(), at);
         if (warming.compareTo(Duration.ofMinutes(3)) >= 0) {
-            event.add(alarm(warming.negated(), "Out of the cold: " + plan.pour().bottles() + " " + name()));
+            event.add(alarm(
+                    warming.negated(), "Out of the cold: " + plan.serving().bottles() + " " + name()));
         }
         return event;
     }

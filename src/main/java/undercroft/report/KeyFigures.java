@@ -28,7 +28,7 @@ final class KeyFigures {
                 page,
                 "Pressure now",
                 words.bar(pressure.atPresent().median()),
-                words.barRange(pressure.atPresent()) + ", limit " + words.bar(pressure.limitBar()));
+                words.barRange(pressure.atPresent()) + ", limit " + words.bar(pressure.workingPressureBar()));
         figure(
                 page,
                 "Heat limit",

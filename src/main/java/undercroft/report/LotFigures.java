@@ -56,7 +56,7 @@ final class LotFigures {
         rows.add(
                 new Row("Highest in the weeks ahead", lot -> bars(lot.pressure().peakAhead())));
         rows.add(new Row("Pressure memory, 60 s", lot -> bars(lot.pressure().memoryBar())));
-        rows.add(new Row("Limit", lot -> words.bar(lot.pressure().limitBar())));
+        rows.add(new Row("Limit", lot -> words.bar(lot.pressure().workingPressureBar())));
         rows.add(new Row("Heat limit", lot -> words.heatLimit(lot.pressure().heatLimitCelsius())));
         rows.add(new Row(
                 "Bottle temperature", lot -> words.celsius(lot.temperature().nowCelsius())));

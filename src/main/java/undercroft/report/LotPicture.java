@@ -4,16 +4,18 @@ import java.time.Instant;
 import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
+import undercroft.picture.BatchPicture;
+import undercroft.picture.PictureSpan;
 import undercroft.plot.PlotStack;
 import undercroft.plot.SvgPen;
 import undercroft.plot.TextMeasure;
 
 /** The four plots of a lot, drawn twice: wide, and narrow for a phone; the style sheet shows the one that fits. */
-final class LotPicture {
+public final class LotPicture {
 
     private LotPicture() {}
 
-    static void write(Markup page, CellarOutlook outlook, BatchOutlook batch, LotOutlook lot, PageWords words) {
+    public static void write(Markup page, CellarOutlook outlook, BatchOutlook batch, LotOutlook lot, PageWords words) {
         Instant capped = batch.batch().cappedAt().orElseThrow();
         PlotStack stack = BatchPicture.of(
                 batch,
@@ -44,7 +46,7 @@ final class LotPicture {
         return "Now " + PageWords.volumes(lot.carbonation().atPresent().median()) + " of "
                 + PageWords.volumes(lot.carbonation().atEnd().median()) + " to come; "
                 + words.bar(lot.pressure().atPresent().median()) + " where "
-                + words.bar(lot.pressure().limitBar()) + " is the limit, at most "
+                + words.bar(lot.pressure().workingPressureBar()) + " is the limit, at most "
                 + words.bar(lot.pressure().peakPast().median()) + " so far; bottles at "
                 + words.celsius(lot.temperature().nowCelsius()) + "; light: "
                 + lot.light().words() + ". The table below has the figures.";

@@ -7,18 +7,18 @@ import undercroft.outlook.Alert;
  * Writes a page piece by piece, well-formed as XML and HTML alike. Everything that is given as text or as the value of an
  * attribute is escaped; only {@link #svg} takes markup.
  */
-final class Markup {
+public final class Markup {
     private static final Pattern BEFORE_UNIT =
             Pattern.compile("(?<=\\d) (?=(?:°[CF]|bar|psi|vol|mL|min|[%Lgh])(?![\\p{L}\\d]))");
 
     private final StringBuilder page = new StringBuilder(1 << 16);
 
     /** Opens an element; attributes come as name and value by turns. */
-    Markup open(String element, String... attributes) {
+    public Markup open(String element, String... attributes) {
         return start(element, attributes).raw(">");
     }
 
-    Markup close(String element) {
+    public Markup close(String element) {
         return raw("</").raw(element).raw(">\n");
     }
 
@@ -33,12 +33,12 @@ final class Markup {
     }
 
     /** A name that a person gave: kept from turning the words around it when it is written from right to left. */
-    Markup name(String name) {
+    public Markup name(String name) {
         return raw("<bdi>").text(name).raw("</bdi>");
     }
 
     /** A number and its unit stay on one line. */
-    Markup text(String text) {
+    public Markup text(String text) {
         return raw(escaped(BEFORE_UNIT.matcher(text).replaceAll("\u00A0")));
     }
 
@@ -112,7 +112,7 @@ final class Markup {
     }
 
     /** The text without marks that force a direction on all that follows. */
-    static String undirected(String text) {
+    public static String undirected(String text) {
         StringBuilder kept = new StringBuilder(text.length());
         text.codePoints().filter(c -> !isDirectionMark(c)).forEach(kept::appendCodePoint);
         return kept.toString();

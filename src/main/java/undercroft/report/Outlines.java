@@ -12,7 +12,7 @@ import undercroft.plot.Points;
  * A picture with no more corners than the eye needs, which makes a page a third of its size. No line is moved by more than
  * the tolerance (Douglas and Peucker 1973, Cartographica 10:112).
  */
-final class Outlines {
+public final class Outlines {
     private static final double TOLERANCE_PIXELS = 0.3;
 
     private Outlines() {}

@@ -10,7 +10,7 @@ import undercroft.outlook.Wording;
 import undercroft.quantity.Interval;
 
 /** Dates and figures as the page writes them, seen from the outlook's instant on the cellar's wall clock. */
-record PageWords(Wording words) {
+public record PageWords(Wording words) {
     private static final DateTimeFormatter FULL =
             DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
@@ -60,11 +60,11 @@ record PageWords(Wording words) {
         return date.map(words::day).orElse("more than ten years");
     }
 
-    String celsius(double celsius) {
+    public String celsius(double celsius) {
         return words.temperature(celsius);
     }
 
-    String bar(double bar) {
+    public String bar(double bar) {
         return words.bar(bar);
     }
 
@@ -73,7 +73,7 @@ record PageWords(Wording words) {
         return range(words.bar(bar.low()), words.bar(bar.high()));
     }
 
-    static String volumes(double volumes) {
+    public static String volumes(double volumes) {
         return number(volumes, 1) + " vol";
     }
 

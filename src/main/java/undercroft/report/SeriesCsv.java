@@ -37,7 +37,7 @@ public final class SeriesCsv {
         StringBuilder csv = new StringBuilder(1 << 16);
         csv.append(String.join(",", HEAD)).append(END);
         for (LotOutlook lot : batch.lots()) {
-            Band carbonation = lot.carbonation().course();
+            Band carbonation = lot.carbonation().trajectory();
             for (int i = 0; i < carbonation.size(); i++) {
                 line(csv, lot, carbonation.timeAt(i));
             }
@@ -49,12 +49,12 @@ public final class SeriesCsv {
         csv.append(Instant.ofEpochSecond(time))
                 .append(',')
                 .append(field(lot.lot().id()));
-        levels(csv, lot.carbonation().course(), time, 3);
-        levels(csv, lot.pressure().course(), time, 3);
+        levels(csv, lot.carbonation().trajectory(), time, 3);
+        levels(csv, lot.pressure().trajectory(), time, 3);
         levels(csv, lot.temperature().bottles(), time, 2);
         csv.append(',').append(number(air(lot.temperature().air(), time), 2));
         csv.append(',')
-                .append(number(lot.light().course().interpolated(time), 4))
+                .append(number(lot.light().trajectory().interpolated(time), 4))
                 .append(END);
     }
 

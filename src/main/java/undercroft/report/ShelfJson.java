@@ -7,9 +7,9 @@ import undercroft.outlook.AgeingOutlook;
 import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
-import undercroft.outlook.PourPlan;
 import undercroft.outlook.PressureOutlook;
 import undercroft.outlook.Problem;
+import undercroft.outlook.ServingPlan;
 import undercroft.outlook.SpellReview;
 import undercroft.outlook.Task;
 
@@ -29,8 +29,8 @@ public final class ShelfJson {
         outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch));
         ArrayNode spells = root.putArray("spells");
         outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell));
-        ArrayNode pours = root.putArray("pours");
-        outlook.pours().forEach(pour -> putPour(pours.addObject(), pour));
+        ArrayNode servings = root.putArray("pours");
+        outlook.servings().forEach(serving -> putServing(servings.addObject(), serving));
         ArrayNode problems = root.putArray("problems");
         for (Problem problem : outlook.problems()) {
             problems.addObject().put("where", problem.where()).put("what", problem.what());
@@ -81,7 +81,7 @@ public final class ShelfJson {
         JsonShapes.put(node, "now", pressure.atPresent());
         JsonShapes.put(node, "peakPast", pressure.peakPast());
         JsonShapes.put(node, "peakAhead", pressure.peakAhead());
-        JsonShapes.put(node, "working", pressure.limitBar());
+        JsonShapes.put(node, "working", pressure.workingPressureBar());
         node.put("weakestBottle", pressure.bottle().id());
         JsonShapes.put(node, "heatLimitCelsius", pressure.heatLimitCelsius());
         node.put("alert", pressure.alert().name());
@@ -108,22 +108,22 @@ public final class ShelfJson {
         node.put("until", spell.until().toString());
         JsonShapes.put(node, "peakCelsius", spell.peakCelsius());
         node.put("kind", spell.warm() ? "WARM" : "COLD");
-        ArrayNode tolls = node.putArray("batches");
-        for (SpellReview.Toll toll : spell.tolls()) {
-            ObjectNode entry = tolls.addObject();
-            entry.put("id", toll.batchId());
-            JsonShapes.put(entry, "peakBarGauge", toll.peakBarGauge());
-            JsonShapes.put(entry, "hoursOverWorking", toll.hoursOverWorking());
-            JsonShapes.put(entry, "shelfDaysCost", toll.shelfDaysCost());
-            JsonShapes.put(entry, "carbonationDaysGained", toll.carbonationDaysGained());
-            entry.put("verdict", toll.verdict());
+        ArrayNode impacts = node.putArray("batches");
+        for (SpellReview.Impact impact : spell.impacts()) {
+            ObjectNode entry = impacts.addObject();
+            entry.put("id", impact.batchId());
+            JsonShapes.put(entry, "peakBarGauge", impact.peakBarGauge());
+            JsonShapes.put(entry, "hoursOverWorking", impact.hoursOverWorking());
+            JsonShapes.put(entry, "shelfDaysCost", impact.shelfDaysCost());
+            JsonShapes.put(entry, "carbonationDaysGained", impact.carbonationDaysGained());
+            entry.put("verdict", impact.verdict());
         }
     }
 
-    private static void putPour(ObjectNode node, PourPlan plan) {
-        node.put("at", plan.pour().at().toString());
-        node.put("batch", plan.pour().batchId());
-        node.put("bottles", plan.pour().bottles());
+    private static void putServing(ObjectNode node, ServingPlan plan) {
+        node.put("at", plan.serving().at().toString());
+        node.put("batch", plan.serving().batchId());
+        node.put("bottles", plan.serving().bottles());
         JsonShapes.put(node, "chillFrom", plan.chillFrom());
         node.put("why", plan.why());
     }

@@ -38,7 +38,7 @@ public final class ShelfPage {
         List<BatchOutlook> batches = inOrder(outlook);
         TasksSection.write(page, outlook, words);
         ShelfSection.write(page, outlook, batches, words);
-        PoursSection.write(page, outlook, words);
+        ServingsSection.write(page, outlook, words);
         SpellsSection.write(page, outlook, words);
         problems(page, outlook);
         if (!batches.isEmpty()) {

@@ -35,37 +35,37 @@ final class SpellsSection {
         if (!spell.certain()) {
             page.element("p", "Guessed: the log has gaps here.", "class", "faint");
         }
-        if (spell.tolls().isEmpty()) {
+        if (spell.impacts().isEmpty()) {
             page.element("p", "No bottles stood there.", "class", "faint");
         } else {
             page.open("ul", "class", "plain");
-            spell.tolls().forEach(toll -> toll(page, spell.warm(), toll, words));
+            spell.impacts().forEach(impact -> impact(page, spell.warm(), impact, words));
             page.close("ul");
         }
         page.close("div");
     }
 
-    private static void toll(Markup page, boolean warm, SpellReview.Toll toll, PageWords words) {
+    private static void impact(Markup page, boolean warm, SpellReview.Impact impact, PageWords words) {
         page.open("li").open("p", "class", "what");
-        page.open("a", "href", "#batch-" + toll.batchId())
-                .name(toll.batchName())
+        page.open("a", "href", "#batch-" + impact.batchId())
+                .name(impact.batchName())
                 .close("a");
         if (warm) {
-            page.text(" ").alert(toll.alert());
+            page.text(" ").alert(impact.alert());
         }
-        page.close("p").element("p", toll.verdict());
-        page.element("p", figures(toll, words), "class", "faint").close("li");
+        page.close("p").element("p", impact.verdict());
+        page.element("p", figures(impact, words), "class", "faint").close("li");
     }
 
-    private static String figures(SpellReview.Toll toll, PageWords words) {
+    private static String figures(SpellReview.Impact impact, PageWords words) {
         List<String> parts = new ArrayList<>();
-        parts.add("at most " + words.bar(toll.peakBarGauge().median()) + " (" + words.barRange(toll.peakBarGauge())
+        parts.add("at most " + words.bar(impact.peakBarGauge().median()) + " (" + words.barRange(impact.peakBarGauge())
                 + ")");
-        if (toll.hoursOverWorking() >= 0.5) {
-            parts.add(PageWords.count(toll.hoursOverWorking(), "hour") + " perhaps over the limit");
+        if (impact.hoursOverWorking() >= 0.5) {
+            parts.add(PageWords.count(impact.hoursOverWorking(), "hour") + " perhaps over the limit");
         }
-        parts.add(gained(toll.shelfDaysCost(), "keeping day", "used up", "spared"));
-        parts.add(gained(toll.carbonationDaysGained(), "day", "of conditioning gained", "of conditioning lost"));
+        parts.add(gained(impact.shelfDaysCost(), "keeping day", "used up", "spared"));
+        parts.add(gained(impact.carbonationDaysGained(), "day", "of conditioning gained", "of conditioning lost"));
         parts.removeIf(String::isEmpty);
         return String.join(" · ", parts);
     }

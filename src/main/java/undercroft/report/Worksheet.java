@@ -146,7 +146,7 @@ public final class Worksheet {
             values.add(bars(warmth.gaugeBar()));
         }
         head.add("never above");
-        values.add(Pressure.ofBar(weakest.limits().limitBar()).text(units) + heatLimit(weakest));
+        values.add(Pressure.ofBar(weakest.limits().workingPressureBar()).text(units) + heatLimit(weakest));
         page.row("th", head).row("td", values).close("table");
     }
 

@@ -5,9 +5,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import undercroft.catalogue.BeerKind;
-import undercroft.catalogue.FillHabit;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.BeerStyle;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -29,14 +29,14 @@ final class BatchJson {
         Beer beer = fields.object("beer", BatchJson::readBeer);
         Yeast yeast = fields.object("yeast", BatchJson::readYeast);
         Priming priming = fields.object("priming", BatchJson::readPriming);
-        FillHabit fillHabit = fields.listed(FillHabit.class, "fillHabit");
+        FillingMethod fillingMethod = fields.listed(FillingMethod.class, "fillHabit");
         Optional<Instant> cappedAt = fields.optionalInstant("cappedAt");
         List<Lot> lots = fields.list("lots", LotJson::read);
         List<Reading> readings = fields.optionalList("readings", ReadingJson::read);
         String notes = fields.note("notes");
         Optional<FillingPlan> plan = Optional.ofNullable(fields.optionalObject("plan", FillingPlanJson::read, null));
         return fields.made(
-                () -> new Batch(id, name, beer, yeast, priming, fillHabit, cappedAt, lots, readings, notes, plan));
+                () -> new Batch(id, name, beer, yeast, priming, fillingMethod, cappedAt, lots, readings, notes, plan));
     }
 
     static ObjectNode write(Batch batch) {
@@ -46,7 +46,7 @@ final class BatchJson {
                 .put("beer", writeBeer(batch.beer()))
                 .put("yeast", writeYeast(batch.yeast()))
                 .put("priming", writePriming(batch.priming()))
-                .put("fillHabit", batch.fillHabit())
+                .put("fillHabit", batch.fillingMethod())
                 .put("cappedAt", batch.cappedAt().map(Instant::toString).orElse(null))
                 .put("lots", batch.lots(), LotJson::write)
                 .put("readings", batch.readings(), ReadingJson::write)
@@ -56,7 +56,7 @@ final class BatchJson {
     }
 
     private static Beer readBeer(JsonFields fields) {
-        BeerKind kind = fields.listed(BeerKind.class, "kind");
+        BeerStyle kind = fields.listed(BeerStyle.class, "kind");
         double abvPercent = fields.number("abvPercent");
         double bitternessIbu = fields.number("bitternessIbu");
         double reducedHopShare = fields.number("reducedHopShare");
@@ -84,16 +84,16 @@ final class BatchJson {
     private static Yeast readYeast(JsonFields fields) {
         YeastStrain strain = fields.listed(YeastStrain.class, "strain");
         YeastState state = fields.listed(YeastState.class, "state");
-        Settling settling = fields.listed(Settling.class, "settling");
+        Flocculation flocculation = fields.listed(Flocculation.class, "settling");
         boolean fermentsDextrins = fields.flag("fermentsDextrins");
-        return fields.made(() -> new Yeast(strain, state, settling, fermentsDextrins));
+        return fields.made(() -> new Yeast(strain, state, flocculation, fermentsDextrins));
     }
 
     private static ObjectNode writeYeast(Yeast yeast) {
         return new JsonWriter()
                 .put("strain", yeast.strain())
                 .put("state", yeast.state())
-                .put("settling", yeast.settling())
+                .put("settling", yeast.flocculation())
                 .put("fermentsDextrins", yeast.fermentsDextrins())
                 .node();
     }

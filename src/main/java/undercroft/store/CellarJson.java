@@ -10,7 +10,7 @@ import undercroft.catalogue.Sugar;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
-import undercroft.cellar.Pour;
+import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
 import undercroft.cellar.TaskNote;
 import undercroft.quantity.InvalidInput;
@@ -93,11 +93,12 @@ final class CellarJson {
         Settings settings = fields.optionalObject("settings", CellarJson::readSettings, Settings.USUAL);
         List<Place> places = fields.list("places", PlaceJson::read);
         List<Batch> batches = fields.list("batches", BatchJson::read);
-        List<Pour> pours = fields.optionalList("pours", PourJson::read);
+        List<Serving> servings = fields.optionalList("pours", ServingJson::read);
         List<BottleType> bottles = fields.optionalList("bottles", CatalogueJson::readBottle);
         List<Sugar> sugars = fields.optionalList("sugars", CatalogueJson::readSugar);
-        List<TaskNote> tonight = fields.optionalList("tonight", TaskNoteJson::read);
-        return fields.made(() -> new Cellar(name, zone, settings, places, batches, pours, bottles, sugars, tonight));
+        List<TaskNote> taskNotes = fields.optionalList("tonight", TaskNoteJson::read);
+        return fields.made(
+                () -> new Cellar(name, zone, settings, places, batches, servings, bottles, sugars, taskNotes));
     }
 
     /** Stops at once: a file of another schema is not to be judged field by field. */
@@ -126,11 +127,11 @@ final class CellarJson {
                 .put("settings", writeSettings(cellar.settings()))
                 .put("places", cellar.places(), PlaceJson::write)
                 .put("batches", cellar.batches(), BatchJson::write)
-                .put("pours", cellar.pours(), PourJson::write)
+                .put("pours", cellar.servings(), ServingJson::write)
                 .put("bottles", cellar.ownBottles(), CatalogueJson::writeBottle)
                 .put("sugars", cellar.ownSugars(), CatalogueJson::writeSugar);
-        if (!cellar.tonight().isEmpty()) {
-            json.put("tonight", cellar.tonight(), TaskNoteJson::write);
+        if (!cellar.taskNotes().isEmpty()) {
+            json.put("tonight", cellar.taskNotes(), TaskNoteJson::write);
         }
         return json.node();
     }

@@ -3,7 +3,7 @@ package undercroft.store;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import undercroft.catalogue.BottleFeel;
-import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.cellar.Reading;
 
 /** A reading as JSON; {@code kind} tells which. */
@@ -42,8 +42,8 @@ final class ReadingJson {
     private static Reading readOpened(JsonFields fields) {
         Instant at = fields.instant("at");
         String lot = fields.text("lot");
-        Liveliness liveliness = fields.listed(Liveliness.class, "liveliness");
-        return fields.made(() -> new Reading.Opened(at, lot, liveliness));
+        PerceivedCarbonation perceivedCarbonation = fields.listed(PerceivedCarbonation.class, "liveliness");
+        return fields.made(() -> new Reading.Opened(at, lot, perceivedCarbonation));
     }
 
     private static Reading readDensity(JsonFields fields) {
@@ -70,7 +70,7 @@ final class ReadingJson {
             writer.put("kind", "opened")
                     .put("at", at)
                     .put("lot", opened.lotId())
-                    .put("liveliness", opened.liveliness());
+                    .put("liveliness", opened.perceivedCarbonation());
         } else if (reading instanceof Reading.Density density) {
             writer.put("kind", "gravity").put("at", at).put("specificGravity", density.specificGravity());
         }

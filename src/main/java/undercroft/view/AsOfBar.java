@@ -6,8 +6,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import undercroft.app.Texts;
 import undercroft.app.TimeViewModel;
+import undercroft.wording.Texts;
 
 /** Slides the whole shelf through time, a day a step. */
 final class AsOfBar extends HBox {

@@ -6,8 +6,9 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import undercroft.app.Faults;
-import undercroft.app.Texts;
 import undercroft.outlook.Alert;
+import undercroft.view.kit.AlertSign;
+import undercroft.wording.Texts;
 
 /** The newest fault in one line across the window, until it is put away. */
 final class FaultBar extends HBox {

@@ -18,14 +18,21 @@ import undercroft.app.BatchViewModel;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
 import undercroft.app.ShelfViewModel;
-import undercroft.app.Texts;
 import undercroft.app.TimeViewModel;
-import undercroft.app.TonightViewModel;
-import undercroft.app.pours.PoursViewModel;
+import undercroft.app.ToDoViewModel;
+import undercroft.app.servings.ServingsViewModel;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.bottling.BottlingView;
-import undercroft.view.pours.PoursView;
+import undercroft.view.kit.Looks;
+import undercroft.view.kit.Notices;
+import undercroft.view.kit.WindowContext;
+import undercroft.view.servings.ServingsView;
+import undercroft.view.shelf.BatchView;
+import undercroft.view.shelf.ShelfView;
+import undercroft.view.shelf.ToDoActions;
+import undercroft.view.shelf.ToDoStrip;
 import undercroft.view.spells.SpellsView;
+import undercroft.wording.Texts;
 
 /** The window: bar and strip above, shelf on the left, batch on the right. */
 public final class MainWindow {
@@ -34,22 +41,22 @@ public final class MainWindow {
     private static final double SHELF_SHARE = 0.36;
     private static final Duration CLOCK_STEP = Duration.minutes(5);
 
-    private final Parts parts;
+    private final WindowContext parts;
     private final Scene scene;
     private final Timeline clock;
     private final ShelfView shelfView;
 
-    public MainWindow(Parts parts) {
+    public MainWindow(WindowContext parts) {
         this.parts = parts;
         ShelfViewModel shelf = new ShelfViewModel(parts.forecasts().outlookProperty());
         BatchViewModel batch =
                 new BatchViewModel(parts.workspace(), parts.forecasts().outlookProperty(), shelf.chosenProperty());
         TimeViewModel time =
                 new TimeViewModel(parts.workspace(), parts.forecasts().asOfProperty(), parts.clock());
-        TonightViewModel tonight =
-                new TonightViewModel(parts.workspace(), parts.forecasts().outlookProperty());
-        PoursViewModel pours =
-                new PoursViewModel(parts.workspace(), parts.forecasts().outlookProperty());
+        ToDoViewModel toDo =
+                new ToDoViewModel(parts.workspace(), parts.forecasts().outlookProperty());
+        ServingsViewModel servings =
+                new ServingsViewModel(parts.workspace(), parts.forecasts().outlookProperty());
 
         shelfView = new ShelfView(shelf, parts);
         Pages pages = new Pages();
@@ -74,22 +81,22 @@ public final class MainWindow {
                             pages.show(Page.SHELF);
                             shelf.chooseBatch(batchId);
                         }))
-                .with(Page.POURS, () -> new PoursView(pours, parts));
-        TonightActions actions = new TonightActions(
-                tonight,
+                .with(Page.SERVINGS, () -> new ServingsView(servings, parts));
+        ToDoActions actions = new ToDoActions(
+                toDo,
                 parts,
                 batchId -> {
                     pages.show(Page.SHELF);
                     shelf.chooseBatch(batchId);
                 },
-                pourId -> {
-                    pages.show(Page.POURS);
-                    pours.choose(pourId);
+                servingId -> {
+                    pages.show(Page.SERVINGS);
+                    servings.choose(servingId);
                 });
         VBox top = new VBox(
                 new TopBar(parts, time, new PageLinks(pages, deck.pages())),
                 new FaultBar(parts.faults()),
-                new TonightStrip(tonight, parts, actions));
+                new ToDoStrip(toDo, parts, actions));
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
         root.getStyleClass().add("window");

@@ -10,7 +10,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
-import undercroft.app.Texts;
+import undercroft.view.kit.Looks;
+import undercroft.wording.Texts;
 
 /** Offers earlier versions of a cellar that cannot be read. Nothing is moved or replaced unless a person says so. */
 public final class RescueDialog {

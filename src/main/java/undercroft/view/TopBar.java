@@ -12,17 +12,19 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import undercroft.app.Texts;
 import undercroft.app.TimeViewModel;
-import undercroft.app.Workspace;
 import undercroft.cellar.Settings;
 import undercroft.quantity.UnitSystem;
+import undercroft.session.Workspace;
+import undercroft.view.kit.CellarChooser;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {
-    private final Parts parts;
+    private final WindowContext parts;
 
-    TopBar(Parts parts, TimeViewModel time, PageLinks links) {
+    TopBar(WindowContext parts, TimeViewModel time, PageLinks links) {
         this.parts = parts;
         getStyleClass().add("top-bar");
         setAlignment(Pos.CENTER_LEFT);

@@ -11,6 +11,8 @@ import undercroft.cellar.Settings;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.OutlookSamples;
 import undercroft.quantity.UnitSystem;
+import undercroft.session.SampleWorkspace;
+import undercroft.session.Workspace;
 
 class BatchViewModelTest {
     private final Workspace workspace = SampleWorkspace.of(OutlookSamples.cellar());

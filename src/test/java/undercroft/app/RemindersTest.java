@@ -1,31 +1,31 @@
 package undercroft.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static undercroft.outlook.PourShelf.local;
+import static undercroft.outlook.ServingShelf.local;
 
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
-import undercroft.outlook.PourShelf;
+import undercroft.outlook.ServingShelf;
 
 final class RemindersTest {
     private static final Instant NOW = local("2026-04-13T12:00");
     private final Reminders reminders = new Reminders();
-    private final Batch batch = PourShelf.ale("ale", Settling.FLOCCULENT, 40);
+    private final Batch batch = ServingShelf.ale("ale", Flocculation.FLOCCULENT, 40);
 
     private List<Reminders.Reminder> fresh(Cellar cellar, Instant at) {
-        return reminders.fresh(PourShelf.outlook(cellar, at));
+        return reminders.fresh(ServingShelf.outlook(cellar, at));
     }
 
     @Test
     void aNewTaskToActOnIsToldOnce() {
-        Cellar calm = PourShelf.cellar(batch);
+        Cellar calm = ServingShelf.cellar(batch);
         Draw burst = new Draw(NOW.plusSeconds(600), 1, Draw.Fate.BURST, "");
-        Cellar alarmed = PourShelf.cellar(batch.withLot(batch.lot("box").withDraw(burst)));
+        Cellar alarmed = ServingShelf.cellar(batch.withLot(batch.lot("box").withDraw(burst)));
         assertEquals(0, fresh(calm, NOW).size());
         assertEquals(1, fresh(alarmed, NOW.plusSeconds(900)).size());
         assertEquals(0, fresh(alarmed, NOW.plusSeconds(1200)).size());
@@ -36,16 +36,16 @@ final class RemindersTest {
         Draw burst = new Draw(NOW.minusSeconds(600), 1, Draw.Fate.BURST, "");
         assertEquals(
                 0,
-                fresh(PourShelf.cellar(batch.withLot(batch.lot("box").withDraw(burst))), NOW)
+                fresh(ServingShelf.cellar(batch.withLot(batch.lot("box").withDraw(burst))), NOW)
                         .size());
     }
 
     @Test
     void bottlesThatGoIntoTheColdWithinTheHourAreToldOnce() {
-        Cellar cellar =
-                PourShelf.cellar(batch).withPours(List.of(PourShelf.pour("sat", "ale", 4, local("2026-04-18T18:00"))));
+        Cellar cellar = ServingShelf.cellar(batch)
+                .withServings(List.of(ServingShelf.serving("sat", "ale", 4, local("2026-04-18T18:00"))));
         Instant chill =
-                PourShelf.outlook(cellar, NOW).pours().get(0).chillFrom().orElseThrow();
+                ServingShelf.outlook(cellar, NOW).servings().get(0).chillFrom().orElseThrow();
         assertEquals(0, fresh(cellar, chill.minusSeconds(2 * 3600)).size());
         List<Reminders.Reminder> told = fresh(cellar, chill.minusSeconds(1800));
         assertEquals("Into the cold: 4 bottles of Ale, ale", told.get(0).title());

@@ -13,6 +13,8 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.OutlookSamples;
+import undercroft.session.SampleWorkspace;
+import undercroft.session.Workspace;
 
 class TimeViewModelTest {
     private final ObjectProperty<Instant> asOf = new SimpleObjectProperty<>();

@@ -77,7 +77,7 @@ class BottlingDayTest {
     @Test
     void theHeatLimitOfAStandardBottleLiesInAWarmRoom() {
         BottlePressure pressure = day(plan(2.5, "sucrose", LONGNECKS)).weakest().orElseThrow();
-        assertEquals(4.7, pressure.limits().limitBar());
+        assertEquals(4.7, pressure.limits().workingPressureBar());
         assertTrue(pressure.heatLimit().celsius() > 28 && pressure.heatLimit().celsius() < 36);
     }
 
@@ -101,7 +101,7 @@ class BottlingDayTest {
         assertTrue(day.refusals()
                 .get(0)
                 .contains(String.format("safe target is %d.%d", (int) highest, (int) (highest * 10) % 10)));
-        assertEquals(3.5, day.weakest().orElseThrow().limits().limitBar());
+        assertEquals(3.5, day.weakest().orElseThrow().limits().workingPressureBar());
         BottlingDay lower = day(plan(Math.floor(highest * 10) / 10, "sucrose", stock("sparkling-750", 10), worn));
         assertTrue(lower.mayGoOn());
     }

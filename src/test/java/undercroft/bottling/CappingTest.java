@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Batch;
@@ -76,7 +76,7 @@ class CappingTest {
     @Test
     void realCountsAndSugarAreKeptAndTheDifferenceIsTold() {
         Capping.Done done = new Capping.Done(
-                CAPPED, "stairs", Cover.OPEN_CRATE, FillHabit.CAPPED_ON_FOAM, List.of(18, 24, 2), 19, 140);
+                CAPPED, "stairs", Cover.OPEN_CRATE, FillingMethod.CAPPED_ON_FOAM, List.of(18, 24, 2), 19, 140);
         Capping capping = Capping.of(PLANNED, day(), done);
         assertEquals(
                 List.of(18, 24, 2),
@@ -98,7 +98,7 @@ class CappingTest {
     void theGasThatOtherSugarMakesIsTold() {
         Capping.Done plan = asPlanned();
         Capping.Done more = new Capping.Done(
-                CAPPED, "stairs", Cover.CLOSED_BOX, FillHabit.CAREFUL, plan.counts(), 19, plan.sugarGrams() + 17);
+                CAPPED, "stairs", Cover.CLOSED_BOX, FillingMethod.CAREFUL, plan.counts(), 19, plan.sugarGrams() + 17);
         List<String> differences = Capping.of(PLANNED, day(), more).differences();
         assertEquals("That gives about 2.62 volumes instead of 2.40, 0.22 more.", differences.get(1));
     }
@@ -106,10 +106,10 @@ class CappingTest {
     @Test
     void moreBottlesThanWereSetOutOrNoneAtAllAreRefused() {
         Capping.Done tooMany =
-                new Capping.Done(CAPPED, "stairs", Cover.CLOSED_BOX, FillHabit.CAREFUL, List.of(21, 1, 0), 19, 120);
+                new Capping.Done(CAPPED, "stairs", Cover.CLOSED_BOX, FillingMethod.CAREFUL, List.of(21, 1, 0), 19, 120);
         assertThrows(InvalidInput.class, () -> Capping.of(PLANNED, day(), tooMany));
         Capping.Done none =
-                new Capping.Done(CAPPED, "stairs", Cover.CLOSED_BOX, FillHabit.CAREFUL, List.of(0, 0, 0), 19, 120);
+                new Capping.Done(CAPPED, "stairs", Cover.CLOSED_BOX, FillingMethod.CAREFUL, List.of(0, 0, 0), 19, 120);
         assertThrows(InvalidInput.class, () -> Capping.of(PLANNED, day(), none));
     }
 

@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
 import undercroft.catalogue.Closure;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.Sugars;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
@@ -24,8 +24,9 @@ import undercroft.cellar.Yeast;
 final class Days {
     static final LocalDate TODAY = LocalDate.of(2026, 11, 14);
     static final double SEA_LEVEL_BAR = 1.01325;
-    static final Yeast ALE = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false);
-    static final Yeast DIASTATIC = new Yeast(YeastStrain.WARM_FARMHOUSE, YeastState.ORDINARY, Settling.ORDINARY, true);
+    static final Yeast ALE = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false);
+    static final Yeast DIASTATIC =
+            new Yeast(YeastStrain.WARM_FARMHOUSE, YeastState.ORDINARY, Flocculation.ORDINARY, true);
     static final BottleType ORNAMENTAL = notForPressure("ornament", "ornamental swing-top", Closure.SWING_TOP);
     static final BottleType STILL_WINE = notForPressure("still-wine", "still-wine bottle", Closure.WIRED_CORK);
 
@@ -47,7 +48,7 @@ final class Days {
     }
 
     static Beer beer(double warmestCelsius, OptionalDouble expectedFinalGravity) {
-        return new Beer(BeerKind.PALE_ALE, 5, 30, 0, 15, warmestCelsius, OptionalDouble.empty(), expectedFinalGravity);
+        return new Beer(BeerStyle.PALE_ALE, 5, 30, 0, 15, warmestCelsius, OptionalDouble.empty(), expectedFinalGravity);
     }
 
     static FillingPlan plan(double targetVolumes, String sugar, BottleStock... bottles) {

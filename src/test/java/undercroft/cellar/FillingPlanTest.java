@@ -11,20 +11,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Cleaner;
 import undercroft.catalogue.Cover;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.Sanitiser;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.quantity.InvalidInput;
 
 class FillingPlanTest {
     private static final Beer BEER =
-            new Beer(BeerKind.WHEAT, 5, 12, 0, 8, 21, OptionalDouble.empty(), OptionalDouble.empty());
-    private static final Yeast YEAST = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.POWDERY, false);
+            new Beer(BeerStyle.WHEAT, 5, 12, 0, 8, 21, OptionalDouble.empty(), OptionalDouble.empty());
+    private static final Yeast YEAST = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.POWDERY, false);
     private static final FillingPlan DRAFT = FillingPlan.draft(20, 3);
 
     private static Batch batch(FillingPlan plan) {
@@ -81,7 +81,7 @@ class FillingPlanTest {
                         BEER,
                         YEAST,
                         planned.priming(),
-                        planned.fillHabit(),
+                        planned.fillingMethod(),
                         Optional.of(capped),
                         List.of(lot),
                         List.of(),

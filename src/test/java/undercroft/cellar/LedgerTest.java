@@ -16,11 +16,11 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.quantity.InvalidInput;
@@ -110,10 +110,10 @@ final class LedgerTest {
         return new Batch(
                 "ale",
                 "Ale",
-                new Beer(BeerKind.PALE_ALE, 5, 25, 0, 12, 20, OptionalDouble.empty(), OptionalDouble.empty()),
-                new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false),
+                new Beer(BeerStyle.PALE_ALE, 5, 25, 0, 12, 20, OptionalDouble.empty(), OptionalDouble.empty()),
+                new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false),
                 new Priming(12, List.of(new SugarDose("dextrose", 70)), OptionalDouble.empty(), false),
-                FillHabit.CAREFUL,
+                FillingMethod.CAREFUL,
                 Optional.of(CAPPED),
                 List.of(lot("one", 24), lot("two", 12)),
                 List.of(),

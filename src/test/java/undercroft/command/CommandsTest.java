@@ -18,10 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.Chilling;
-import undercroft.outlook.PourShelf;
+import undercroft.outlook.ServingShelf;
 
 final class CommandsTest {
     private static final Path DEMO = Path.of("demo-data", "weir-house");
@@ -50,10 +50,10 @@ final class CommandsTest {
 
     @Test
     void chillSaysWhatTheScreenSays() throws IOException {
-        Cellar cellar = PourShelf.cellar(PourShelf.ale("ale", Settling.FLOCCULENT, 40))
-                .withPours(List.of(PourShelf.pour("sat", "ale", 6, PourShelf.local("2026-04-18T18:00"))));
-        Chilling plan = PourShelf.outlook(cellar, PourShelf.local("2026-04-13T12:00"))
-                .pours()
+        Cellar cellar = ServingShelf.cellar(ServingShelf.ale("ale", Flocculation.FLOCCULENT, 40))
+                .withServings(List.of(ServingShelf.serving("sat", "ale", 6, ServingShelf.local("2026-04-18T18:00"))));
+        Chilling plan = ServingShelf.outlook(cellar, ServingShelf.local("2026-04-13T12:00"))
+                .servings()
                 .get(0)
                 .chilling()
                 .orElseThrow();

@@ -11,14 +11,13 @@ import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import undercroft.app.SampleWorkspace;
 import undercroft.app.bottling.BottlingViewModel;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.bottling.DoseLine;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -28,6 +27,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.UnitSystem;
+import undercroft.session.SampleWorkspace;
 
 final class DoseOnScreenTest {
     @TempDir
@@ -68,7 +68,7 @@ final class DoseOnScreenTest {
                 .withWish(FillingPlan.Wish.of(target, sugar))
                 .withBottles(List.of(new BottleStock("sparkling-750", GlassColour.GREEN, false, 30)));
         Beer beer = new Beer(
-                BeerKind.PALE_ALE,
+                BeerStyle.PALE_ALE,
                 5,
                 25,
                 0,
@@ -76,7 +76,7 @@ final class DoseOnScreenTest {
                 warmest,
                 java.util.OptionalDouble.empty(),
                 java.util.OptionalDouble.empty());
-        Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false);
+        Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false);
         Cellar cellar =
                 Cellar.empty("Test", ZoneOffset.UTC).withBatch(Batch.planned("bitter", "Bitter", beer, yeast, plan));
         BottlingViewModel model = new BottlingViewModel(

@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
-import undercroft.catalogue.Liveliness;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -30,8 +30,8 @@ import undercroft.cellar.Yeast;
 
 /** The demo's batches: one for each thing that can happen on a shelf. All of it is invented. */
 final class DemoBatches {
-    private static final Yeast ALE = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.FLOCCULENT, false);
-    private static final Yeast POWDERY = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.POWDERY, false);
+    private static final Yeast ALE = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.FLOCCULENT, false);
+    private static final Yeast POWDERY = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.POWDERY, false);
 
     private DemoBatches() {}
 
@@ -60,7 +60,7 @@ final class DemoBatches {
                         new Draw(at("2026-07-26T18:00:00Z"), 3, Draw.Fate.OPENED, "lively, foams over"),
                         new Draw(at("2026-08-12T13:30:00Z"), 1, Draw.Fate.BURST, "heard it from the stairs"),
                         new Draw(at("2026-08-29T19:00:00Z"), 1, Draw.Fate.OPENED, "over the sink")));
-        return batch("millrace-saison", "Millrace Saison", beer(BeerKind.SAISON_TRIPEL, 6.2, 26, 9, 24), ALE)
+        return batch("millrace-saison", "Millrace Saison", beer(BeerStyle.SAISON_TRIPEL, 6.2, 26, 9, 24), ALE)
                 .primed(18.2, "dextrose", 226)
                 .capped(capped, lot)
                 .notes("Weighed twice by mistake? The jar was lighter than it should be.")
@@ -72,7 +72,7 @@ final class DemoBatches {
         Lot lot = lot("sill", "green-500", GlassColour.GREEN, 20, capped, "stair-cupboard", Cover.CLOSED_BOX, false)
                 .movedTo("kitchen-sill", at("2026-11-08T09:30:00Z"), Cover.NONE)
                 .withDraws(opened("2026-11-01T18:30:00Z", 2, "2026-11-14T19:00:00Z", 1));
-        return batch("green-lane-blond", "Green Lane Blond", beer(BeerKind.WHEAT, 4.9, 18, 7, 20), POWDERY)
+        return batch("green-lane-blond", "Green Lane Blond", beer(BeerStyle.WHEAT, 4.9, 18, 7, 20), POWDERY)
                 .primed(10.4, "sucrose", 62)
                 .capped(capped, lot)
                 .make();
@@ -81,7 +81,7 @@ final class DemoBatches {
     private static Batch stalled() {
         Instant capped = at("2026-11-01T13:00:00Z");
         Lot lot = lot("crate", "returnable-500", GlassColour.AMBER, 38, capped, "outhouse", Cover.OPEN_CRATE, false);
-        return batch("thornfield-mild", "Thornfield Mild", beer(BeerKind.AMBER_BROWN, 3.7, 20, 38, 19), ALE)
+        return batch("thornfield-mild", "Thornfield Mild", beer(BeerStyle.AMBER_BROWN, 3.7, 20, 38, 19), ALE)
                 .primed(19.2, "sucrose", 84)
                 .capped(capped, lot)
                 .read(new Reading.Squeeze(at("2026-11-12T17:00:00Z"), "crate", BottleFeel.YIELDING))
@@ -91,7 +91,7 @@ final class DemoBatches {
     private static Batch honey() {
         Instant capped = at("2026-10-24T14:00:00Z");
         Lot lot = lot("box", "swingtop-500", GlassColour.AMBER, 30, capped, "stair-cupboard", Cover.CLOSED_BOX, false);
-        return batch("larch-honey-ale", "Larch Honey Ale", beer(BeerKind.PALE_ALE, 5.4, 24, 14, 20), ALE)
+        return batch("larch-honey-ale", "Larch Honey Ale", beer(BeerStyle.PALE_ALE, 5.4, 24, 14, 20), ALE)
                 .primed(15.3, "honey", 196)
                 .capped(capped, lot)
                 .notes("Honey from the market, no label.")
@@ -102,7 +102,7 @@ final class DemoBatches {
         Instant capped = at("2026-11-15T15:30:00Z");
         Lot lot =
                 lot("crate", "longneck-330", GlassColour.AMBER, 60, capped, "stair-cupboard", Cover.OPEN_CRATE, false);
-        return batch("lock-gate-bitter", "Lock Gate Bitter", beer(BeerKind.PALE_ALE, 4.3, 34, 18, 19.5), ALE)
+        return batch("lock-gate-bitter", "Lock Gate Bitter", beer(BeerStyle.PALE_ALE, 4.3, 34, 18, 19.5), ALE)
                 .primed(20.1, "dextrose", 108)
                 .capped(capped, lot)
                 .read(new Reading.Gauge(at("2026-11-19T18:00:00Z"), "crate", "gauge bottle 1", 1.1))
@@ -112,7 +112,7 @@ final class DemoBatches {
     private static Batch clearing() {
         Instant capped = at("2026-11-05T12:00:00Z");
         Lot lot = lot("crate", "longneck-355", GlassColour.AMBER, 48, capped, "kitchen-sill", Cover.CLOSED_BOX, false);
-        return batch("chalk-pit-amber", "Chalk Pit Amber", beer(BeerKind.AMBER_BROWN, 5.1, 30, 24, 20), ALE)
+        return batch("chalk-pit-amber", "Chalk Pit Amber", beer(BeerStyle.AMBER_BROWN, 5.1, 30, 24, 20), ALE)
                 .primed(17.4, "dextrose", 104)
                 .capped(capped, lot)
                 .read(new Reading.Gauge(at("2026-11-09T18:00:00Z"), "crate", "gauge bottle 2", 1.2))
@@ -122,13 +122,13 @@ final class DemoBatches {
 
     private static Batch strong() {
         Instant capped = at("2026-09-20T10:00:00Z");
-        Yeast weary = new Yeast(YeastStrain.ALE, YeastState.LONG_COLD, Settling.ORDINARY, false);
+        Yeast weary = new Yeast(YeastStrain.ALE, YeastState.LONG_COLD, Flocculation.ORDINARY, false);
         Lot lot = lot(
                 "row", "sparkling-375", GlassColour.DARK_GREEN, 28, capped, "stair-cupboard", Cover.CLOSED_BOX, false);
-        return batch("gable-strong", "Gable Strong", beer(BeerKind.STRONG_DARK, 10.6, 42, 70, 21), weary)
+        return batch("gable-strong", "Gable Strong", beer(BeerStyle.STRONG_DARK, 10.6, 42, 70, 21), weary)
                 .primed(10.7, "sucrose", 58)
                 .capped(capped, lot)
-                .read(new Reading.Opened(at("2026-10-25T19:00:00Z"), "row", Liveliness.FAINT))
+                .read(new Reading.Opened(at("2026-10-25T19:00:00Z"), "row", PerceivedCarbonation.FAINT))
                 .make();
     }
 
@@ -144,13 +144,13 @@ final class DemoBatches {
                         Cover.OPEN_CRATE,
                         false)
                 .withDraws(opened("2026-10-03T18:00:00Z", 6, "2026-10-24T18:00:00Z", 8, "2026-11-13T18:30:00Z", 5));
-        return batch("quarry-porter", "Quarry Porter", beer(BeerKind.PORTER_STOUT, 5.6, 32, 75, 21), ALE)
+        return batch("quarry-porter", "Quarry Porter", beer(BeerStyle.PORTER_STOUT, 5.6, 32, 75, 21), ALE)
                 .primed(21.3, "sucrose", 106)
                 .capped(capped, lot)
                 .read(new Reading.Gauge(at("2026-09-09T18:00:00Z"), "crate", "gauge bottle 1", 0.9))
                 .read(new Reading.Gauge(at("2026-09-14T18:00:00Z"), "crate", "gauge bottle 1", 1.7))
                 .read(new Reading.Gauge(at("2026-09-24T18:00:00Z"), "crate", "gauge bottle 1", 2.1))
-                .read(new Reading.Opened(at("2026-10-03T19:00:00Z"), "crate", Liveliness.FULL))
+                .read(new Reading.Opened(at("2026-10-03T19:00:00Z"), "crate", PerceivedCarbonation.FULL))
                 .make();
     }
 
@@ -158,7 +158,7 @@ final class DemoBatches {
         Instant capped = at("2026-10-06T16:00:00Z");
         Lot lot = lot("crate", "longneck-330", GlassColour.AMBER, 56, capped, "stair-cupboard", Cover.OPEN_CRATE, false)
                 .withDraws(opened("2026-10-31T18:00:00Z", 4));
-        return batch("bramble-wheat", "Bramble Wheat", beer(BeerKind.WHEAT, 5.0, 14, 9, 20.5), POWDERY)
+        return batch("bramble-wheat", "Bramble Wheat", beer(BeerStyle.WHEAT, 5.0, 14, 9, 20.5), POWDERY)
                 .primed(18.6, "dextrose", 148)
                 .capped(capped, lot)
                 .make()
@@ -177,7 +177,7 @@ final class DemoBatches {
                         12,
                         "2026-09-19T18:00:00Z",
                         8));
-        return batch("first-cut-pale", "First Cut Pale", beer(BeerKind.HOPPY_PALE, 5.5, 48, 10, 20), ALE)
+        return batch("first-cut-pale", "First Cut Pale", beer(BeerStyle.HOPPY_PALE, 5.5, 48, 10, 20), ALE)
                 .primed(19.3, "dextrose", 118)
                 .capped(capped, lot)
                 .make();
@@ -195,7 +195,7 @@ final class DemoBatches {
                         9,
                         "2026-11-06T18:00:00Z",
                         8));
-        return batch("rookery-brown", "Rookery Brown", beer(BeerKind.AMBER_BROWN, 4.8, 25, 45, 20), ALE)
+        return batch("rookery-brown", "Rookery Brown", beer(BeerStyle.AMBER_BROWN, 4.8, 25, 45, 20), ALE)
                 .primed(18.4, "brown-sugar", 92)
                 .capped(capped, lot)
                 .make();
@@ -205,7 +205,7 @@ final class DemoBatches {
         Instant capped = at("2026-04-11T13:00:00Z");
         Lot lot = lot("shelf", "longneck-330", GlassColour.AMBER, 24, capped, "stair-cupboard", Cover.CLOSED_BOX, false)
                 .withDraws(opened("2026-05-30T18:00:00Z", 12, "2026-06-27T18:00:00Z", 12));
-        return batch("may-morning", "May Morning", beer(BeerKind.WHEAT, 4.6, 16, 8, 19), ALE)
+        return batch("may-morning", "May Morning", beer(BeerStyle.WHEAT, 4.6, 16, 8, 19), ALE)
                 .primed(8.1, "dextrose", 60)
                 .capped(capped, lot)
                 .make();
@@ -213,7 +213,7 @@ final class DemoBatches {
 
     private static Batch planned() {
         Beer stout =
-                new Beer(BeerKind.PORTER_STOUT, 5.9, 36, 0, 90, 20, OptionalDouble.empty(), OptionalDouble.of(1.015));
+                new Beer(BeerStyle.PORTER_STOUT, 5.9, 36, 0, 90, 20, OptionalDouble.empty(), OptionalDouble.of(1.015));
         FillingPlan plan = FillingPlan.draft(19, 2.2)
                 .withShares(new FillingPlan.Shares(19, 1, 0))
                 .withBottles(List.of(
@@ -227,7 +227,7 @@ final class DemoBatches {
         return Batch.planned("lantern-stout", "Lantern Stout", stout, ALE, plan);
     }
 
-    private static Beer beer(BeerKind kind, double abv, double ibu, double ebc, double warmest) {
+    private static Beer beer(BeerStyle kind, double abv, double ibu, double ebc, double warmest) {
         return new Beer(kind, abv, ibu, 0, ebc, warmest, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
@@ -303,7 +303,7 @@ final class DemoBatches {
         }
 
         Batch make() {
-            return new Batch(id, name, beer, yeast, priming, FillHabit.CAREFUL, capped, lots, readings, notes);
+            return new Batch(id, name, beer, yeast, priming, FillingMethod.CAREFUL, capped, lots, readings, notes);
         }
     }
 }

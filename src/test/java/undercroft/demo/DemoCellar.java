@@ -12,7 +12,7 @@ import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.Place;
-import undercroft.cellar.Pour;
+import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
 import undercroft.cellar.TemperatureSource;
 
@@ -33,7 +33,7 @@ final class DemoCellar {
                         place("fridge", "Fridge", 2, LightPlace.DARK)),
                 DemoBatches.batches(),
                 List.of(
-                        new Pour(
+                        new Serving(
                                 "saturday-porter",
                                 "quarry-porter",
                                 6,
@@ -41,7 +41,7 @@ final class DemoCellar {
                                 "fridge",
                                 OptionalDouble.empty(),
                                 "Six to supper"),
-                        new Pour(
+                        new Serving(
                                 "saturday-wheat",
                                 "bramble-wheat",
                                 8,

@@ -66,7 +66,7 @@ final class DemoDataTest {
         assertEquals(Stage.CARBONATING, batch("gable-strong").stage());
         assertEquals(Stage.READY, batch("quarry-porter").stage());
         assertEquals(2, batch("bramble-wheat").lots().size());
-        assertEquals(Stage.TIRED, batch("first-cut-pale").stage());
+        assertEquals(Stage.PAST_BEST_BEFORE, batch("first-cut-pale").stage());
         assertTrue(batch("rookery-brown").bottlesLeft() <= 3);
         assertEquals(Stage.EMPTY, batch("may-morning").stage());
         assertEquals(Stage.FILLING, batch("lantern-stout").stage());
@@ -81,7 +81,7 @@ final class DemoDataTest {
                 .orElseThrow();
         assertTrue(heat.from().isAfter(Instant.parse("2026-08-07T00:00:00Z")));
         assertTrue(heat.from().isBefore(Instant.parse("2026-08-09T12:00:00Z")));
-        SpellReview.Toll saison = heat.tolls().get(0);
+        SpellReview.Impact saison = heat.impacts().get(0);
         assertEquals("millrace-saison", saison.batchId());
         assertTrue(saison.hoursOverWorking() > 24 && saison.shelfDaysCost() > 5);
     }
@@ -89,8 +89,8 @@ final class DemoDataTest {
     @Test
     void aFlocculentBeerForSaturdayEveningGoesIntoTheFridgeOnFriday() {
         // Common practice, no source: the night before is enough for yeast that falls fast.
-        Instant chill = outlook.pours().stream()
-                .filter(plan -> plan.pour().batchId().equals("quarry-porter"))
+        Instant chill = outlook.servings().stream()
+                .filter(plan -> plan.serving().batchId().equals("quarry-porter"))
                 .findFirst()
                 .flatMap(plan -> plan.chillFrom())
                 .orElseThrow();
@@ -111,7 +111,7 @@ final class DemoDataTest {
     }
 
     @Test
-    void tonightListsTheDangerFirst() {
+    void toDoListsTheDangerFirst() {
         List<Task> tasks = outlook.tasks();
         assertEquals(Task.Kind.COOL_BEFORE_TOUCHING, tasks.get(0).kind());
         assertTrue(tasks.stream().anyMatch(task -> task.kind() == Task.Kind.MOVE_WARMER));

@@ -9,12 +9,12 @@ import java.util.OptionalDouble;
 import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
-import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.Place;
-import undercroft.cellar.Pour;
 import undercroft.cellar.Reading;
+import undercroft.cellar.Serving;
 import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.LotOutlook.Progress;
 import undercroft.quantity.Interval;
@@ -63,7 +63,7 @@ public final class OutlookSamples {
                         .is(Stage.READY, Progress.DONE, 17.2)
                         .read(new Reading.Gauge(NOW.minus(Duration.ofDays(60)), "lot-1", "gauge bottle", 1.9))
                         .read(new Reading.Squeeze(NOW.minus(Duration.ofDays(52)), "lot-1", BottleFeel.FIRM))
-                        .read(new Reading.Opened(read, "lot-1", Liveliness.FULL))
+                        .read(new Reading.Opened(read, "lot-1", PerceivedCarbonation.FULL))
                         .says("Ready since 12 November. 18 bottles left, safe in the stair cupboard up to 31 °C."),
                 batch(at, "hedge", "Hedge Saison", 16)
                         .lot("cupboard", "returnable-500", GlassColour.AMBER, 24, 0)
@@ -89,7 +89,7 @@ public final class OutlookSamples {
                 batch(at, "summer", "Summer Pale", 140)
                         .lot("fridge", "longneck-330", GlassColour.FLINT, 36, 32)
                         .carbonation(2.4, 1.3, 6)
-                        .is(Stage.TIRED, Progress.DONE, 4.6)
+                        .is(Stage.PAST_BEST_BEFORE, Progress.DONE, 4.6)
                         .light(0.002, Alert.CLEAR, "not noticeable")
                         .says("Past its best since October; 4 bottles left to drink up."),
                 batch(at, "heron", "Heron Bitter", 61)
@@ -136,7 +136,7 @@ public final class OutlookSamples {
                         placeOutlook(SILL, 20.5, -1.4, true),
                         placeOutlook(FRIDGE, 4.6, 0, false)),
                 List.of(spell()),
-                cellar.batches().isEmpty() ? List.of() : List.of(pour(at)),
+                cellar.batches().isEmpty() ? List.of() : List.of(serving(at)),
                 tasks,
                 List.of());
     }
@@ -147,10 +147,10 @@ public final class OutlookSamples {
         return new PlaceOutlook(place, celsius, trend, measured, TimeSeries.empty(), bottles, List.of());
     }
 
-    private static PourPlan pour(Instant at) {
+    private static ServingPlan serving(Instant at) {
         Instant saturday = at.plus(Duration.ofDays(3));
-        return new PourPlan(
-                new Pour("saturday", "quarry", 6, saturday, "fridge", OptionalDouble.empty(), ""),
+        return new ServingPlan(
+                new Serving("saturday", "quarry", 6, saturday, "fridge", OptionalDouble.empty(), ""),
                 Optional.of(at.plus(Duration.ofDays(2))),
                 saturday,
                 true,
@@ -166,7 +166,7 @@ public final class OutlookSamples {
                 23.4,
                 true,
                 true,
-                List.of(new SpellReview.Toll(
+                List.of(new SpellReview.Impact(
                         "quarry",
                         "Quarry Porter",
                         "lot-1",

@@ -13,12 +13,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -83,7 +83,7 @@ final class OutlooksTest {
         Instant moved = CAPPED.plus(DAY.multipliedBy(60));
         Batch there = cellar.batch("ale").withMove("box", 57, "attic", moved, Cover.CLOSED_BOX);
         PressureOutlook atLimit = ale(cellar.withBatch(there), 61).mainLot().pressure();
-        assertEquals(atLimit.limitBar(), atLimit.atPresent().high(), 0.05);
+        assertEquals(atLimit.workingPressureBar(), atLimit.atPresent().high(), 0.05);
     }
 
     @Test
@@ -249,10 +249,10 @@ final class OutlooksTest {
         Batch batch = new Batch(
                 "ale",
                 "Plain ale",
-                new Beer(BeerKind.PALE_ALE, 5, 25, 0, 12, 20, OptionalDouble.empty(), OptionalDouble.empty()),
-                new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false),
+                new Beer(BeerStyle.PALE_ALE, 5, 25, 0, 12, 20, OptionalDouble.empty(), OptionalDouble.empty()),
+                new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false),
                 new Priming(19, List.of(new SugarDose("dextrose", grams)), OptionalDouble.empty(), false),
-                FillHabit.CAREFUL,
+                FillingMethod.CAREFUL,
                 Optional.of(CAPPED),
                 List.of(lot),
                 readings,

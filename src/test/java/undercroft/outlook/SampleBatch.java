@@ -8,12 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -122,10 +122,10 @@ final class SampleBatch {
         return new Batch(
                 id,
                 name,
-                new Beer(BeerKind.PALE_ALE, 5.2, 30, 0, 20, 20, OptionalDouble.empty(), OptionalDouble.empty()),
-                new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false),
+                new Beer(BeerStyle.PALE_ALE, 5.2, 30, 0, 20, 20, OptionalDouble.empty(), OptionalDouble.empty()),
+                new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false),
                 new Priming(19, List.of(new SugarDose("sucrose", 110)), OptionalDouble.of(2.4), false),
-                FillHabit.CAREFUL,
+                FillingMethod.CAREFUL,
                 stage == Stage.FILLING ? Optional.empty() : Optional.of(capped()),
                 lots,
                 readings,
@@ -138,7 +138,7 @@ final class SampleBatch {
                 ? List.of()
                 : batch.lots().stream().map(lot -> lotOutlook(cellar, lot)).toList();
         Alert alert = outlooks.stream().map(LotOutlook::alert).reduce(Alert.CLEAR, Alert::or);
-        if (progress == LotOutlook.Progress.STALLED || stage == Stage.TIRED) {
+        if (progress == LotOutlook.Progress.STALLED || stage == Stage.PAST_BEST_BEFORE) {
             alert = alert.or(Alert.WATCH);
         }
         List<Task> own =
@@ -147,9 +147,10 @@ final class SampleBatch {
     }
 
     private LotOutlook lotOutlook(Cellar cellar, Lot lot) {
-        SampleCourses courses = new SampleCourses(capped().isBefore(now) ? capped() : now.minusSeconds(3600), now);
+        SampleTrajectories trajectories =
+                new SampleTrajectories(capped().isBefore(now) ? capped() : now.minusSeconds(3600), now);
         Place place = cellar.place(lot.stayAt(now).placeId());
-        double share = SampleCourses.share(ageDays, tauDays);
+        double share = SampleTrajectories.share(ageDays, tauDays);
         double volumes = 0.9 + (endVolumes - 0.9) * share;
         BottleType bottle = cellar.bottleType(lot.bottleTypeId());
         double spread = 0.18 * share + 0.02;
@@ -163,38 +164,38 @@ final class SampleBatch {
                         Interval.of(volumes - spread, volumes, volumes + spread),
                         Interval.of(endVolumes - 0.2, endVolumes, endVolumes + 0.2),
                         Interval.of(Math.max(0, share - 0.1), share, Math.min(1, share + 0.1)),
-                        courses.carbonation(0.9, endVolumes, tauDays, 0.2)),
+                        trajectories.carbonation(0.9, endVolumes, tauDays, 0.2)),
                 new PressureOutlook(
                         bar,
                         bar.times(1.1),
                         Interval.of(endBar, endBar * 1.1, endBar * 1.25),
                         bar.times(1.06),
                         bar.times(0.8),
-                        bottle.bottleClass().limitBar(),
+                        bottle.bottleClass().workingPressureBar(),
                         bottle.bottleClass().cautionBar(),
                         heatLimit,
                         bottle,
                         pressureAlert,
-                        courses.pressure(endBar, tauDays, celsius)),
+                        trajectories.pressure(endBar, tauDays, celsius)),
                 new LightOutlook(
                         Interval.exactly(lightPerDay * ageDays),
                         lightPerDay,
                         lightAlert,
                         lightWords,
-                        courses.light(lightPerDay)),
+                        trajectories.light(lightPerDay)),
                 ageing(),
                 new TemperatureOutlook(
                         celsius,
                         celsius + 0.8,
                         celsius + 6,
                         0.93,
-                        courses.air(celsius),
-                        courses.bottles(celsius),
-                        courses.gaps()),
+                        trajectories.air(celsius),
+                        trajectories.bottles(celsius),
+                        trajectories.gaps()),
                 new ReadyOutlook(
-                        Optional.of(courses.instant(tauDays * 1.6 + 4)),
-                        Optional.of(courses.instant(tauDays * 1.9 + 5)),
-                        Optional.of(courses.instant(tauDays * 2.4 + 6)),
+                        Optional.of(trajectories.instant(tauDays * 1.6 + 4)),
+                        Optional.of(trajectories.instant(tauDays * 1.9 + 5)),
+                        Optional.of(trajectories.instant(tauDays * 2.4 + 6)),
                         ready ? 1 : 0),
                 progress);
     }

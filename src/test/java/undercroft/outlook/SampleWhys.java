@@ -9,9 +9,9 @@ final class SampleWhys {
                     "Carbonation, 2.3 vol",
                     "What the beer held when it was bottled, plus what the yeast has made of the sugar so far.",
                     List.of(
-                            new Why.Ingredient("warmest since fermentation", "20.0 °C"),
-                            new Why.Ingredient("table sugar", "110 g in 19.0 L"),
-                            new Why.Ingredient("bottles since capping", "17.4 °C on average, 93 % measured")),
+                            new Why.Input("warmest since fermentation", "20.0 °C"),
+                            new Why.Input("table sugar", "110 g in 19.0 L"),
+                            new Why.Input("bottles since capping", "17.4 °C on average, 93 % measured")),
                     List.of(
                             new Why.Assumption(
                                     "Yeast takes sugar up at the rate of an ale yeast.", Why.Grade.PUBLISHED),
@@ -21,7 +21,7 @@ final class SampleWhys {
             new Why(
                     "Pressure, 2.2 bar",
                     "The gas that beer and headspace share at the temperature of the bottles.",
-                    List.of(new Why.Ingredient("headspace", "14 mL")),
+                    List.of(new Why.Input("headspace", "14 mL")),
                     List.of(new Why.Assumption("The bottle was filled as its make says.", Why.Grade.COMMON_PRACTICE)),
                     "Weiss 1974"));
 

@@ -26,9 +26,9 @@ class SpellReviewsTest {
     void aHotWeekIsOneSpellAndWearsTheGlass() {
         List<SpellReview> spells = spells(cellar(120, "room"), HOT_WEEK, 80);
         assertEquals(1, spells.size());
-        SpellReview.Toll toll = spells.get(0).tolls().get(0);
+        SpellReview.Impact impact = spells.get(0).impacts().get(0);
         assertTrue(spells.get(0).certain());
-        assertTrue(toll.memoryAfterBar().high() > toll.memoryBeforeBar().high());
+        assertTrue(impact.memoryAfterBar().high() > impact.memoryBeforeBar().high());
         // Open-headspace charts of the trade: 2.4 vol stand at 1.9 bar at 20 °C and near 2.9 at 34 °C (from memory).
         Map<String, TimeSeries> calm = Map.of("room", air(80, time -> 20));
         double usual = Outlooks.of(cellar(120, "room"), calm, day(80))
@@ -37,12 +37,12 @@ class SpellReviewsTest {
                 .pressure()
                 .peakPast()
                 .median();
-        assertTrue(toll.peakBarGauge().median() > 1.25 * usual, toll.peakBarGauge() + " after " + usual);
-        assertTrue(toll.shelfDaysCost() > 5, "keeping days " + toll.shelfDaysCost());
+        assertTrue(impact.peakBarGauge().median() > 1.25 * usual, impact.peakBarGauge() + " after " + usual);
+        assertTrue(impact.shelfDaysCost() > 5, "keeping days " + impact.shelfDaysCost());
     }
 
     @Test
-    void hoursOverTheLimitAreThoseOfTheHeatNotOfTheCourse() {
+    void hoursOverTheLimitAreThoseOfTheHeatNotOfTheTrajectory() {
         // Four days of heat by day only: twelve hours each, so at most two days in all can be over a limit passed by
         // day.
         TimeSeries air = air(300, time -> {
@@ -51,24 +51,24 @@ class SpellReviewsTest {
             }
             return Math.floorMod(time, 86_400) < 43_200 ? 44 : 15;
         });
-        SpellReview.Toll toll = spells(cellar(190, "room"), air, 300).stream()
+        SpellReview.Impact impact = spells(cellar(190, "room"), air, 300).stream()
                 .filter(SpellReview::warm)
                 .findFirst()
                 .orElseThrow()
-                .tolls()
+                .impacts()
                 .get(0);
-        assertTrue(toll.hoursOverWorking() > 8, "hours " + toll.hoursOverWorking());
-        assertTrue(toll.hoursOverWorking() < 72, "hours " + toll.hoursOverWorking());
+        assertTrue(impact.hoursOverWorking() > 8, "hours " + impact.hoursOverWorking());
+        assertTrue(impact.hoursOverWorking() < 72, "hours " + impact.hoursOverWorking());
     }
 
     @Test
     void anOverprimedBatchIsNotToBeTouchedWhileItIsHot() {
-        SpellReview.Toll toll =
-                spells(cellar(240, "room"), HOT_WEEK, 56).get(0).tolls().get(0);
-        assertEquals(Alert.ACT, toll.alert());
-        assertEquals(SpellReview.Advice.COOL_BEFORE_TOUCHING, toll.advice());
-        assertTrue(toll.hoursOverWorking() > 24);
-        assertTrue(toll.verdict().contains("cool the whole box"), toll.verdict());
+        SpellReview.Impact impact =
+                spells(cellar(240, "room"), HOT_WEEK, 56).get(0).impacts().get(0);
+        assertEquals(Alert.ACT, impact.alert());
+        assertEquals(SpellReview.Advice.COOL_BEFORE_TOUCHING, impact.advice());
+        assertTrue(impact.hoursOverWorking() > 24);
+        assertTrue(impact.verdict().contains("cool the whole box"), impact.verdict());
     }
 
     @Test
@@ -81,8 +81,8 @@ class SpellReviewsTest {
         });
         SpellReview spell = spells(cellar(120, "room"), air, 80).get(0);
         assertFalse(spell.certain());
-        assertTrue(spell.tolls().get(0).verdict().contains("Readings are missing"));
-        assertTrue(spell.tolls().get(0).alert().compareTo(Alert.WATCH) >= 0);
+        assertTrue(spell.impacts().get(0).verdict().contains("Readings are missing"));
+        assertTrue(spell.impacts().get(0).alert().compareTo(Alert.WATCH) >= 0);
     }
 
     @Test

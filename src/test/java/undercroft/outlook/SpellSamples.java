@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.LongToDoubleFunction;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -56,10 +56,10 @@ public final class SpellSamples {
         Batch batch = new Batch(
                 "ale",
                 "Plain ale",
-                new Beer(BeerKind.PALE_ALE, 5, 25, 0, 12, 20, OptionalDouble.empty(), OptionalDouble.empty()),
-                new Yeast(strain, YeastState.ORDINARY, Settling.ORDINARY, false),
+                new Beer(BeerStyle.PALE_ALE, 5, 25, 0, 12, 20, OptionalDouble.empty(), OptionalDouble.empty()),
+                new Yeast(strain, YeastState.ORDINARY, Flocculation.ORDINARY, false),
                 new Priming(19, List.of(new SugarDose("dextrose", sugarGrams)), OptionalDouble.empty(), false),
-                FillHabit.CAREFUL,
+                FillingMethod.CAREFUL,
                 Optional.of(CAPPED),
                 List.of(lot),
                 List.of(),

@@ -75,8 +75,8 @@ class WhatIfTest {
         CellarOutlook moved = supposed(cellar, new Supposition.Moved("ale", "box", "fridge"));
         assertEquals("fridge", moved.batch("ale").mainLot().place().id());
         double here =
-                supposed(cellar).batch("ale").mainLot().pressure().course().medianAt(340);
-        double there = moved.batch("ale").mainLot().pressure().course().medianAt(340);
+                supposed(cellar).batch("ale").mainLot().pressure().trajectory().medianAt(340);
+        double there = moved.batch("ale").mainLot().pressure().trajectory().medianAt(340);
         assertTrue(there < here - 0.3);
     }
 

@@ -3,7 +3,7 @@ package undercroft.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static undercroft.outlook.PourShelf.local;
+import static undercroft.outlook.ServingShelf.local;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -29,12 +29,12 @@ import net.fortuna.ical4j.model.property.DtStart;
 import net.fortuna.ical4j.model.property.Trigger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Cellar;
-import undercroft.cellar.Pour;
+import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.PourPlan;
-import undercroft.outlook.PourShelf;
+import undercroft.outlook.ServingPlan;
+import undercroft.outlook.ServingShelf;
 
 /** Parsed back and validated by the library's own reading of RFC 5545. */
 final class ShelfCalendarTest {
@@ -47,14 +47,14 @@ final class ShelfCalendarTest {
     private Path scratch;
 
     private static Cellar cellar() {
-        return PourShelf.cellar(
-                        PourShelf.ale("ale", Settling.FLOCCULENT, 40),
-                        PourShelf.ale("young", Settling.FLOCCULENT, 40, "room", local("2026-03-20T12:00")))
-                .withPours(List.of(new Pour("sun", "ale", 6, SUNDAY, "fridge", OptionalDouble.empty(), NOTE)));
+        return ServingShelf.cellar(
+                        ServingShelf.ale("ale", Flocculation.FLOCCULENT, 40),
+                        ServingShelf.ale("young", Flocculation.FLOCCULENT, 40, "room", local("2026-03-20T12:00")))
+                .withServings(List.of(new Serving("sun", "ale", 6, SUNDAY, "fridge", OptionalDouble.empty(), NOTE)));
     }
 
     private static CellarOutlook outlook() {
-        return PourShelf.outlook(cellar(), NOW);
+        return ServingShelf.outlook(cellar(), NOW);
     }
 
     private static Calendar parsed(String text) throws IOException, ParserException {
@@ -94,11 +94,11 @@ final class ShelfCalendarTest {
     }
 
     @Test
-    void aPourAcrossTheNightOfSummerTimeKeepsItsWallClock() throws IOException, ParserException {
+    void aServingAcrossTheNightOfSummerTimeKeepsItsWallClock() throws IOException, ParserException {
         Calendar calendar = parsed(ShelfCalendar.of(outlook(), NOW).text());
         // Vienna is an hour ahead of UTC until 29 March 2026, 01:00 UTC, and two from then on.
         assertEquals("20260329T160000Z", value(event(calendar, "Pour 6"), Property.DTSTART));
-        PourPlan plan = outlook().pours().get(0);
+        ServingPlan plan = outlook().servings().get(0);
         Instant chill = plan.chillFrom().orElseThrow();
         DtStart<OffsetDateTime> start = event(calendar, "Into the cold").getRequiredProperty(Property.DTSTART);
         assertEquals(chill.getEpochSecond(), start.getDate().toEpochSecond());
@@ -110,7 +110,7 @@ final class ShelfCalendarTest {
         VAlarm alarm = event(calendar, "Pour 6").getAlarms().get(0);
         Trigger trigger = alarm.getRequiredProperty(Property.TRIGGER);
         Duration before = Duration.from(trigger.getDuration());
-        assertEquals(Duration.between(SUNDAY, outlook().pours().get(0).takeOut()), before);
+        assertEquals(Duration.between(SUNDAY, outlook().servings().get(0).takeOut()), before);
         assertEquals("DISPLAY", value(alarm, Property.ACTION));
     }
 
@@ -119,18 +119,18 @@ final class ShelfCalendarTest {
         Calendar calendar = parsed(ShelfCalendar.of(outlook(), NOW).text());
         DtStart<LocalDate> taste = event(calendar, "First taste: Ale, young").getRequiredProperty(Property.DTSTART);
         Instant ready = outlook().batch("young").mainLot().ready().median().orElseThrow();
-        assertEquals(ready.atZone(PourShelf.ZONE).toLocalDate(), taste.getDate());
+        assertEquals(ready.atZone(ServingShelf.ZONE).toLocalDate(), taste.getDate());
         assertTrue(event(calendar, "Best before: Ale, ale").getAlarms().size() == 1);
     }
 
     @Test
     void theSameEntriesKeepTheirUidsThoughTheirDatesMove() throws IOException, ParserException {
         Set<String> before = uids(parsed(ShelfCalendar.of(outlook(), NOW).text()));
-        Cellar moved = cellar().withPours(List.of(
-                new Pour("sun", "ale", 8, SUNDAY.plusSeconds(7200), "fridge", OptionalDouble.of(9), "")));
+        Cellar moved = cellar().withServings(List.of(
+                new Serving("sun", "ale", 8, SUNDAY.plusSeconds(7200), "fridge", OptionalDouble.of(9), "")));
         Instant later = NOW.plusSeconds(86_400);
-        Calendar after =
-                parsed(ShelfCalendar.of(PourShelf.outlook(moved, later), later).text());
+        Calendar after = parsed(
+                ShelfCalendar.of(ServingShelf.outlook(moved, later), later).text());
         assertEquals(before, uids(after));
         assertEquals("20260325T110000Z", value(event(after, "Pour 8"), Property.DTSTAMP));
     }

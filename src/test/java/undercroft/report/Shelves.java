@@ -38,7 +38,7 @@ final class Shelves {
 
     private static Cellar of(String... batches) {
         Cellar demo = DemoShelf.cellar();
-        return demo.withPours(List.of())
+        return demo.withServings(List.of())
                 .withBatches(List.of(batches).stream().map(demo::batch).toList());
     }
 
@@ -62,7 +62,7 @@ final class Shelves {
                 batch.beer(),
                 batch.yeast(),
                 batch.priming(),
-                batch.fillHabit(),
+                batch.fillingMethod(),
                 batch.cappedAt(),
                 batch.lots(),
                 batch.readings(),

@@ -24,11 +24,11 @@ import undercroft.bottling.Capping;
 import undercroft.bottling.Checklist;
 import undercroft.bottling.DoseLine;
 import undercroft.bottling.Step;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Cover;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -61,8 +61,8 @@ class WorksheetTest {
                         new BottleStock("pet-500", GlassColour.PET_CLEAR, false, 1)))
                 .withGravities(
                         List.of(new DatedGravity(DAY.minusDays(3), 1.010), new DatedGravity(DAY.minusDays(1), 1.010)));
-        Beer beer = new Beer(BeerKind.PALE_ALE, 5, 30, 0, 15, 20, OptionalDouble.empty(), OptionalDouble.of(1.010));
-        Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false);
+        Beer beer = new Beer(BeerStyle.PALE_ALE, 5, 30, 0, 15, 20, OptionalDouble.empty(), OptionalDouble.of(1.010));
+        Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false);
         return Batch.planned("stout", NASTY, beer, yeast, plan);
     }
 

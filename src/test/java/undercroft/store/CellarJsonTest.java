@@ -11,11 +11,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import undercroft.catalogue.Surroundings;
+import undercroft.catalogue.CoolingMedium;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
-import undercroft.cellar.Pour;
+import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
 import undercroft.cellar.TaskNote;
 import undercroft.cellar.TemperatureSource;
@@ -68,7 +68,7 @@ class CellarJsonTest {
                 """)
                         .cellar();
         assertEquals(Settings.USUAL, cellar.settings());
-        assertEquals(List.of(), cellar.pours());
+        assertEquals(List.of(), cellar.servings());
     }
 
     @Test
@@ -144,19 +144,19 @@ class CellarJsonTest {
     @Test
     void whatWasSaidToATaskAndAKindOfColdComeBack() {
         Instant until = Instant.parse("2026-04-05T07:00:00Z");
-        Pour pour = RichCellar.CELLAR.pours().get(0);
-        Pour iced = new Pour(
-                pour.id(),
-                pour.batchId(),
-                pour.bottles(),
-                pour.at(),
-                pour.placeId(),
-                Surroundings.ICE_WATER,
-                pour.glassCelsius(),
-                pour.note());
+        Serving serving = RichCellar.CELLAR.servings().get(0);
+        Serving iced = new Serving(
+                serving.id(),
+                serving.batchId(),
+                serving.bottles(),
+                serving.at(),
+                serving.placeId(),
+                CoolingMedium.ICE_WATER,
+                serving.glassCelsius(),
+                serving.note());
         Cellar told = RichCellar.CELLAR
-                .withPour(iced)
-                .withTonight(List.of(
+                .withServing(iced)
+                .withTaskNotes(List.of(
                         new TaskNote("chill/pale/sunday", TaskNote.What.POSTPONED, Optional.of(until)),
                         new TaskNote("first-taste/pale", TaskNote.What.DONE, Optional.empty())));
         byte[] bytes = CellarJson.of(told, "a test").bytes();
@@ -165,7 +165,7 @@ class CellarJsonTest {
 
     @Test
     void unknownKeysOfATaskNoteAreKept() throws IOException {
-        Cellar told = RichCellar.CELLAR.withTonight(
+        Cellar told = RichCellar.CELLAR.withTaskNotes(
                 List.of(new TaskNote("first-taste/pale", TaskNote.What.DONE, Optional.empty())));
         String json = new String(CellarJson.of(told, "a test").bytes(), StandardCharsets.UTF_8)
                 .replace("\"first-taste/pale\"", "\"first-taste/pale\", \"by\" : \"Anna\"");

@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Cleaner;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.Sanitiser;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -42,8 +42,8 @@ class FillingPlanJsonTest {
                     new StepState("gravity", true, Optional.empty()),
                     new StepState("boil", false, Optional.of(Instant.parse("2026-11-14T12:00:00Z")))));
     private static final Beer BEER =
-            new Beer(BeerKind.WHEAT, 5, 12, 0, 8, 21, OptionalDouble.empty(), OptionalDouble.of(1.010));
-    private static final Yeast YEAST = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.POWDERY, false);
+            new Beer(BeerStyle.WHEAT, 5, 12, 0, 8, 21, OptionalDouble.empty(), OptionalDouble.of(1.010));
+    private static final Yeast YEAST = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.POWDERY, false);
 
     @Test
     void aPlanReadsBackAsItWasWritten() {
@@ -61,7 +61,7 @@ class FillingPlanJsonTest {
                 BEER,
                 YEAST,
                 new Priming(20, List.of(), OptionalDouble.empty(), false),
-                FillHabit.CAREFUL,
+                FillingMethod.CAREFUL,
                 Optional.empty(),
                 List.of(),
                 List.of(),

@@ -13,18 +13,18 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
 import undercroft.catalogue.Closure;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
-import undercroft.catalogue.Liveliness;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.catalogue.Sugar;
 import undercroft.catalogue.Sugars;
 import undercroft.catalogue.YeastState;
@@ -37,9 +37,9 @@ import undercroft.cellar.FollowedLog;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
-import undercroft.cellar.Pour;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
+import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
 import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
@@ -109,9 +109,9 @@ class RandomCellarsTest {
             for (int i = 0; i < random.nextInt(4); i++) {
                 batches.add(batch("batch-" + i, places));
             }
-            List<Pour> pours = new ArrayList<>();
+            List<Serving> servings = new ArrayList<>();
             for (int i = 0; i < (batches.isEmpty() ? 0 : random.nextInt(3)); i++) {
-                pours.add(new Pour(
+                servings.add(new Serving(
                         "pour-" + i,
                         one(batches).id(),
                         1 + random.nextInt(20),
@@ -121,7 +121,7 @@ class RandomCellarsTest {
                         one("", "garden")));
             }
             Settings settings = new Settings(one(UnitSystem.values()), within(-400, 5_000));
-            return new Cellar(one(NAMES), one(ZONES), settings, places, batches, pours, ownBottles(), ownSugars());
+            return new Cellar(one(NAMES), one(ZONES), settings, places, batches, servings, ownBottles(), ownSugars());
         }
 
         private List<BottleType> ownBottles() {
@@ -190,7 +190,7 @@ class RandomCellarsTest {
                 readings.add(reading(after(capped), one(lots).id()));
             }
             Beer beer = new Beer(
-                    one(BeerKind.values()),
+                    one(BeerStyle.values()),
                     within(0, 20),
                     within(0, 200),
                     within(0, 1),
@@ -199,7 +199,10 @@ class RandomCellarsTest {
                     perhaps(0.98, 1.2),
                     perhaps(0.98, 1.2));
             Yeast yeast = new Yeast(
-                    one(YeastStrain.values()), one(YeastState.values()), one(Settling.values()), random.nextBoolean());
+                    one(YeastStrain.values()),
+                    one(YeastState.values()),
+                    one(Flocculation.values()),
+                    random.nextBoolean());
             Priming priming = new Priming(
                     within(0.1, 2_000),
                     List.of(new SugarDose(one(Sugars.STANDARD).id(), within(0, 20_000))),
@@ -212,7 +215,7 @@ class RandomCellarsTest {
                     beer,
                     yeast,
                     priming,
-                    one(FillHabit.values()),
+                    one(FillingMethod.values()),
                     planned ? Optional.empty() : Optional.of(capped),
                     lots,
                     readings,
@@ -247,7 +250,7 @@ class RandomCellarsTest {
             return switch (random.nextInt(4)) {
                 case 0 -> new Reading.Gauge(at, lot, one(NAMES), within(-0.5, 16));
                 case 1 -> new Reading.Squeeze(at, lot, one(BottleFeel.values()));
-                case 2 -> new Reading.Opened(at, lot, one(Liveliness.values()));
+                case 2 -> new Reading.Opened(at, lot, one(PerceivedCarbonation.values()));
                 default -> new Reading.Density(at, within(0.98, 1.2));
             };
         }

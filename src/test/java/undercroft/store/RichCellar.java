@@ -13,17 +13,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
-import undercroft.catalogue.Liveliness;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.catalogue.Sugar;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
@@ -34,9 +34,9 @@ import undercroft.cellar.Draw;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
-import undercroft.cellar.Pour;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
+import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
 import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
@@ -98,7 +98,7 @@ final class RichCellar {
                                 light(LightPlace.DARK))),
                 List.of(pale(), planned()),
                 List.of(
-                        new Pour(
+                        new Serving(
                                 "sunday",
                                 "pale",
                                 4,
@@ -106,7 +106,8 @@ final class RichCellar {
                                 "shed",
                                 OptionalDouble.of(8),
                                 "garden"),
-                        new Pour("easter", "pale", 2, at("2026-04-05T16:00:00Z"), "vault", OptionalDouble.empty(), "")),
+                        new Serving(
+                                "easter", "pale", 2, at("2026-04-05T16:00:00Z"), "vault", OptionalDouble.empty(), "")),
                 List.of(new BottleType(
                         "stone-750",
                         "750 mL stoneware",
@@ -128,14 +129,21 @@ final class RichCellar {
                 "pale",
                 "Pale with \"quotes\" & ümläuts",
                 new Beer(
-                        BeerKind.PALE_ALE, 4.8, 32, 0.1, 9.5, 21.3, OptionalDouble.of(1.0105), OptionalDouble.of(1.01)),
-                new Yeast(YeastStrain.ALE, YeastState.LONG_COLD, Settling.POWDERY, true),
+                        BeerStyle.PALE_ALE,
+                        4.8,
+                        32,
+                        0.1,
+                        9.5,
+                        21.3,
+                        OptionalDouble.of(1.0105),
+                        OptionalDouble.of(1.01)),
+                new Yeast(YeastStrain.ALE, YeastState.LONG_COLD, Flocculation.POWDERY, true),
                 new Priming(
                         18.9,
                         List.of(new SugarDose("dextrose", 110.5), new SugarDose("birch-syrup", 20)),
                         OptionalDouble.of(2.35),
                         false),
-                FillHabit.CAREFUL,
+                FillingMethod.CAREFUL,
                 Optional.of(CAPPED),
                 List.of(
                         new Lot(
@@ -163,7 +171,7 @@ final class RichCellar {
                 List.of(
                         new Reading.Gauge(at("2026-01-12T08:00:00Z"), "brown", "gauge 1", 0.85),
                         new Reading.Squeeze(at("2026-01-13T08:00:00Z"), "brown", BottleFeel.FIRM),
-                        new Reading.Opened(at("2026-01-20T18:00:00Z"), "stone", Liveliness.VERY_LIVELY),
+                        new Reading.Opened(at("2026-01-20T18:00:00Z"), "stone", PerceivedCarbonation.VERY_LIVELY),
                         new Reading.Density(at("2026-01-21T18:00:00Z"), 1.0095)),
                 "first line\nsecond line");
     }
@@ -172,10 +180,10 @@ final class RichCellar {
         return new Batch(
                 "next",
                 "Next",
-                new Beer(BeerKind.WHEAT, 5, 12, 0, 6, 19, OptionalDouble.empty(), OptionalDouble.empty()),
-                new Yeast(YeastStrain.WARM_FARMHOUSE, YeastState.FRESH_ADDED, Settling.ORDINARY, false),
+                new Beer(BeerStyle.WHEAT, 5, 12, 0, 6, 19, OptionalDouble.empty(), OptionalDouble.empty()),
+                new Yeast(YeastStrain.WARM_FARMHOUSE, YeastState.FRESH_ADDED, Flocculation.ORDINARY, false),
                 new Priming(20, List.of(), OptionalDouble.empty(), true),
-                FillHabit.CAPPED_ON_FOAM,
+                FillingMethod.CAPPED_ON_FOAM,
                 Optional.empty(),
                 List.of(),
                 List.of(),

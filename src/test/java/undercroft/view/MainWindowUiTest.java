@@ -29,16 +29,19 @@ import undercroft.outlook.OutlookSamples;
 import undercroft.plot.PlotStack;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotsView;
+import undercroft.view.shelf.CrateView;
 
 @ExtendWith(ApplicationExtension.class)
 class MainWindowUiTest {
-    private SampleParts sample;
+    private SampleContext sample;
     private MainWindow window;
 
     @Start
     void start(Stage stage) {
         Looks.loadFonts();
-        sample = new SampleParts(OutlookSamples.cellar());
+        sample = new SampleContext(OutlookSamples.cellar());
         window = new MainWindow(sample.parts);
         window.show(stage);
     }
@@ -253,8 +256,8 @@ class MainWindowUiTest {
     }
 
     @Test
-    void thePoursPageShowsWhatIsPromisedAndWhichBatchSuits() {
-        onWindowThread(() -> find("page-pours", ToggleButton.class).fire());
+    void theServingsPageShowsWhatIsPromisedAndWhichBatchSuits() {
+        onWindowThread(() -> find("page-servings", ToggleButton.class).fire());
         assertEquals("6 bottles of Quarry Porter", text("pour-title"));
         assertTrue(text("pour-how").contains("leave the last 10 to 20 mL"));
         onWindowThread(() -> find("pour-add", Button.class).fire());

@@ -2,11 +2,12 @@ package undercroft.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import undercroft.app.form.PourForm;
+import undercroft.app.form.ServingForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
-import undercroft.cellar.Pour;
+import undercroft.cellar.Serving;
+import undercroft.view.kit.Editors;
 
 /** Dialogs that only note what was asked of them. */
 final class NoEditors implements Editors {
@@ -48,13 +49,13 @@ final class NoEditors implements Editors {
     }
 
     @Override
-    public void addPour(PourForm.Wish wish) {
+    public void addServing(ServingForm.Wish wish) {
         asked.add("add pour " + wish.batchId().orElse("of any batch"));
     }
 
     @Override
-    public void editPour(Pour pour) {
-        asked.add("edit pour " + pour.id());
+    public void editServing(Serving serving) {
+        asked.add("edit pour " + serving.id());
     }
 
     @Override

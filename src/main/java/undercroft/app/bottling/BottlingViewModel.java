@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import undercroft.app.Texts;
-import undercroft.app.Workspace;
 import undercroft.app.form.BatchForm;
 import undercroft.app.form.CappingForm;
 import undercroft.app.form.DraftForm;
@@ -18,6 +16,8 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.UnitSystem;
 import undercroft.quantity.Volume;
+import undercroft.session.Workspace;
+import undercroft.wording.Texts;
 
 /**
  * Drafts of bottling days and the one that is open. What is typed reaches the cellar with {@link #keep}; all of it on one
@@ -149,8 +149,8 @@ public final class BottlingViewModel {
     }
 
     /** The papers of the day; empty while the draft does not add up. */
-    public Optional<DayPapers> papers() {
-        return day().map(day -> new DayPapers(
+    public Optional<DayPrintouts> papers() {
+        return day().map(day -> new DayPrintouts(
                 form.get().madeProperty().get().name(),
                 day,
                 units(),

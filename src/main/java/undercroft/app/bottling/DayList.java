@@ -4,13 +4,13 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
-import undercroft.app.Texts;
-import undercroft.app.Workspace;
 import undercroft.app.form.DraftForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
 import undercroft.bottling.Step;
 import undercroft.cellar.Batch;
+import undercroft.session.Workspace;
+import undercroft.wording.Texts;
 
 /** The day's list at work: every tick and timer goes straight into the cellar, so that a crash loses none. */
 public final class DayList {

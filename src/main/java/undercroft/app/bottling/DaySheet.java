@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.bottling.BottlePressure;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.DoseLine;
@@ -18,6 +17,7 @@ import undercroft.quantity.Pressure;
 import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
 import undercroft.quantity.Volume;
+import undercroft.wording.Texts;
 
 /** A bottling day in words. */
 public record DaySheet(BottlingDay day, UnitSystem units) {
@@ -93,7 +93,7 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
         return new PressureLine(
                 pressure.bottle().label() + ", " + pressure.bottle().colour().label(),
                 bars(hot.high()),
-                bars(pressure.limits().limitBar()),
+                bars(pressure.limits().workingPressureBar()),
                 Wording.number(Math.floor(pressure.highestTargetVolumes() * 10) / 10, 1) + " vol",
                 pressure.marginBar() < 0);
     }

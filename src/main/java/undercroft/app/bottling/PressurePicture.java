@@ -3,7 +3,6 @@ package undercroft.app.bottling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import undercroft.app.Texts;
 import undercroft.bottling.BottlePressure;
 import undercroft.plot.Anchor;
 import undercroft.plot.Dash;
@@ -19,6 +18,7 @@ import undercroft.quantity.Interval;
 import undercroft.quantity.Pressure;
 import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** The pressure a bottle comes to in a fridge, a room, a hot room and an attic, against what it may bear. */
 public record PressurePicture(BottlePressure pressure, UnitSystem units) {
@@ -34,7 +34,7 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
         Frame frame = new Frame(LEFT, TOP, Math.max(1, width - LEFT - RIGHT), Math.max(1, height - TOP - BOTTOM));
         List<Mark> marks = new ArrayList<>();
         double most = most();
-        double limit = x(frame, pressure.limits().limitBar(), most);
+        double limit = x(frame, pressure.limits().workingPressureBar(), most);
         marks.add(new Mark.Rect(
                 new Frame(limit, frame.y(), Math.max(0, frame.right() - limit), frame.height()), 0, Role.LIMIT, 0.1));
         axis(frame, most, marks);
@@ -43,14 +43,14 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
         double caution = x(frame, pressure.limits().cautionBar(), most);
         line(frame, caution, Stroke.of(Role.SPELL, 1.5).with(Dash.DASHED), marks);
         marks.add(new Mark.Text(
-                Texts.of("bottling.picture.limit", text(pressure.limits().limitBar())),
+                Texts.of("bottling.picture.limit", text(pressure.limits().workingPressureBar())),
                 limit + 4,
                 frame.y() - 8,
                 Anchor.START,
                 TextStyle.LABEL,
                 Role.LIMIT,
                 false));
-        if (pressure.limits().cautionBar() < pressure.limits().limitBar()) {
+        if (pressure.limits().cautionBar() < pressure.limits().workingPressureBar()) {
             marks.add(new Mark.Text(
                     Texts.of("bottling.picture.caution", text(pressure.limits().cautionBar())),
                     caution - 4,
@@ -68,7 +68,7 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
                 .mapToDouble(warmth -> warmth.gaugeBar().high())
                 .max()
                 .orElse(0);
-        return Math.max(1.45 * pressure.limits().limitBar(), 1.05 * highest);
+        return Math.max(1.45 * pressure.limits().workingPressureBar(), 1.05 * highest);
     }
 
     private void axis(Frame frame, double most, List<Mark> marks) {
@@ -105,7 +105,7 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
             BottlePressure.AtWarmth warmth = pressure.warmths().get(i);
             Interval bar = warmth.gaugeBar();
             double y = frame.y() + frame.height() * (i + 0.5) / count;
-            boolean over = bar.high() > pressure.limits().limitBar();
+            boolean over = bar.high() > pressure.limits().workingPressureBar();
             Role role = over ? Role.LIMIT : Role.PRESSURE;
             double low = x(frame, Math.max(0, bar.low()), most);
             double best = x(frame, Math.max(0, bar.median()), most);
@@ -156,7 +156,7 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
     /** The picture as a sentence, for those who do not see it. */
     public String words() {
         StringBuilder words = new StringBuilder(
-                Texts.of("bottling.picture.limit", text(pressure.limits().limitBar())));
+                Texts.of("bottling.picture.limit", text(pressure.limits().workingPressureBar())));
         for (BottlePressure.AtWarmth warmth : pressure.warmths()) {
             words.append("; ")
                     .append(Texts.of(

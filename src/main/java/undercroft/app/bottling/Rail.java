@@ -1,7 +1,6 @@
 package undercroft.app.bottling;
 
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.app.form.DraftForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
@@ -11,6 +10,7 @@ import undercroft.outlook.Alert;
 import undercroft.quantity.Pressure;
 import undercroft.quantity.UnitSystem;
 import undercroft.quantity.Volume;
+import undercroft.wording.Texts;
 
 /** What the list of pages says about each: how far it is, in a few words. */
 public record Rail(DraftForm form, UnitSystem units) {
@@ -69,7 +69,8 @@ public record Rail(DraftForm form, UnitSystem units) {
     private State carbonation(BottlingDay day, double target) {
         boolean over = day.weakest().filter(weakest -> weakest.marginBar() < 0).isPresent();
         String limit = day.weakest()
-                .map(weakest -> Pressure.ofBar(weakest.limits().limitBar()).text(units))
+                .map(weakest ->
+                        Pressure.ofBar(weakest.limits().workingPressureBar()).text(units))
                 .orElse("");
         return over
                 ? new State(Alert.ACT, Texts.of("bottling.rail.over", limit))

@@ -3,7 +3,7 @@ package undercroft.app.bottling;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import undercroft.app.Texts;
+import undercroft.wording.Texts;
 
 /** The pages of a bottling day, in working order. */
 public enum Screen {

@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import undercroft.app.Texts;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
@@ -17,6 +16,7 @@ import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Volume;
+import undercroft.wording.Texts;
 
 /** A batch: its beer, yeast, priming, and the bottles it went into. Readings, draws and moves have forms of their own. */
 public final class BatchForm extends Form {
@@ -29,10 +29,10 @@ public final class BatchForm extends Form {
     private final BeerFields beer;
     private final NumberField litres;
     private final NumberField target;
-    private final TickField perBottle;
-    private final ChoiceField<FillHabit> fillHabit;
-    private final TickField capped;
-    private final MomentField cappedAt;
+    private final BooleanField perBottle;
+    private final ChoiceField<FillingMethod> fillingMethod;
+    private final BooleanField capped;
+    private final DateTimeField cappedAt;
     private final Rows<SugarDoseForm> sugars;
     private final Rows<LotForm> lots;
     private int rowNumber;
@@ -58,19 +58,19 @@ public final class BatchForm extends Form {
                         .optional()
                         .starting(priming.map(Priming::targetVolumes).orElse(OptionalDouble.empty())),
                 "targetVolumes");
-        perBottle = add(new TickField(
+        perBottle = add(new BooleanField(
                 "batch-per-bottle",
                 words("per-bottle"),
                 priming.map(Priming::perBottle).orElse(false)));
-        fillHabit = add(ChoiceField.of(
+        fillingMethod = add(ChoiceField.of(
                 "batch-fill-habit",
                 words("fill-habit"),
-                FillHabit.class,
-                before.map(Batch::fillHabit).orElse(FillHabit.CAREFUL)));
+                FillingMethod.class,
+                before.map(Batch::fillingMethod).orElse(FillingMethod.CAREFUL)));
         Optional<Instant> was = before.flatMap(Batch::cappedAt);
-        capped = add(new TickField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
+        capped = add(new BooleanField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
         cappedAt = add(
-                new MomentField(
+                new DateTimeField(
                                 "batch-capped-at",
                                 words("capped-at"),
                                 cellar.zone(),
@@ -114,7 +114,7 @@ public final class BatchForm extends Form {
 
     /** About filling, in order. */
     public List<Field<?>> fillingFields() {
-        return List.of(fillHabit, capped, cappedAt);
+        return List.of(fillingMethod, capped, cappedAt);
     }
 
     public Rows<SugarDoseForm> sugars() {
@@ -170,7 +170,7 @@ public final class BatchForm extends Form {
                 beer.beer(),
                 beer.yeast(),
                 new Priming(litres.figure(), doses(), target.value(), perBottle.value()),
-                fillHabit.value(),
+                fillingMethod.value(),
                 at,
                 made,
                 readings,
@@ -245,8 +245,8 @@ public final class BatchForm extends Form {
 
     /** The cellar without a batch and the pours promised from it. */
     public static Cellar without(Cellar current, String batchId) {
-        return current.withPours(current.pours().stream()
-                        .filter(pour -> !pour.batchId().equals(batchId))
+        return current.withServings(current.servings().stream()
+                        .filter(serving -> !serving.batchId().equals(batchId))
                         .toList())
                 .withBatches(current.batches().stream()
                         .filter(batch -> !batch.id().equals(batchId))

@@ -3,18 +3,18 @@ package undercroft.app.form;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import undercroft.app.Texts;
-import undercroft.catalogue.BeerKind;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.BeerStyle;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Beer;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** The part of a batch's form that is about the beer and its yeast. */
 public final class BeerFields {
-    private final ChoiceField<BeerKind> kind;
+    private final ChoiceField<BeerStyle> kind;
     private final NumberField abv;
     private final NumberField ibu;
     private final NumberField ebc;
@@ -24,15 +24,15 @@ public final class BeerFields {
     private final NumberField finalGravity;
     private final ChoiceField<YeastStrain> strain;
     private final ChoiceField<YeastState> state;
-    private final ChoiceField<Settling> settling;
-    private final TickField dextrins;
+    private final ChoiceField<Flocculation> flocculation;
+    private final BooleanField dextrins;
 
     BeerFields(Group form, UnitSystem units, Optional<Beer> beer, Optional<Yeast> yeast) {
         kind = form.add(ChoiceField.of(
                 "batch-kind",
                 words("kind"),
-                BeerKind.class,
-                beer.map(Beer::kind).orElse(BeerKind.PALE_ALE)));
+                BeerStyle.class,
+                beer.map(Beer::kind).orElse(BeerStyle.PALE_ALE)));
         abv = form.add(
                 new NumberField("batch-abv", words("abv"), Measure.PERCENT, units, 0, 20)
                         .starting(of(beer.map(Beer::abvPercent))),
@@ -73,12 +73,12 @@ public final class BeerFields {
                 words("state"),
                 YeastState.class,
                 yeast.map(Yeast::state).orElse(YeastState.ORDINARY)));
-        settling = form.add(ChoiceField.of(
+        flocculation = form.add(ChoiceField.of(
                 "batch-settling",
                 words("settling"),
-                Settling.class,
-                yeast.map(Yeast::settling).orElse(Settling.ORDINARY)));
-        dextrins = form.add(new TickField(
+                Flocculation.class,
+                yeast.map(Yeast::flocculation).orElse(Flocculation.ORDINARY)));
+        dextrins = form.add(new BooleanField(
                 "batch-dextrins",
                 words("dextrins"),
                 yeast.map(Yeast::fermentsDextrins).orElse(false)));
@@ -104,7 +104,7 @@ public final class BeerFields {
 
     /** About the yeast, in order. */
     public List<Field<?>> yeastFields() {
-        return List.of(strain, state, settling, dextrins);
+        return List.of(strain, state, flocculation, dextrins);
     }
 
     /** What carbonation and sugar depend on, in order. */
@@ -121,7 +121,7 @@ public final class BeerFields {
         return finalGravity;
     }
 
-    public ChoiceField<BeerKind> kind() {
+    public ChoiceField<BeerStyle> kind() {
         return kind;
     }
 
@@ -138,6 +138,6 @@ public final class BeerFields {
     }
 
     Yeast yeast() {
-        return new Yeast(strain.value(), state.value(), settling.value(), dextrins.value());
+        return new Yeast(strain.value(), state.value(), flocculation.value(), dextrins.value());
     }
 }

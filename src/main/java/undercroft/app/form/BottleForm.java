@@ -3,12 +3,12 @@ package undercroft.app.form;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import undercroft.app.Texts;
 import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.Cellar;
+import undercroft.wording.Texts;
 
 /** A make of bottle of the user's own. */
 public final class BottleForm extends Form {
@@ -78,7 +78,7 @@ public final class BottleForm extends Form {
                 .hintProperty()
                 .set(Texts.of(
                         "form.bottle.class-hint",
-                        Measure.PRESSURE.textWithUnit(chosen.limitBar(), units()),
+                        Measure.PRESSURE.textWithUnit(chosen.workingPressureBar(), units()),
                         chosen.basis()));
     }
 

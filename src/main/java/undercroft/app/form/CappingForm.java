@@ -6,16 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
-import undercroft.app.Texts;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Capping;
 import undercroft.bottling.FillRow;
 import undercroft.catalogue.Cover;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.FillingMethod;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /** What was really done on bottling day; it begins with everything as planned. */
 public final class CappingForm extends Form {
@@ -27,9 +27,9 @@ public final class CappingForm extends Form {
     private final NumberField litres;
     private final ChoiceField<Place> place;
     private final ChoiceField<Cover> cover;
-    private final ChoiceField<FillHabit> habit;
-    private final MomentField cappedAt;
-    private final TickField allTheSame;
+    private final ChoiceField<FillingMethod> habit;
+    private final DateTimeField cappedAt;
+    private final BooleanField allTheSame;
     private final ReadOnlyIntegerWrapper changes = new ReadOnlyIntegerWrapper(this, "changes");
 
     /** {@code now} is the latest the last bottle can have been closed. */
@@ -69,12 +69,12 @@ public final class CappingForm extends Form {
                         cellar.places().isEmpty() ? null : cellar.places().get(0)),
                 "stays");
         cover = add(ChoiceField.of("capping-cover", Texts.of("form.lot.cover"), Cover.class, Cover.CLOSED_BOX));
-        habit = add(
-                ChoiceField.of("capping-habit", Texts.of("form.batch.fill-habit"), FillHabit.class, FillHabit.CAREFUL));
+        habit = add(ChoiceField.of(
+                "capping-habit", Texts.of("form.batch.fill-habit"), FillingMethod.class, FillingMethod.CAREFUL));
         cappedAt = add(
-                new MomentField("capping-at", Texts.of("form.batch.capped-at"), cellar.zone(), planned.cappedAt()),
+                new DateTimeField("capping-at", Texts.of("form.batch.capped-at"), cellar.zone(), planned.cappedAt()),
                 "cappedAt");
-        allTheSame = add(new TickField("capping-all-the-same", Texts.of("form.capping.all-the-same"), false), "may");
+        allTheSame = add(new BooleanField("capping-all-the-same", Texts.of("form.capping.all-the-same"), false), "may");
         allTheSame.asked(!day.mayGoOn());
         begin();
         allFields().forEach(Field::leave);
@@ -96,7 +96,7 @@ public final class CappingForm extends Form {
     }
 
     /** Asked only when the day should not have gone on. */
-    public TickField allTheSame() {
+    public BooleanField allTheSame() {
         return allTheSame;
     }
 

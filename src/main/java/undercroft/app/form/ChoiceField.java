@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import undercroft.app.Texts;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /** One of a list. */
 public final class ChoiceField<T> extends Field<T> {

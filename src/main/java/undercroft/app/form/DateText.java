@@ -9,8 +9,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import undercroft.app.Texts;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /** Dates and times of day as typed. Months are words or stand in ISO order, so that day and month cannot be swapped. */
 final class DateText {

@@ -4,13 +4,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import undercroft.app.Texts;
-import undercroft.app.Workspace;
 import undercroft.calc.spell.DialDay;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.session.Workspace;
+import undercroft.wording.Texts;
 
 /**
  * A thermometer read by eye: one temperature, or a day's lowest and highest. What was logged stays as it is; a typed reading
@@ -39,7 +39,7 @@ public final class DialForm extends Form {
     private final Place place;
     private final Instant now;
     private final ChoiceField<Kind> kind;
-    private final MomentField at;
+    private final DateTimeField at;
     private final NumberField celsius;
     private final NumberField low;
     private final NumberField high;
@@ -51,7 +51,7 @@ public final class DialForm extends Form {
         kind = add(new ChoiceField<>(
                 "dial-kind", Texts.of("form.dial.kind"), List.of(Kind.values()), Kind::words, Kind.NOW));
         at = add(
-                new MomentField(
+                new DateTimeField(
                         "dial-at", Texts.of("form.dial.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
                 "at");
         celsius = add(number("celsius"), "celsius");
@@ -77,7 +77,7 @@ public final class DialForm extends Form {
         return kind;
     }
 
-    public MomentField at() {
+    public DateTimeField at() {
         return at;
     }
 

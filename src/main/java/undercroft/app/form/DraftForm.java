@@ -9,7 +9,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import undercroft.app.Texts;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.BottlingPlan;
 import undercroft.cellar.Batch;
@@ -19,6 +18,7 @@ import undercroft.cellar.DatedGravity;
 import undercroft.cellar.FillingPlan;
 import undercroft.cellar.StepState;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /**
  * The draft of a bottling day. It is kept as long as each figure can be read; what does not add up yet is said beside its
@@ -153,7 +153,7 @@ public final class DraftForm extends Form {
                 beer.beer(),
                 beer.yeast(),
                 base.priming(),
-                base.fillHabit(),
+                base.fillingMethod(),
                 base.cappedAt(),
                 base.lots(),
                 base.readings(),
@@ -167,8 +167,8 @@ public final class DraftForm extends Form {
         show(applyTo(cellar()).batch(batchId));
     }
 
-    private <R extends Group & Told> Stream<R> told(Rows<R> rows) {
-        return rows.list().stream().filter(Told::isTold);
+    private <R extends Group & FilledIn> Stream<R> told(Rows<R> rows) {
+        return rows.list().stream().filter(FilledIn::isFilledIn);
     }
 
     /** The fault with the number of its row as it is seen, rows left empty counted. */
@@ -178,9 +178,9 @@ public final class DraftForm extends Form {
             return fault;
         }
         List<Integer> numbers = new ArrayList<>();
-        List<? extends Told> list = row.group(1).equals("bottles") ? bottles.list() : gravities.list();
+        List<? extends FilledIn> list = row.group(1).equals("bottles") ? bottles.list() : gravities.list();
         for (int i = 0; i < list.size(); i++) {
-            if (list.get(i).isTold()) {
+            if (list.get(i).isFilledIn()) {
                 numbers.add(i);
             }
         }

@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import undercroft.app.Texts;
-import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
+import undercroft.wording.Texts;
 
 /** Bottles opened, given away, broken or burst; an opened one may tell how lively it was. */
 public final class DrawForm extends Form {
@@ -20,10 +20,10 @@ public final class DrawForm extends Form {
     private final Lot lot;
     private final NumberField count;
     private final ChoiceField<Draw.Fate> fate;
-    private final ChoiceField<Optional<Liveliness>> liveliness;
+    private final ChoiceField<Optional<PerceivedCarbonation>> perceivedCarbonation;
     private final ChoiceField<Optional<String>> clarity;
     private final WordsField flavour;
-    private final MomentField at;
+    private final DateTimeField at;
     private final WordsField note;
 
     public DrawForm(Cellar cellar, Batch batch, Lot lot, Instant now) {
@@ -37,15 +37,15 @@ public final class DrawForm extends Form {
                 "draws");
         count.hintProperty().set(Texts.of("form.left.hint", lot.left()));
         fate = add(ChoiceField.of("draw-fate", Texts.of("form.draw.fate"), Draw.Fate.class, Draw.Fate.OPENED));
-        List<Optional<Liveliness>> grades = new ArrayList<>(List.of(Optional.empty()));
-        Arrays.stream(Liveliness.values()).map(Optional::of).forEach(grades::add);
-        liveliness = add(new ChoiceField<>(
+        List<Optional<PerceivedCarbonation>> grades = new ArrayList<>(List.of(Optional.empty()));
+        Arrays.stream(PerceivedCarbonation.values()).map(Optional::of).forEach(grades::add);
+        perceivedCarbonation = add(new ChoiceField<>(
                 "draw-liveliness",
                 Texts.of("form.draw.liveliness"),
                 grades,
-                grade -> grade.map(Liveliness::label).orElseGet(() -> Texts.of("form.draw.not-noted")),
+                grade -> grade.map(PerceivedCarbonation::label).orElseGet(() -> Texts.of("form.draw.not-noted")),
                 Optional.empty()));
-        liveliness.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
+        perceivedCarbonation.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         List<Optional<String>> looks = List.of(
                 Optional.empty(),
                 Optional.of(Texts.of("form.draw.clear")),
@@ -61,7 +61,8 @@ public final class DrawForm extends Form {
         flavour = add(new WordsField("draw-flavour", Texts.of("form.draw.flavour"), ""));
         flavour.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         at = add(
-                new MomentField("draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                new DateTimeField(
+                                "draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(lot.stays().get(0).from(), now),
                 "at");
         note = add(new WordsField("draw-note", Texts.of("form.draw.note"), ""), "note");
@@ -69,7 +70,7 @@ public final class DrawForm extends Form {
     }
 
     public List<Field<?>> fields() {
-        return List.of(count, fate, liveliness, clarity, flavour, at, note);
+        return List.of(count, fate, perceivedCarbonation, clarity, flavour, at, note);
     }
 
     @Override
@@ -94,9 +95,10 @@ public final class DrawForm extends Form {
         Instant when = at.value();
         Batch changed = current.batch(batch.id());
         changed = changed.withLot(changed.lot(lot.id()).withDraw(new Draw(when, count.count(), fate.value(), words())));
-        if (liveliness.isAsked() && liveliness.value().isPresent()) {
+        if (perceivedCarbonation.isAsked() && perceivedCarbonation.value().isPresent()) {
             List<Reading> readings = new ArrayList<>(changed.readings());
-            readings.add(new Reading.Opened(when, lot.id(), liveliness.value().get()));
+            readings.add(new Reading.Opened(
+                    when, lot.id(), perceivedCarbonation.value().get()));
             changed = changed.withReadings(readings);
         }
         return current.withBatch(changed);

@@ -8,15 +8,15 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableBooleanValue;
-import undercroft.app.Texts;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /**
  * One thing a form asks for. Its fault is worked out at every change, but shown only once the field was left or the form
  * was to be saved, so that nobody is told off in the middle of a word.
  */
 public abstract sealed class Field<T>
-        permits WordsField, NumberField, ChoiceField, TickField, MomentField, DayField, DateField {
+        permits WordsField, NumberField, ChoiceField, BooleanField, DateTimeField, MonthDayField, DateField {
     private final String id;
     private final String label;
     private final StringProperty hint = new SimpleStringProperty(this, "hint", "");

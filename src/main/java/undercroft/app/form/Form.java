@@ -7,10 +7,10 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import undercroft.app.Texts;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /**
  * What one dialog asks for. The cellar's own checks decide what may be saved: at every change the form makes the cellar

@@ -2,12 +2,12 @@ package undercroft.app.form;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.cellar.DatedGravity;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** A gravity read before bottling. */
-public final class GravityForm extends Group implements Told {
+public final class GravityForm extends Group implements FilledIn {
     private final DateField day;
     private final NumberField gravity;
 
@@ -36,7 +36,7 @@ public final class GravityForm extends Group implements Told {
     }
 
     @Override
-    public boolean isTold() {
+    public boolean isFilledIn() {
         return gravity.value().isPresent();
     }
 

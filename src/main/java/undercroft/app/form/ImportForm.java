@@ -15,15 +15,14 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
-import undercroft.app.BackgroundTasks;
-import undercroft.app.Texts;
-import undercroft.app.Workspace;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.FollowedLog;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.session.BackgroundTasks;
+import undercroft.session.Workspace;
 import undercroft.store.logger.Choices;
 import undercroft.store.logger.ImportMerge;
 import undercroft.store.logger.ImportedLog;
@@ -32,6 +31,7 @@ import undercroft.store.logger.LoggerFile;
 import undercroft.store.logger.LoggerUnit;
 import undercroft.store.logger.Question;
 import undercroft.store.logger.TimeFormat;
+import undercroft.wording.Texts;
 
 /**
  * A logger's file on its way into a place: chosen, looked at, asked about where it is ambiguous, read in the background,

@@ -12,10 +12,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
-import undercroft.app.Texts;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.logger.Inspection;
 import undercroft.store.logger.LoggerFile;
+import undercroft.wording.Texts;
 
 /**
  * The beginning of a logger's file.

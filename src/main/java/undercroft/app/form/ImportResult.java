@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
-import undercroft.app.Texts;
 import undercroft.cellar.Cellar;
 import undercroft.plot.LineLayer;
 import undercroft.plot.Plot;
@@ -24,6 +23,7 @@ import undercroft.store.logger.Finding;
 import undercroft.store.logger.ImportMerge;
 import undercroft.store.logger.ImportedLog;
 import undercroft.store.logger.Reason;
+import undercroft.wording.Texts;
 
 /**
  * What bringing a file in would do.

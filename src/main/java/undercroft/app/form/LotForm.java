@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Cover;
 import undercroft.catalogue.GlassColour;
@@ -15,6 +14,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Stay;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /** Bottles of one make in a batch: how many, how full, where they stood first. */
 public final class LotForm extends Group {
@@ -25,7 +25,7 @@ public final class LotForm extends Group {
     private final NumberField fill;
     private final ChoiceField<Place> place;
     private final ChoiceField<Cover> cover;
-    private final TickField worn;
+    private final BooleanField worn;
     private final String symbol;
 
     /** {@code number} tells the rows of a form apart. */
@@ -66,7 +66,7 @@ public final class LotForm extends Group {
                 words("cover"),
                 Cover.class,
                 first.map(Stay::cover).orElse(Cover.OPEN_CRATE)));
-        worn = add(new TickField(
+        worn = add(new BooleanField(
                 id + "worn", words("worn"), before.map(Lot::scuffed).orElse(false)));
         bottle.chosenProperty().addListener((property, old, chosen) -> {
             colour.chosenProperty().set(chosen.colour());
@@ -110,7 +110,7 @@ public final class LotForm extends Group {
         return cover;
     }
 
-    public TickField worn() {
+    public BooleanField worn() {
         return worn;
     }
 

@@ -3,7 +3,6 @@ package undercroft.app.form;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import undercroft.app.Texts;
 import undercroft.catalogue.Cover;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -11,6 +10,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Stay;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /** Some or all bottles of a lot to another place or under another cover. */
 public final class MoveForm extends Form {
@@ -19,7 +19,7 @@ public final class MoveForm extends Form {
     private final NumberField count;
     private final ChoiceField<Place> place;
     private final ChoiceField<Cover> cover;
-    private final MomentField at;
+    private final DateTimeField at;
 
     public MoveForm(Cellar cellar, Batch batch, Lot lot, Instant now) {
         super(cellar);
@@ -43,7 +43,8 @@ public final class MoveForm extends Form {
                         stay.cover().label()));
         cover = add(ChoiceField.of("move-cover", Texts.of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
-                new MomentField("move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                new DateTimeField(
+                                "move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(lot.stays().get(0).from(), now),
                 "at",
                 "stays");

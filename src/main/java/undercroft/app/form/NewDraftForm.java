@@ -2,9 +2,8 @@ package undercroft.app.form;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import undercroft.app.Texts;
-import undercroft.catalogue.BeerKind;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.BeerStyle;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -12,6 +11,7 @@ import undercroft.cellar.Beer;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Yeast;
+import undercroft.wording.Texts;
 
 /** The least a bottling day can begin with; all else is asked on its pages. */
 public final class NewDraftForm extends Form {
@@ -21,13 +21,13 @@ public final class NewDraftForm extends Form {
     private static final double USUAL_CELSIUS = 20;
 
     private final WordsField name;
-    private final ChoiceField<BeerKind> kind;
+    private final ChoiceField<BeerStyle> kind;
     private final NumberField litres;
 
     public NewDraftForm(Cellar cellar) {
         super(cellar);
         name = add(new WordsField("new-draft-name", Texts.of("form.draft.name"), "").required(), "name");
-        kind = add(ChoiceField.of("new-draft-kind", Texts.of("form.batch.kind"), BeerKind.class, BeerKind.PALE_ALE));
+        kind = add(ChoiceField.of("new-draft-kind", Texts.of("form.batch.kind"), BeerStyle.class, BeerStyle.PALE_ALE));
         litres = add(
                 new NumberField("new-draft-litres", Texts.of("form.draft.vessel"), Measure.BEER, units(), 0.1, 2_000),
                 "vesselLitres");
@@ -60,7 +60,7 @@ public final class NewDraftForm extends Form {
                 USUAL_CELSIUS,
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
-        Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false);
+        Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false);
         FillingPlan plan =
                 FillingPlan.draft(litres.figure(), kind.value().targetVolumes().median());
         return current.withBatch(Batch.planned(idIn(current), name.value(), beer, yeast, plan));

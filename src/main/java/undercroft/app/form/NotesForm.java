@@ -1,8 +1,8 @@
 package undercroft.app.form;
 
-import undercroft.app.Texts;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.wording.Texts;
 
 /** Anything worth keeping about a batch. */
 public final class NotesForm extends Form {

@@ -3,9 +3,9 @@ package undercroft.app.form;
 import java.util.OptionalDouble;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import undercroft.app.Texts;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** A figure typed with or without its unit. */
 public final class NumberField extends Field<OptionalDouble> {

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import undercroft.app.Texts;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /** Guests to come: when, how many, how many bottles for each. Changes nothing; the answer is which batch to pour. */
 public final class OccasionForm extends Form {
     private static final int DAYS_AHEAD = 7;
 
     private final Instant now;
-    private final MomentField at;
+    private final DateTimeField at;
     private final NumberField guests;
     private final NumberField each;
     private final ReadOnlyObjectWrapper<Optional<Occasion>> occasion =
@@ -33,7 +33,7 @@ public final class OccasionForm extends Form {
                 .atTime(LocalTime.of(18, 0))
                 .atZone(cellar.zone())
                 .toInstant();
-        at = add(new MomentField("occasion-at", Texts.of("form.occasion.at"), cellar.zone(), evening), "at");
+        at = add(new DateTimeField("occasion-at", Texts.of("form.occasion.at"), cellar.zone(), evening), "at");
         guests = add(
                 new NumberField("occasion-guests", Texts.of("form.occasion.guests"), Measure.BOTTLES, units(), 1, 1000)
                         .starting(4),
@@ -50,7 +50,7 @@ public final class OccasionForm extends Form {
         read();
     }
 
-    public MomentField at() {
+    public DateTimeField at() {
         return at;
     }
 

@@ -4,7 +4,6 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import undercroft.app.Texts;
 import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -12,6 +11,7 @@ import undercroft.cellar.LightSetting;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /** A place: what it is called, how warm, how slowly its bottles follow the air, how light. */
 public final class PlaceForm extends Form {
@@ -40,14 +40,14 @@ public final class PlaceForm extends Form {
     private final NumberField guess;
     private final NumberField mean;
     private final NumberField amplitude;
-    private final DayField warmest;
+    private final MonthDayField warmest;
     private final NumberField spread;
     private final ChoiceField<Stacking> stacking;
     private final NumberField lag;
     private final ChoiceField<LightPlace> light;
     private final NumberField lux;
     private final NumberField hours;
-    private final TickField measured;
+    private final BooleanField measured;
 
     /** Without {@code before} a new place. */
     public PlaceForm(Cellar cellar, Optional<Place> before) {
@@ -66,7 +66,7 @@ public final class PlaceForm extends Form {
         guess = add(number("guess", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "celsius");
         mean = add(number("mean", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "meanCelsius");
         amplitude = add(number("amplitude", Measure.TEMPERATURE_STEP, 0, 30), "amplitudeKelvin");
-        warmest = add(new DayField("place-warmest", words("warmest"), warmest(was)));
+        warmest = add(new MonthDayField("place-warmest", words("warmest"), warmest(was)));
         spread = add(number("spread", Measure.TEMPERATURE_STEP, 0, 20).starting(spread(was)), "spreadKelvin");
         amplitude.show(was instanceof TemperatureSource.YearlySwing swing ? swing.amplitudeKelvin() : 6);
         double lagHours = before.map(Place::lagHours).orElse(Stacking.CRATE.lagHours());
@@ -81,7 +81,7 @@ public final class PlaceForm extends Form {
         light = add(ChoiceField.of("place-light", words("light"), LightPlace.class, shine.kind()));
         lux = add(number("lux", Measure.ILLUMINANCE, 0, 150_000).starting(shine.lux()), "lux");
         hours = add(number("hours", Measure.HOURS, 0, 24).starting(shine.hoursPerDay()), "hoursPerDay");
-        measured = add(new TickField("place-measured", words("measured"), shine.measured()));
+        measured = add(new BooleanField("place-measured", words("measured"), shine.measured()));
         askWhatMatters();
         light.chosenProperty().addListener((property, old, kind) -> fillUsual(kind));
         begin();
@@ -217,7 +217,7 @@ public final class PlaceForm extends Form {
             throw new InvalidInput(
                     "", Texts.of("form.place.in-use", current.place(placeId).name(), users));
         }
-        if (current.pours().stream().anyMatch(pour -> pour.placeId().equals(placeId))) {
+        if (current.servings().stream().anyMatch(serving -> serving.placeId().equals(placeId))) {
             throw new InvalidInput(
                     "", Texts.of("form.place.in-pour", current.place(placeId).name()));
         }

@@ -5,13 +5,13 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.catalogue.BottleFeel;
-import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
+import undercroft.wording.Texts;
 
 /** Something found out about a batch: a gauge, a squeeze, an opened bottle, a gravity. */
 public final class ReadingForm extends Form {
@@ -39,9 +39,9 @@ public final class ReadingForm extends Form {
     private final WordsField gauge;
     private final NumberField pressure;
     private final ChoiceField<BottleFeel> feel;
-    private final ChoiceField<Liveliness> liveliness;
+    private final ChoiceField<PerceivedCarbonation> perceivedCarbonation;
     private final NumberField gravity;
-    private final MomentField at;
+    private final DateTimeField at;
 
     public ReadingForm(Cellar cellar, Batch batch, Lot chosen, Instant now) {
         super(cellar);
@@ -55,19 +55,20 @@ public final class ReadingForm extends Form {
                 new NumberField("reading-pressure", words("pressure"), Measure.PRESSURE, units(), -0.5, 16),
                 "barGauge");
         feel = add(ChoiceField.of("reading-feel", words("feel"), BottleFeel.class, BottleFeel.FIRM));
-        liveliness = add(ChoiceField.of("reading-liveliness", words("liveliness"), Liveliness.class, Liveliness.SOFT));
+        perceivedCarbonation = add(ChoiceField.of(
+                "reading-liveliness", words("liveliness"), PerceivedCarbonation.class, PerceivedCarbonation.SOFT));
         gravity = add(
                 new NumberField("reading-gravity", words("gravity"), Measure.GRAVITY, units(), 0.980, 1.200),
                 "specificGravity");
         at = add(
-                new MomentField("reading-at", words("at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                new DateTimeField("reading-at", words("at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(batch.cappedAt().orElse(chosen.stays().get(0).from()), now),
                 "at");
         lot.askWhen(kind.chosenProperty().isNotEqualTo(Kind.GRAVITY));
         gauge.askWhen(kind.chosenProperty().isEqualTo(Kind.GAUGE));
         pressure.askWhen(kind.chosenProperty().isEqualTo(Kind.GAUGE));
         feel.askWhen(kind.chosenProperty().isEqualTo(Kind.SQUEEZE));
-        liveliness.askWhen(kind.chosenProperty().isEqualTo(Kind.OPENED));
+        perceivedCarbonation.askWhen(kind.chosenProperty().isEqualTo(Kind.OPENED));
         gravity.askWhen(kind.chosenProperty().isEqualTo(Kind.GRAVITY));
         gauge.hintProperty().set(words("gauge-hint"));
         gravity.hintProperty().set(words("gravity-hint"));
@@ -113,7 +114,7 @@ public final class ReadingForm extends Form {
     }
 
     public List<Field<?>> fields() {
-        return List.of(kind, lot, gauge, pressure, feel, liveliness, gravity, at);
+        return List.of(kind, lot, gauge, pressure, feel, perceivedCarbonation, gravity, at);
     }
 
     @Override
@@ -135,7 +136,7 @@ public final class ReadingForm extends Form {
         return switch (kind.value()) {
             case GAUGE -> new Reading.Gauge(when, lotId, gauge.value(), pressure.figure());
             case SQUEEZE -> new Reading.Squeeze(when, lotId, feel.value());
-            case OPENED -> new Reading.Opened(when, lotId, liveliness.value());
+            case OPENED -> new Reading.Opened(when, lotId, perceivedCarbonation.value());
             case GRAVITY -> new Reading.Density(when, gravity.figure());
         };
     }

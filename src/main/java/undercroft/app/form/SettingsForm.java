@@ -5,7 +5,6 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import undercroft.app.Texts;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
 import undercroft.catalogue.Listed;
@@ -16,6 +15,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Settings;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** What holds for the whole cellar. Own bottles and sugars are changed in a draft that counts once the form is saved. */
 public final class SettingsForm extends Form {

@@ -3,10 +3,10 @@ package undercroft.app.form;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-import undercroft.app.Texts;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** The part of a draft that tells where the beer goes. */
 public final class ShareFields {

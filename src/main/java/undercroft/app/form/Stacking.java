@@ -1,6 +1,6 @@
 package undercroft.app.form;
 
-import undercroft.app.Texts;
+import undercroft.wording.Texts;
 
 /** How bottles stand together, in words, with the hours they lag the air by (derived and assumed, see the lag of bottles). */
 public enum Stacking {

@@ -1,18 +1,18 @@
 package undercroft.app.form;
 
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.BottleStock;
 import undercroft.cellar.Cellar;
+import undercroft.wording.Texts;
 
 /** Empty bottles of one make, set out for a batch. */
-public final class StockForm extends Group implements Told {
+public final class StockForm extends Group implements FilledIn {
     private final NumberField count;
     private final ChoiceField<BottleType> bottle;
     private final ChoiceField<GlassColour> colour;
-    private final TickField worn;
+    private final BooleanField worn;
 
     /** {@code number} tells the rows of a form apart. */
     StockForm(Cellar cellar, Optional<BottleStock> before, int number) {
@@ -38,7 +38,7 @@ public final class StockForm extends Group implements Told {
                         GlassColour.class,
                         before.map(BottleStock::colour).orElse(make.colour())),
                 "colour");
-        worn = add(new TickField(
+        worn = add(new BooleanField(
                 id + "worn",
                 Texts.of("form.lot.worn"),
                 before.map(BottleStock::scuffed).orElse(false)));
@@ -58,12 +58,12 @@ public final class StockForm extends Group implements Told {
         return colour;
     }
 
-    public TickField worn() {
+    public BooleanField worn() {
         return worn;
     }
 
     @Override
-    public boolean isTold() {
+    public boolean isFilledIn() {
         return count.value().isPresent();
     }
 

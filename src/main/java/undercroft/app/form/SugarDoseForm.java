@@ -1,10 +1,10 @@
 package undercroft.app.form;
 
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.SugarDose;
+import undercroft.wording.Texts;
 
 /** One of the sugars a batch was primed with. */
 public final class SugarDoseForm extends Group {

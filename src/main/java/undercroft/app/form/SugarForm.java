@@ -2,10 +2,10 @@ package undercroft.app.form;
 
 import java.util.List;
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.calc.priming.SugarLabel;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
+import undercroft.wording.Texts;
 
 /** A sugar of the user's own, from what its packet says. */
 public final class SugarForm extends Form {

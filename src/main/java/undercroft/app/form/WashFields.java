@@ -2,11 +2,11 @@ package undercroft.app.form;
 
 import java.util.List;
 import javafx.beans.binding.Bindings;
-import undercroft.app.Texts;
 import undercroft.catalogue.Cleaner;
 import undercroft.catalogue.Sanitiser;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** The part of a draft that tells what to clean and sanitise with. */
 public final class WashFields {

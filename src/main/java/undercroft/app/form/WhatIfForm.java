@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
-import undercroft.app.Texts;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
@@ -20,6 +19,7 @@ import undercroft.outlook.Wording;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Span;
 import undercroft.store.logger.ForecastFile;
+import undercroft.wording.Texts;
 
 /** What might happen to the shelf. Saving it does what is supposed, where that can be done: a move. */
 public final class WhatIfForm extends Form {
@@ -54,7 +54,7 @@ public final class WhatIfForm extends Form {
     private final NumberField room;
     private final ChoiceField<SpellReview> spell;
     private final WordsField file;
-    private final MomentField from;
+    private final DateTimeField from;
 
     /** Asks about the shelf of an outlook. */
     public WhatIfForm(CellarOutlook outlook) {
@@ -104,7 +104,7 @@ public final class WhatIfForm extends Form {
         file = add(new WordsField("whatif-file", words("file"), ""), "file");
         file.hintProperty().set(words("file-hint"));
         from = add(
-                new MomentField("whatif-from", words("from"), cellar.zone(), at.truncatedTo(ChronoUnit.MINUTES)),
+                new DateTimeField("whatif-from", words("from"), cellar.zone(), at.truncatedTo(ChronoUnit.MINUTES)),
                 "from");
         askWhatMatters();
         begin();

@@ -1,11 +1,11 @@
 package undercroft.app.form;
 
 import javafx.beans.value.ObservableBooleanValue;
-import undercroft.app.Texts;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
 
 /** The part of a draft that tells the carbonation wanted and the sugar for it. */
 public final class WishFields {
@@ -14,7 +14,7 @@ public final class WishFields {
     private final NumberField target;
     private final NumberField kegTarget;
     private final ChoiceField<Sugar> sugar;
-    private final TickField perBottle;
+    private final BooleanField perBottle;
 
     WishFields(Group form, Cellar cellar, FillingPlan.Wish before, ObservableBooleanValue hasKeg) {
         UnitSystem units = cellar.settings().units();
@@ -47,7 +47,8 @@ public final class WishFields {
                         cellar.sugars(),
                         cellar.sugar(before.sugarId())),
                 "sugar");
-        perBottle = form.add(new TickField("draft-per-bottle", Texts.of("form.draft.per-bottle"), before.perBottle()));
+        perBottle =
+                form.add(new BooleanField("draft-per-bottle", Texts.of("form.draft.per-bottle"), before.perBottle()));
         kegTarget.hintProperty().set(Texts.of("form.draft.keg-target-hint"));
         perBottle.hintProperty().set(Texts.of("form.draft.per-bottle-hint"));
         kegTarget.askWhen(hasKeg);
@@ -70,7 +71,7 @@ public final class WishFields {
         return sugar;
     }
 
-    public TickField perBottle() {
+    public BooleanField perBottle() {
         return perBottle;
     }
 

@@ -84,7 +84,8 @@ public final class BoardPicture {
 
     private void row(SpellBoard.Row row, double top, double left, SpellBoard.Mark chosen) {
         double middle = top + ROW / 2;
-        boolean isChosen = chosen != null && row.batchId().equals(chosen.toll().batchId());
+        boolean isChosen =
+                chosen != null && row.batchId().equals(chosen.impact().batchId());
         line(0, top + ROW - 0.5, width, top + ROW - 0.5, Role.GRID);
         text(
                 fitted(row.name(), left - 14, TextStyle.NOTE),
@@ -96,15 +97,15 @@ public final class BoardPicture {
         for (int i = 0; i < row.marks().size(); i++) {
             SpellBoard.Mark mark = row.marks().get(i);
             double next = i + 1 < row.marks().size()
-                    ? time.xAt(row.marks().get(i + 1).toll().since().getEpochSecond())
+                    ? time.xAt(row.marks().get(i + 1).impact().since().getEpochSecond())
                     : width;
             bar(mark, middle, next, chosen != null && mark.isSameAs(chosen));
         }
     }
 
     private void bar(SpellBoard.Mark mark, double middle, double next, boolean isChosen) {
-        double from = time.xAt(mark.toll().since().getEpochSecond());
-        double length = Math.max(LEAST_BAR, time.xAt(mark.toll().until().getEpochSecond()) - from);
+        double from = time.xAt(mark.impact().since().getEpochSecond());
+        double length = Math.max(LEAST_BAR, time.xAt(mark.impact().until().getEpochSecond()) - from);
         Role role = role(mark);
         Frame frame = new Frame(from, middle - BAR / 2, length, BAR);
         if (isChosen) {
@@ -118,15 +119,15 @@ public final class BoardPicture {
             outline(frame, role);
         }
         marks.add(new Mark.Marker(
-                shape(mark.toll().alert()),
+                shape(mark.impact().alert()),
                 from,
                 middle,
                 SIGN,
-                mark.toll().alert() == Alert.ACT ? role : Role.PAPER,
+                mark.impact().alert() == Alert.ACT ? role : Role.PAPER,
                 role));
-        String word = mark.toll().alert() == Alert.CLEAR && !mark.spell().warm()
+        String word = mark.impact().alert() == Alert.CLEAR && !mark.spell().warm()
                 ? ""
-                : mark.toll().alert().label();
+                : mark.impact().alert().label();
         double wordAt = from + Math.max(length, SIGN) + 6;
         if (!word.isEmpty() && wordAt + measure.width(word, TextStyle.TICK) + 10 < Math.min(next, width)) {
             text(word, wordAt, middle + 4, Anchor.START, TextStyle.TICK, wordRole(mark));
@@ -136,7 +137,7 @@ public final class BoardPicture {
     }
 
     private static Role role(SpellBoard.Mark mark) {
-        return switch (mark.toll().alert()) {
+        return switch (mark.impact().alert()) {
             case ACT -> Role.LIMIT;
             case WATCH -> Role.SPELL;
             case CLEAR -> mark.spell().warm() ? Role.READY : Role.ROOM;
@@ -144,7 +145,7 @@ public final class BoardPicture {
     }
 
     private static Role wordRole(SpellBoard.Mark mark) {
-        return mark.toll().alert() == Alert.CLEAR ? Role.FAINT_INK : role(mark);
+        return mark.impact().alert() == Alert.CLEAR ? Role.FAINT_INK : role(mark);
     }
 
     static MarkerShape shape(Alert alert) {

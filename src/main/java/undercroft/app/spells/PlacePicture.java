@@ -3,7 +3,6 @@ package undercroft.app.spells;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
-import undercroft.app.Texts;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.PlaceOutlook;
 import undercroft.outlook.SpellReview;
@@ -19,15 +18,16 @@ import undercroft.quantity.UnitSystem;
 import undercroft.series.Span;
 import undercroft.series.TimeSeries;
 import undercroft.series.Track;
+import undercroft.wording.Texts;
 
 /** The temperature of a place: air and bottles, with its spells shaded and what was not logged hatched. */
-record PlacePicture(CellarOutlook outlook, PlaceOutlook place) {
+public record PlacePicture(CellarOutlook outlook, PlaceOutlook place) {
     private static final long AIR_STEP_SECONDS = 6 * 3600;
     private static final long MARGIN_SECONDS = 8 * 86_400;
     private static final double SMALLEST_SPAN = 8;
 
     /** All that is known up to now, beginning some days before a spell. */
-    PlotStack around(SpellReview spell) {
+    public PlotStack around(SpellReview spell) {
         String unit = isUs() ? "°F" : "°C";
         Plot plot = Plot.of(
                         Texts.of("spells.plot.title", place.place().name(), unit),
@@ -51,7 +51,7 @@ record PlacePicture(CellarOutlook outlook, PlaceOutlook place) {
                 .withNow(now(), Texts.of("words.when.now"));
     }
 
-    long end(SpellReview spell) {
+    public long end(SpellReview spell) {
         return Math.min(now(), spell.until().getEpochSecond() + MARGIN_SECONDS);
     }
 

@@ -28,10 +28,10 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
     }
 
     /** A spell of a batch. */
-    public record Mark(SpellReview spell, SpellReview.Toll toll) {
+    public record Mark(SpellReview spell, SpellReview.Impact impact) {
         /** The same spell of the same batch in another outlook, whatever became of it since. */
-        boolean isSameAs(Mark other) {
-            return toll.batchId().equals(other.toll.batchId())
+        public boolean isSameAs(Mark other) {
+            return impact.batchId().equals(other.impact.batchId())
                     && spell.place().id().equals(other.spell.place().id())
                     && spell.from().equals(other.spell.from());
         }
@@ -42,8 +42,9 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
         long first = outlook.at().getEpochSecond() - LEAST_SECONDS;
         for (SpellReview spell : outlook.spells()) {
             first = Math.min(first, spell.from().getEpochSecond());
-            for (SpellReview.Toll toll : spell.tolls()) {
-                byBatch.computeIfAbsent(toll.batchId(), id -> new ArrayList<>()).add(new Mark(spell, toll));
+            for (SpellReview.Impact impact : spell.impacts()) {
+                byBatch.computeIfAbsent(impact.batchId(), id -> new ArrayList<>())
+                        .add(new Mark(spell, impact));
             }
         }
         List<Row> rows = new ArrayList<>();
@@ -53,23 +54,23 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
     }
 
     private static Row row(List<Mark> marks) {
-        marks.sort(Comparator.comparing(mark -> mark.toll().since()));
-        SpellReview.Toll any = marks.get(0).toll();
-        Alert alert = marks.stream().map(mark -> mark.toll().alert()).reduce(Alert.CLEAR, Alert::or);
+        marks.sort(Comparator.comparing(mark -> mark.impact().since()));
+        SpellReview.Impact any = marks.get(0).impact();
+        Alert alert = marks.stream().map(mark -> mark.impact().alert()).reduce(Alert.CLEAR, Alert::or);
         return new Row(any.batchId(), any.batchName(), alert, marks);
     }
 
     private static final Comparator<Row> WORST_FIRST = Comparator.comparing(Row::alert)
             .reversed()
-            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellReview.Toll::hoursOverWorking))
+            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellReview.Impact::hoursOverWorking))
                     .reversed())
-            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellReview.Toll::shelfDaysCost))
+            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellReview.Impact::shelfDaysCost))
                     .reversed())
             .thenComparing(Row::name);
 
-    private static double sum(Row row, ToDoubleFunction<SpellReview.Toll> figure) {
+    private static double sum(Row row, ToDoubleFunction<SpellReview.Impact> figure) {
         return row.marks().stream()
-                .mapToDouble(mark -> figure.applyAsDouble(mark.toll()))
+                .mapToDouble(mark -> figure.applyAsDouble(mark.impact()))
                 .sum();
     }
 
@@ -81,10 +82,10 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
     Optional<Mark> first() {
         return rows.stream()
                 .flatMap(row -> row.marks().stream()
-                        .max(Comparator.comparing((Mark mark) -> mark.toll().alert())
+                        .max(Comparator.comparing((Mark mark) -> mark.impact().alert())
                                 .thenComparing(mark -> mark.spell().warm())
                                 .thenComparingDouble(
-                                        mark -> mark.toll().peakBarGauge().high()))
+                                        mark -> mark.impact().peakBarGauge().high()))
                         .stream())
                 .findFirst();
     }

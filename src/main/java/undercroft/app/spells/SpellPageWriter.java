@@ -8,7 +8,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.PlaceOutlook;
@@ -16,6 +15,7 @@ import undercroft.outlook.SpellReview;
 import undercroft.outlook.Wording;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
+import undercroft.wording.Texts;
 
 /** Writes the page of a spell. */
 record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording words) {
@@ -28,7 +28,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         Optional<PlaceOutlook> place = outlook.places().stream()
                 .filter(each -> each.place().id().equals(spell.place().id()))
                 .findFirst();
-        Alert alert = spell.tolls().stream().map(SpellReview.Toll::alert).reduce(Alert.CLEAR, Alert::or);
+        Alert alert = spell.impacts().stream().map(SpellReview.Impact::alert).reduce(Alert.CLEAR, Alert::or);
         Optional<PlacePicture> picture = place.map(each -> new PlacePicture(outlook, each));
         return new SpellPage(
                 Texts.of(
@@ -56,7 +56,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
     private static List<String> cautions(SpellReview spell, Alert alert) {
         List<String> cautions = new ArrayList<>();
         boolean first =
-                spell.tolls().stream().anyMatch(toll -> toll.advice() == SpellReview.Advice.COOL_BEFORE_TOUCHING);
+                spell.impacts().stream().anyMatch(impact -> impact.advice() == SpellReview.Advice.COOL_BEFORE_TOUCHING);
         if (first) {
             cautions.add(Texts.of("batch.caution.act"));
             cautions.add(Texts.of("batch.caution.people"));
@@ -70,11 +70,11 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
 
     private List<SpellPage.Group> groups(Optional<PlaceOutlook> place) {
         Map<SpellReview.Advice, List<SpellPage.Line>> byAdvice = new EnumMap<>(SpellReview.Advice.class);
-        chosen.spell().tolls().stream()
-                .sorted(Comparator.comparingDouble((SpellReview.Toll toll) -> toll.hoursOverWorking())
+        chosen.spell().impacts().stream()
+                .sorted(Comparator.comparingDouble((SpellReview.Impact impact) -> impact.hoursOverWorking())
                         .reversed())
-                .forEach(toll -> byAdvice.computeIfAbsent(toll.advice(), advice -> new ArrayList<>())
-                        .add(line(toll, place)));
+                .forEach(impact -> byAdvice.computeIfAbsent(impact.advice(), advice -> new ArrayList<>())
+                        .add(line(impact, place)));
         return byAdvice.entrySet().stream()
                 .map(entry -> new SpellPage.Group(advice(entry.getKey()), entry.getValue()))
                 .toList();
@@ -91,28 +91,28 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         };
     }
 
-    private SpellPage.Line line(SpellReview.Toll toll, Optional<PlaceOutlook> place) {
+    private SpellPage.Line line(SpellReview.Impact impact, Optional<PlaceOutlook> place) {
         List<String> figures = new ArrayList<>();
-        Interval peak = toll.peakBarGauge();
+        Interval peak = impact.peakBarGauge();
         figures.add(Texts.of(
                 "spells.figure.peak", words.bar(peak.median()), words.bar(peak.low()), words.bar(peak.high())));
-        if (toll.hoursOverWorking() >= 0.5) {
-            figures.add(Texts.of("spells.figure.over", Wording.number(toll.hoursOverWorking(), 0)));
+        if (impact.hoursOverWorking() >= 0.5) {
+            figures.add(Texts.of("spells.figure.over", Wording.number(impact.hoursOverWorking(), 0)));
         }
         figures.add(Texts.of(
                 "spells.figure.memory",
-                words.bar(toll.memoryBeforeBar().high()),
-                words.bar(toll.memoryAfterBar().high())));
-        days(figures, toll.shelfDaysCost(), "spells.figure.shelf-cost", "spells.figure.shelf-spared");
-        days(figures, toll.carbonationDaysGained(), "spells.figure.gained", "spells.figure.lost");
+                words.bar(impact.memoryBeforeBar().high()),
+                words.bar(impact.memoryAfterBar().high())));
+        days(figures, impact.shelfDaysCost(), "spells.figure.shelf-cost", "spells.figure.shelf-spared");
+        days(figures, impact.carbonationDaysGained(), "spells.figure.gained", "spells.figure.lost");
         return new SpellPage.Line(
-                toll.batchId(),
-                toll.batchName(),
-                toll.alert(),
-                toll.verdict(),
+                impact.batchId(),
+                impact.batchName(),
+                impact.alert(),
+                impact.verdict(),
                 figures,
-                place.map(each -> worst(each.bottles(), toll)).orElse(toll.since()),
-                toll.batchId().equals(chosen.toll().batchId()));
+                place.map(each -> worst(each.bottles(), impact)).orElse(impact.since()),
+                impact.batchId().equals(chosen.impact().batchId()));
     }
 
     private static void days(List<String> figures, double days, String more, String less) {
@@ -121,10 +121,10 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         }
     }
 
-    private Instant worst(Track bottles, SpellReview.Toll toll) {
+    private Instant worst(Track bottles, SpellReview.Impact impact) {
         int sign = chosen.spell().warm() ? 1 : -1;
-        int worst = bottles.indexAt(toll.since().getEpochSecond());
-        for (int i = worst; i < bottles.indexAt(toll.until().getEpochSecond()); i++) {
+        int worst = bottles.indexAt(impact.since().getEpochSecond());
+        for (int i = worst; i < bottles.indexAt(impact.until().getEpochSecond()); i++) {
             if (sign * bottles.valueAt(i) > sign * bottles.valueAt(worst)) {
                 worst = i;
             }

@@ -55,7 +55,7 @@ public final class SpellsViewModel {
         }
         List<SpellBoard.Row> rows = board.get().rows();
         int row = 0;
-        while (!rows.get(row).batchId().equals(from.toll().batchId())) {
+        while (!rows.get(row).batchId().equals(from.impact().batchId())) {
             row++;
         }
         List<SpellBoard.Mark> marks = rows.get(row).marks();
@@ -80,7 +80,7 @@ public final class SpellsViewModel {
 
     private static long distance(SpellBoard.Mark one, SpellBoard.Mark other) {
         return Math.abs(
-                one.toll().since().getEpochSecond() - other.toll().since().getEpochSecond());
+                one.impact().since().getEpochSecond() - other.impact().since().getEpochSecond());
     }
 
     private void draw() {

@@ -1,7 +1,6 @@
 package undercroft.app.spells;
 
 import java.util.Locale;
-import undercroft.app.Texts;
 import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.LotOutlook;
@@ -20,9 +19,10 @@ import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
 import undercroft.series.Band;
 import undercroft.series.TimeSeries;
+import undercroft.wording.Texts;
 
 /** Pressure and temperature of a lot as they would be, beside the median as it is. */
-record WhatIfPicture(WhatIf answer, WhatIf.Change change) {
+public record WhatIfPicture(WhatIf answer, WhatIf.Change change) {
     private static final long BACK_SECONDS = 7 * 86_400;
     private static final long AHEAD_SECONDS = 45 * 86_400;
     private static final long NO_GAP = 40L * 86_400;
@@ -31,7 +31,7 @@ record WhatIfPicture(WhatIf answer, WhatIf.Change change) {
         double of(double value);
     }
 
-    PlotStack stack() {
+    public PlotStack stack() {
         LotOutlook is = lot(answer.today());
         LotOutlook would = lot(answer.supposed());
         long now = answer.today().at().getEpochSecond();
@@ -43,10 +43,11 @@ record WhatIfPicture(WhatIf answer, WhatIf.Change change) {
         Plot pressures = plot(
                         Texts.of("whatif.plot.pressure", change.batchName(), barUnit),
                         ValueAxis.auto(barUnit, us ? 0 : 2).from(0).withSmallestSpan(pressure.of(2)),
-                        shown(would.pressure().course(), pressure),
-                        shown(is.pressure().course(), pressure),
+                        shown(would.pressure().trajectory(), pressure),
+                        shown(is.pressure().trajectory(), pressure),
                         Role.PRESSURE)
-                .with(new ThresholdLayer(pressure.of(change.limitBar()), Role.LIMIT, Texts.of("whatif.plot.limit")));
+                .with(new ThresholdLayer(
+                        pressure.of(change.workingPressureBar()), Role.LIMIT, Texts.of("whatif.plot.limit")));
         Plot temperatures = plot(
                 Texts.of("whatif.plot.temperature", degrees),
                 ValueAxis.auto(degrees, 1).withSmallestSpan(us ? 14 : 8),

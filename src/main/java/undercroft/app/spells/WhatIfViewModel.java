@@ -9,15 +9,15 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import undercroft.app.Forecasts;
-import undercroft.app.Texts;
-import undercroft.app.Workspace;
 import undercroft.app.form.WhatIfForm;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.WhatIf;
 import undercroft.plot.PlotStack;
 import undercroft.quantity.InvalidInput;
+import undercroft.session.Forecasts;
+import undercroft.session.Workspace;
+import undercroft.wording.Texts;
 
 /** Asks what might happen and what would become of the shelf; changes it only when told to. */
 public final class WhatIfViewModel {

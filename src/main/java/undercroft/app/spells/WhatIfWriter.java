@@ -3,10 +3,10 @@ package undercroft.app.spells;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.outlook.Alert;
 import undercroft.outlook.WhatIf;
 import undercroft.outlook.Wording;
+import undercroft.wording.Texts;
 
 /** Writes the answer to a supposition. */
 record WhatIfWriter(WhatIf answer, Wording words) {
@@ -44,7 +44,7 @@ record WhatIfWriter(WhatIf answer, Wording words) {
             String key = change.passedAnyway() ? "whatif.line.passes-anyway" : "whatif.line.passes";
             sentence = Texts.of(
                     key,
-                    words.bar(change.limitBar()),
+                    words.bar(change.workingPressureBar()),
                     words.when(change.passesAt().orElseThrow()),
                     peak,
                     before);

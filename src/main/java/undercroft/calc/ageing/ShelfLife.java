@@ -1,7 +1,7 @@
 package undercroft.calc.ageing;
 
-import undercroft.catalogue.BeerKind;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.BeerStyle;
+import undercroft.catalogue.FillingMethod;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 
@@ -45,7 +45,7 @@ public final class ShelfLife {
      *
      * @param bottle temperature of the bottles, °C
      */
-    public static Interval daysUsed(Track bottle, long fromEpochSecond, long untilEpochSecond, FillHabit habit) {
+    public static Interval daysUsed(Track bottle, long fromEpochSecond, long untilEpochSecond, FillingMethod habit) {
         return spanning(
                         used(bottle, fromEpochSecond, untilEpochSecond, ENERGIES[0]),
                         used(bottle, fromEpochSecond, untilEpochSecond, ENERGIES[1]),
@@ -60,7 +60,7 @@ public final class ShelfLife {
      * @param baselineCelsius temperature without the spell, °C
      */
     public static Interval spellCost(
-            Track bottle, long fromEpochSecond, long untilEpochSecond, double baselineCelsius, FillHabit habit) {
+            Track bottle, long fromEpochSecond, long untilEpochSecond, double baselineCelsius, FillingMethod habit) {
         long from = Math.max(fromEpochSecond, bottle.timeAt(0));
         long until = Math.min(untilEpochSecond, bottle.timeAt(bottle.size() - 1));
         double days = Math.max(0, until - from) / Arrhenius.SECONDS_PER_DAY;
@@ -74,7 +74,7 @@ public final class ShelfLife {
     }
 
     /** How long a kind of beer keeps, days at 20 °C. Common practice, no source. */
-    public static Interval keepingBudget(BeerKind kind) {
+    public static Interval keepingBudget(BeerStyle kind) {
         return kind.keepingDaysAt20Celsius();
     }
 
@@ -87,7 +87,8 @@ public final class ShelfLife {
      * @param cappedEpochSecond where ageing starts
      * @param budgetDays days at 20 °C, above 0, +∞ allowed
      */
-    public static BestBefore bestBefore(Track bottle, long cappedEpochSecond, Interval budgetDays, FillHabit habit) {
+    public static BestBefore bestBefore(
+            Track bottle, long cappedEpochSecond, Interval budgetDays, FillingMethod habit) {
         if (!(budgetDays.low() > 0)) {
             throw new IllegalArgumentException("a budget is above 0 days");
         }

@@ -6,8 +6,8 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.OptionalDouble;
 import undercroft.catalogue.BottleType;
-import undercroft.catalogue.Settling;
-import undercroft.catalogue.Surroundings;
+import undercroft.catalogue.CoolingMedium;
+import undercroft.catalogue.Flocculation;
 
 /**
  * When bottles must go into the cold and come out of it for a glass of the wanted temperature. Counted back from the
@@ -51,7 +51,7 @@ public record ChillPlan(
      * @param fromCelsius where they stand now, −40 to 60 °C
      * @param fridgeCelsius the cold place as it really is, −40 to 60 °C
      * @param wantedCelsius in the glass, −5 to 40 °C
-     * @param surroundings what kind of cold place; in one that is not good for resting the bottles stay only to get cold
+     * @param coolingMedium what kind of cold place; in one that is not good for resting the bottles stay only to get cold
      */
     public static ChillPlan backwards(
             long servingEpochSecond,
@@ -60,24 +60,29 @@ public record ChillPlan(
             double fromCelsius,
             double fridgeCelsius,
             double wantedCelsius,
-            Settling settling,
-            Surroundings surroundings) {
+            Flocculation flocculation,
+            CoolingMedium coolingMedium) {
         if (!(wantedCelsius >= -5 && wantedCelsius <= 40)) {
             throw new IllegalArgumentException("no beer is served at " + wantedCelsius);
         }
-        Cooling cooling = Cooling.of(type, surroundings, fridgeCelsius, count);
-        return surroundings.isGoodForResting()
-                ? rested(servingEpochSecond, type, fromCelsius, wantedCelsius, settling, cooling)
-                : quick(servingEpochSecond, type, fromCelsius, wantedCelsius, surroundings, cooling);
+        Cooling cooling = Cooling.of(type, coolingMedium, fridgeCelsius, count);
+        return coolingMedium.isGoodForResting()
+                ? rested(servingEpochSecond, type, fromCelsius, wantedCelsius, flocculation, cooling)
+                : quick(servingEpochSecond, type, fromCelsius, wantedCelsius, coolingMedium, cooling);
     }
 
     private static ChillPlan rested(
-            long serving, BottleType type, double fromCelsius, double wanted, Settling settling, Cooling cooling) {
-        double fridge = cooling.surroundingsCelsius();
+            long serving,
+            BottleType type,
+            double fromCelsius,
+            double wanted,
+            Flocculation flocculation,
+            Cooling cooling) {
+        double fridge = cooling.coolingMediumCelsius();
         double cold = fridge + COLD_KELVIN;
         double coolingMinutes =
                 fromCelsius > cold ? cooling.minutes(fromCelsius, cold).orElseThrow() : 0;
-        double clearingHours = Clearing.hours(settling).median();
+        double clearingHours = Clearing.hours(flocculation).median();
         double bottle = Math.max(fridge, wanted - GLASS_WARMS_KELVIN);
         double warmingMinutes = warming(type, fridge, bottle);
         long takeOut = serving - Math.round(warmingMinutes * 60);
@@ -102,15 +107,15 @@ public record ChillPlan(
             BottleType type,
             double fromCelsius,
             double wanted,
-            Surroundings surroundings,
+            CoolingMedium coolingMedium,
             Cooling cooling) {
-        double place = cooling.surroundingsCelsius();
+        double place = cooling.coolingMediumCelsius();
         double bottle = Math.min(fromCelsius, Math.max(place + COLD_KELVIN, wanted - GLASS_WARMS_KELVIN));
         double minutes =
                 fromCelsius > place ? cooling.minutes(fromCelsius, bottle).orElseThrow() : 0;
         long putIn = serving - Math.round(minutes * 60);
         boolean risk = false;
-        if (surroundings == Surroundings.FREEZER) {
+        if (coolingMedium == CoolingMedium.FREEZER) {
             FreezerAlarm alarm =
                     FreezerAlarm.of(BottleThermal.of(type), fromCelsius, place, FreezerAlarm.USUAL_FREEZING_CELSIUS);
             risk = minutes > alarm.alarmMinutes();
@@ -124,7 +129,7 @@ public record ChillPlan(
             return 0;
         }
         OptionalDouble minutes = Cooling.of(
-                        BottleThermal.of(type), Surroundings.ROOM, TABLE_CELSIUS, Arrangement.SINGLE)
+                        BottleThermal.of(type), CoolingMedium.ROOM, TABLE_CELSIUS, Arrangement.SINGLE)
                 .minutes(fromCelsius, toCelsius);
         // A glass wanted warmer than the table never gets there; half a day out is as good as it gets.
         return minutes.orElse(12 * 60);

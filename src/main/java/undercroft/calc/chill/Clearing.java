@@ -1,6 +1,6 @@
 package undercroft.calc.chill;
 
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.Flocculation;
 import undercroft.quantity.Interval;
 
 /** How long a carried bottle wants to stand in the cold until its yeast lies on the floor again. */
@@ -10,8 +10,8 @@ public final class Clearing {
     private Clearing() {}
 
     /** Hours upright once the bottle is cold: common practice ("the night before"), in the order Stokes' law gives. */
-    public static Interval hours(Settling settling) {
-        return settling.clearingHours();
+    public static Interval hours(Flocculation flocculation) {
+        return flocculation.clearingHours();
     }
 
     /**

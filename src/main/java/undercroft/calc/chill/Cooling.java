@@ -2,7 +2,7 @@ package undercroft.calc.chill;
 
 import java.util.OptionalDouble;
 import undercroft.catalogue.BottleType;
-import undercroft.catalogue.Surroundings;
+import undercroft.catalogue.CoolingMedium;
 
 /**
  * Bottles that take on the temperature of their surroundings, colder or warmer. The beer counts as one lump,
@@ -19,37 +19,37 @@ public final class Cooling {
     private static final int STEPS = 48;
 
     private final BottleThermal bottle;
-    private final Surroundings surroundings;
-    private final double surroundingsCelsius;
+    private final CoolingMedium coolingMedium;
+    private final double coolingMediumCelsius;
     private final Arrangement arrangement;
 
     private Cooling(
-            BottleThermal bottle, Surroundings surroundings, double surroundingsCelsius, Arrangement arrangement) {
+            BottleThermal bottle, CoolingMedium coolingMedium, double coolingMediumCelsius, Arrangement arrangement) {
         this.bottle = bottle;
-        this.surroundings = surroundings;
-        this.surroundingsCelsius = surroundingsCelsius;
+        this.coolingMedium = coolingMedium;
+        this.coolingMediumCelsius = coolingMediumCelsius;
         this.arrangement = arrangement;
     }
 
     /**
      * Bottles put into surroundings that keep their temperature.
      *
-     * @param surroundingsCelsius −40 to 60 °C; outside that the properties of air do not hold
+     * @param coolingMediumCelsius −40 to 60 °C; outside that the properties of air do not hold
      * @throws IllegalArgumentException outside that range
      */
     public static Cooling of(
-            BottleThermal bottle, Surroundings surroundings, double surroundingsCelsius, Arrangement arrangement) {
-        held(surroundingsCelsius);
-        return new Cooling(bottle, surroundings, surroundingsCelsius, arrangement);
+            BottleThermal bottle, CoolingMedium coolingMedium, double coolingMediumCelsius, Arrangement arrangement) {
+        held(coolingMediumCelsius);
+        return new Cooling(bottle, coolingMedium, coolingMediumCelsius, arrangement);
     }
 
     /** So many bottles of the make, standing as {@link Arrangement#ofCount} has it. */
-    public static Cooling of(BottleType type, Surroundings surroundings, double surroundingsCelsius, int bottles) {
-        return of(BottleThermal.of(type), surroundings, surroundingsCelsius, Arrangement.ofCount(bottles));
+    public static Cooling of(BottleType type, CoolingMedium coolingMedium, double coolingMediumCelsius, int bottles) {
+        return of(BottleThermal.of(type), coolingMedium, coolingMediumCelsius, Arrangement.ofCount(bottles));
     }
 
-    public double surroundingsCelsius() {
-        return surroundingsCelsius;
+    public double coolingMediumCelsius() {
+        return coolingMediumCelsius;
     }
 
     public Arrangement arrangement() {
@@ -63,8 +63,8 @@ public final class Cooling {
      */
     public double overallWattsPerSquareMetreKelvin(double beerCelsius) {
         held(beerCelsius);
-        if (surroundings.flow() == Surroundings.Flow.WATER) {
-            return surroundings.coefficientWattsPerSquareMetreKelvin();
+        if (coolingMedium.flow() == CoolingMedium.Flow.WATER) {
+            return coolingMedium.coefficientWattsPerSquareMetreKelvin();
         }
         double within = bottle.wallSquareMetreKelvinPerWatt() + 1 / INSIDE_WATTS_PER_SQUARE_METRE_KELVIN;
         double surface = beerCelsius;
@@ -73,7 +73,7 @@ public final class Cooling {
         for (int round = 0; round < 4; round++) {
             double outside = convection(surface) + radiation(surface);
             overall = 1 / (1 / outside + within);
-            surface = surroundingsCelsius + (beerCelsius - surroundingsCelsius) * overall / outside;
+            surface = coolingMediumCelsius + (beerCelsius - coolingMediumCelsius) * overall / outside;
         }
         return overall;
     }
@@ -98,8 +98,8 @@ public final class Cooling {
      */
     public OptionalDouble minutes(double fromCelsius, double toCelsius) {
         held(fromCelsius);
-        double away = fromCelsius - surroundingsCelsius;
-        double left = toCelsius - surroundingsCelsius;
+        double away = fromCelsius - coolingMediumCelsius;
+        double left = toCelsius - coolingMediumCelsius;
         if (toCelsius == fromCelsius || (away != 0 && left / away >= 1)) {
             return OptionalDouble.of(0);
         }
@@ -111,7 +111,7 @@ public final class Cooling {
         double sum = 0;
         for (int i = 0; i <= STEPS; i++) {
             int weight = i == 0 || i == STEPS ? 1 : (i & 1) == 1 ? 4 : 2;
-            sum += weight * timeConstantMinutes(surroundingsCelsius + away * Math.exp(-depth * i / STEPS));
+            sum += weight * timeConstantMinutes(coolingMediumCelsius + away * Math.exp(-depth * i / STEPS));
         }
         return OptionalDouble.of(sum * depth / STEPS / 3);
     }
@@ -127,9 +127,9 @@ public final class Cooling {
         if (!(minutes >= 0)) {
             throw new IllegalArgumentException("cooling does not run backwards: " + minutes + " min");
         }
-        double away = fromCelsius - surroundingsCelsius;
+        double away = fromCelsius - coolingMediumCelsius;
         // After forty time constants nothing measurable is left.
-        double step = Math.min(minutes, 40 * timeConstantMinutes(surroundingsCelsius)) / STEPS;
+        double step = Math.min(minutes, 40 * timeConstantMinutes(coolingMediumCelsius)) / STEPS;
         double depth = 0;
         for (int i = 0; i < STEPS; i++) {
             double first = rate(away, depth);
@@ -138,22 +138,22 @@ public final class Cooling {
             double fourth = rate(away, depth + step * third);
             depth += step / 6 * (first + 2 * second + 2 * third + fourth);
         }
-        return surroundingsCelsius + away * Math.exp(-depth);
+        return coolingMediumCelsius + away * Math.exp(-depth);
     }
 
     private double rate(double away, double depth) {
-        return 1 / timeConstantMinutes(surroundingsCelsius + away * Math.exp(-depth));
+        return 1 / timeConstantMinutes(coolingMediumCelsius + away * Math.exp(-depth));
     }
 
     private double convection(double surfaceCelsius) {
-        return surroundings.flow() == Surroundings.Flow.MOVING_AIR
-                ? surroundings.coefficientWattsPerSquareMetreKelvin()
-                : SLENDER * FreeConvection.upright(bottle.plateMetres(), surfaceCelsius, surroundingsCelsius);
+        return coolingMedium.flow() == CoolingMedium.Flow.MOVING_AIR
+                ? coolingMedium.coefficientWattsPerSquareMetreKelvin()
+                : SLENDER * FreeConvection.upright(bottle.plateMetres(), surfaceCelsius, coolingMediumCelsius);
     }
 
     private double radiation(double surfaceCelsius) {
         double surface = surfaceCelsius + 273.15;
-        double walls = surroundingsCelsius + 273.15;
+        double walls = coolingMediumCelsius + 273.15;
         return EMISSIVITY * STEFAN_BOLTZMANN * (surface * surface + walls * walls) * (surface + walls);
     }
 

@@ -1,7 +1,7 @@
 package undercroft.calc.chill;
 
 import java.util.OptionalDouble;
-import undercroft.catalogue.Surroundings;
+import undercroft.catalogue.CoolingMedium;
 
 /**
  * A bottle in a freezer: when to fetch it and when it would burst. Ice takes up nearly a
@@ -27,7 +27,7 @@ public record FreezerAlarm(double alarmMinutes, OptionalDouble minutesToZero, Op
      */
     public static FreezerAlarm of(
             BottleThermal bottle, double fromCelsius, double freezerCelsius, double freezingCelsius) {
-        Cooling cooling = Cooling.of(bottle, Surroundings.FREEZER, freezerCelsius, Arrangement.SINGLE);
+        Cooling cooling = Cooling.of(bottle, CoolingMedium.FREEZER, freezerCelsius, Arrangement.SINGLE);
         boolean cools = fromCelsius > freezerCelsius;
         OptionalDouble toZero = cools ? cooling.minutes(fromCelsius, 0) : OptionalDouble.empty();
         OptionalDouble toFreezing = cools ? cooling.minutes(fromCelsius, freezingCelsius) : OptionalDouble.empty();

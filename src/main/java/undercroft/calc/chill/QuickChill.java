@@ -1,7 +1,7 @@
 package undercroft.calc.chill;
 
 import undercroft.catalogue.BottleType;
-import undercroft.catalogue.Surroundings;
+import undercroft.catalogue.CoolingMedium;
 
 /**
  * The fastest way that cannot freeze a bottle: a bucket of ice and water, stirred now and then.
@@ -12,7 +12,7 @@ import undercroft.catalogue.Surroundings;
  * @param freezerMinutes after which bottles in a freezer must be fetched, for those who use one all the same
  */
 public record QuickChill(double minutes, long putInEpochSecond, double bottleCelsius, double freezerMinutes) {
-    private static final double USUAL_FREEZER_CELSIUS = Surroundings.FREEZER.usualCelsius();
+    private static final double USUAL_FREEZER_CELSIUS = CoolingMedium.FREEZER.usualCelsius();
 
     /**
      * Ice water for a serving; arguments as in {@link ChillPlan#backwards}.
@@ -22,9 +22,9 @@ public record QuickChill(double minutes, long putInEpochSecond, double bottleCel
     public static QuickChill of(
             long servingEpochSecond, BottleType type, int count, double fromCelsius, double wantedCelsius) {
         double bottle = Math.min(fromCelsius, Math.max(1, wantedCelsius - ChillPlan.GLASS_WARMS_KELVIN));
-        double ice = Surroundings.ICE_WATER.usualCelsius();
+        double ice = CoolingMedium.ICE_WATER.usualCelsius();
         double minutes = fromCelsius > bottle
-                ? Cooling.of(type, Surroundings.ICE_WATER, ice, count)
+                ? Cooling.of(type, CoolingMedium.ICE_WATER, ice, count)
                         .minutes(fromCelsius, bottle)
                         .orElse(0)
                 : 0;

@@ -17,7 +17,7 @@ import undercroft.series.Track;
 public final class ConditioningEnsemble {
     private final Refermentation beer;
     private final int wantedMembers;
-    private final Members members;
+    private final EnsembleParameters members;
     private final double[] weights;
     private final ReadingsVerdict verdict;
 
@@ -25,7 +25,7 @@ public final class ConditioningEnsemble {
             Refermentation beer, int wantedMembers, double[][] z, double[] weights, ReadingsVerdict verdict) {
         this.beer = beer;
         this.wantedMembers = wantedMembers;
-        this.members = Members.of(beer, z);
+        this.members = EnsembleParameters.of(beer, z);
         this.weights = weights;
         this.verdict = verdict;
     }
@@ -42,12 +42,13 @@ public final class ConditioningEnsemble {
         double[] weights = new double[members];
         Arrays.fill(weights, 1.0 / members);
         return new ConditioningEnsemble(
-                beer, members, QuasiNormals.points(members, Members.DIMENSIONS), weights, unread(members));
+                beer, members, QuasiNormals.points(members, EnsembleParameters.DIMENSIONS), weights, unread(members));
     }
 
     /** The one member whose constants are all at their medians. */
     public static ConditioningEnsemble medianOf(Refermentation beer) {
-        return new ConditioningEnsemble(beer, 1, new double[1][Members.DIMENSIONS], new double[] {1}, unread(1));
+        return new ConditioningEnsemble(
+                beer, 1, new double[1][EnsembleParameters.DIMENSIONS], new double[] {1}, unread(1));
     }
 
     /**
@@ -86,7 +87,7 @@ public final class ConditioningEnsemble {
                 }
             }
         }
-        Updating updating = new Updating(likelihoods, gaugeBottles);
+        ImportanceSampler updating = new ImportanceSampler(likelihoods, gaugeBottles);
         double[] cloud = updating.weigh();
         ReadingsVerdict judged = Verdicts.of(beer, likelihoods, updating, cloud);
         List<double[]> kept = new ArrayList<>();
@@ -95,10 +96,10 @@ public final class ConditioningEnsemble {
     }
 
     private double[] pace(double[][] points) {
-        Members drawn = Members.of(beer, points);
+        EnsembleParameters drawn = EnsembleParameters.of(beer, points);
         double[] pace = new double[drawn.size];
         for (int m = 0; m < pace.length; m++) {
-            pace[m] = Course.daysAtReference(drawn, m);
+            pace[m] = Trajectory.daysAtReference(drawn, m);
         }
         return pace;
     }
@@ -114,8 +115,9 @@ public final class ConditioningEnsemble {
      */
     public ConditioningRun run(Track bottle, long cappedEpochSecond, long[] instants) {
         Steps steps = Steps.of(bottle, cappedEpochSecond, instants, Long.MAX_VALUE);
-        Courses courses = Courses.follow(members, steps, instants.length, beer.dextrinGramsPerLitre() > 0);
-        return new ConditioningRun(members, weights, beer.dextrinGramsPerLitre(), instants.clone(), courses);
+        Trajectories trajectories =
+                Trajectories.follow(members, steps, instants.length, beer.dextrinGramsPerLitre() > 0);
+        return new ConditioningRun(members, weights, beer.dextrinGramsPerLitre(), instants.clone(), trajectories);
     }
 
     /** How the readings and the model get on. */
@@ -158,7 +160,7 @@ public final class ConditioningEnsemble {
         return members.temperatureZ[member];
     }
 
-    Members memberConstants() {
+    EnsembleParameters memberConstants() {
         return members;
     }
 

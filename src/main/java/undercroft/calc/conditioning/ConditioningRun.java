@@ -13,18 +13,19 @@ public final class ConditioningRun {
     private static final double SETTLED_GRAMS_PER_LITRE = 0.02;
     private static final double SETTLED_SHARE = 0.01;
 
-    private final Members members;
+    private final EnsembleParameters members;
     private final double[] weights;
     private final double dextrinGramsPerLitre;
     private final long[] instants;
-    private final Courses courses;
+    private final Trajectories trajectories;
 
-    ConditioningRun(Members members, double[] weights, double dextrins, long[] instants, Courses courses) {
+    ConditioningRun(
+            EnsembleParameters members, double[] weights, double dextrins, long[] instants, Trajectories trajectories) {
         this.members = members;
         this.weights = weights;
         this.dextrinGramsPerLitre = dextrins;
         this.instants = instants;
-        this.courses = courses;
+        this.trajectories = trajectories;
     }
 
     /** How many instants were asked for. */
@@ -50,15 +51,15 @@ public final class ConditioningRun {
     /** Carbon dioxide made in the bottle since capping, g per litre of beer. */
     public double madeGramsPerLitre(int member, int instant) {
         double made = members.priming[member] * fractionDone(member, instant);
-        if (courses.dextrinFraction != null) {
-            made += dextrinGramsPerLitre * courses.dextrinFraction[instant * members.size + member];
+        if (trajectories.dextrinFraction != null) {
+            made += dextrinGramsPerLitre * trajectories.dextrinFraction[instant * members.size + member];
         }
         return made;
     }
 
     /** Share of the priming sugar (and of unfinished fermentation) taken up, 0 to 1; 1 when there was none. */
     public double fractionDone(int member, int instant) {
-        return courses.fraction[instant * members.size + member];
+        return trajectories.fraction[instant * members.size + member];
     }
 
     /** Carbon dioxide when everything the yeast can reach is gone, dextrins included, g/L; strength is not a bar here. */
@@ -68,17 +69,17 @@ public final class ConditioningRun {
 
     /** When nine tenths of the sugar are gone, epoch seconds or +∞. */
     public double t90EpochSecond(int member) {
-        return courses.t90[member];
+        return trajectories.t90[member];
     }
 
     /** When 95 % of the sugar are gone, epoch seconds or +∞. */
     public double t95EpochSecond(int member) {
-        return courses.t95[member];
+        return trajectories.t95[member];
     }
 
     /** When the beer is fit to drink: 95 % of the sugar gone and the yeast's clean-up over; epoch seconds or +∞. */
     public double readyEpochSecond(int member) {
-        return courses.ready[member];
+        return trajectories.ready[member];
     }
 
     /**
@@ -87,7 +88,7 @@ public final class ConditioningRun {
      * which go on.
      */
     public int settledInstant() {
-        if (courses.dextrinFraction != null) {
+        if (trajectories.dextrinFraction != null) {
             return instants.length;
         }
         int low = 0;
@@ -161,17 +162,17 @@ public final class ConditioningRun {
 
     /** When 90 % are done, epoch seconds, +∞ where it is not within the track. */
     public Interval t90EpochSeconds() {
-        return new WeightedQuantiles(weights).interval(courses.t90);
+        return new WeightedQuantiles(weights).interval(trajectories.t90);
     }
 
     /** When 95 % are done, epoch seconds, +∞ where it is not within the track. */
     public Interval t95EpochSeconds() {
-        return new WeightedQuantiles(weights).interval(courses.t95);
+        return new WeightedQuantiles(weights).interval(trajectories.t95);
     }
 
     /** When the beer is ready, epoch seconds, +∞ where it is not within the track. */
     public Interval readyEpochSeconds() {
-        return new WeightedQuantiles(weights).interval(courses.ready);
+        return new WeightedQuantiles(weights).interval(trajectories.ready);
     }
 
     /** Probability, 0 to 1, that the beer is ready at an instant or before. */
@@ -180,7 +181,7 @@ public final class ConditioningRun {
         double total = 0;
         for (int m = 0; m < members.size; m++) {
             total += weights[m];
-            if (courses.ready[m] <= epochSecond) {
+            if (trajectories.ready[m] <= epochSecond) {
                 sum += weights[m];
             }
         }

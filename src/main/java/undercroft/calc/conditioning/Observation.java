@@ -1,7 +1,7 @@
 package undercroft.calc.conditioning;
 
 import undercroft.catalogue.BottleFeel;
-import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
 
@@ -35,9 +35,9 @@ public sealed interface Observation {
     }
 
     /** A bottle opened and tasted. */
-    record Opened(long epochSecond, Liveliness liveliness) implements Observation {
+    record Opened(long epochSecond, PerceivedCarbonation perceivedCarbonation) implements Observation {
         public Opened {
-            if (liveliness == null) {
+            if (perceivedCarbonation == null) {
                 throw new InvalidInput("liveliness", "is missing; say how lively the beer was");
             }
         }

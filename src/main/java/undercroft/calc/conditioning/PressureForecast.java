@@ -77,8 +77,8 @@ public final class PressureForecast {
     }
 
     /** The warmest storage at which the 95 % pressure of the finished beer stays within a limit, bar above 0. */
-    public HeatLimit heatLimit(double limitBar) {
-        return HeatLimit.of(celsius -> finished(celsius).high(), limitBar);
+    public HeatLimit heatLimit(double workingPressureBar) {
+        return HeatLimit.of(celsius -> finished(celsius).high(), workingPressureBar);
     }
 
     /**
@@ -86,7 +86,7 @@ public final class PressureForecast {
      * before; low and high also reach to its coldest and warmest, along the median's slope, so that no peak falls between
      * two instants. Once the sugar is gone the spread depends on temperature alone and is read from a table of it.
      */
-    public Band course(Track bottle) {
+    public Band trajectory(Track bottle) {
         int n = run.instants();
         double[][] band = new double[LEVELS.length][n];
         long[] instants = new long[n];
@@ -95,7 +95,8 @@ public final class PressureForecast {
         SettledPressure finished = settled < n ? settledAt(settled) : null;
         for (int i = 0; i < n; i++) {
             instants[i] = run.instantAt(i);
-            Weather weather = Weather.between(bottle, i == 0 ? instants[0] : instants[i - 1], instants[i]);
+            TemperatureRange weather =
+                    TemperatureRange.between(bottle, i == 0 ? instants[0] : instants[i - 1], instants[i]);
             if (finished != null && i >= settled) {
                 finished.at(weather.mean, weather.spread, out);
             } else {
@@ -133,21 +134,22 @@ public final class PressureForecast {
      * How long the 95 % pressure stands above a limit, s, told from every step of the track: between two of the run's
      * instants it is taken to follow the temperature on a straight line from the coldest to the warmest of that time.
      *
-     * @param course what {@link #course} gave for the same track
+     * @param trajectory what {@link #trajectory} gave for the same track
      * @param fromInclusive epoch second; {@code untilExclusive} after it
-     * @param limitBar above 0
+     * @param workingPressureBar above 0
      * @return 0 to the whole stretch
      */
-    public double secondsOver(Track bottle, Band course, long fromInclusive, long untilExclusive, double limitBar) {
+    public double secondsOver(
+            Track bottle, Band trajectory, long fromInclusive, long untilExclusive, double workingPressureBar) {
         double seconds = 0;
         for (int i = 1; i < run.instants() && run.instantAt(i - 1) < untilExclusive; i++) {
-            if (run.instantAt(i) <= fromInclusive || !(course.highAt(i) > limitBar)) {
+            if (run.instantAt(i) <= fromInclusive || !(trajectory.highAt(i) > workingPressureBar)) {
                 continue;
             }
-            Weather weather = Weather.between(bottle, run.instantAt(i - 1), run.instantAt(i));
+            TemperatureRange weather = TemperatureRange.between(bottle, run.instantAt(i - 1), run.instantAt(i));
             fill(i, weather.coldest, weather.spread, 1);
             double coldest = quantiles.interval(column).high();
-            double share = (limitBar - coldest) / (course.highAt(i) - coldest);
+            double share = (workingPressureBar - coldest) / (trajectory.highAt(i) - coldest);
             double edge = share <= 0
                     ? Double.NEGATIVE_INFINITY
                     : weather.coldest + share * (weather.warmest - weather.coldest);
@@ -167,15 +169,15 @@ public final class PressureForecast {
      * All pressure borne up to a run's instant as one held for 60 s ({@link PressureMemory}), for the 5, 50 and 95 %
      * courses.
      */
-    public static Interval memory(Band course, int untilIndexExclusive) {
+    public static Interval memory(Band trajectory, int untilIndexExclusive) {
         double low = 0;
         double median = 0;
         double high = 0;
         for (int i = 1; i < untilIndexExclusive; i++) {
-            double seconds = (double) course.timeAt(i) - course.timeAt(i - 1);
-            low = PressureMemory.after(low, course.lowAt(i), seconds);
-            median = PressureMemory.after(median, course.medianAt(i), seconds);
-            high = PressureMemory.after(high, course.highAt(i), seconds);
+            double seconds = (double) trajectory.timeAt(i) - trajectory.timeAt(i - 1);
+            low = PressureMemory.after(low, trajectory.lowAt(i), seconds);
+            median = PressureMemory.after(median, trajectory.medianAt(i), seconds);
+            high = PressureMemory.after(high, trajectory.highAt(i), seconds);
         }
         return Interval.of(low, median, high);
     }
@@ -200,8 +202,8 @@ public final class PressureForecast {
     }
 
     /** What a track did between two instants. */
-    private record Weather(double coldest, double mean, double warmest, double spread) {
-        static Weather between(Track bottle, long from, long until) {
+    private record TemperatureRange(double coldest, double mean, double warmest, double spread) {
+        static TemperatureRange between(Track bottle, long from, long until) {
             int first = bottle.indexAt(from);
             int last = bottle.indexAt(until);
             double coldest = Double.POSITIVE_INFINITY;
@@ -216,7 +218,7 @@ public final class PressureForecast {
                 spread += bottle.spreadAt(i);
             }
             int count = last - first + 1;
-            return new Weather(coldest, sum / count, warmest, spread / count);
+            return new TemperatureRange(coldest, sum / count, warmest, spread / count);
         }
     }
 }

@@ -15,7 +15,7 @@ final class QuasiNormals {
 
     /** The points that every batch of a shelf starts from, made once; read only. */
     private static final class Usual {
-        static final double[][] POINTS = made(USUAL_COUNT, Members.DIMENSIONS);
+        static final double[][] POINTS = made(USUAL_COUNT, EnsembleParameters.DIMENSIONS);
     }
 
     private QuasiNormals() {}
@@ -26,7 +26,9 @@ final class QuasiNormals {
      * Columns do not depend on how many there are.
      */
     static double[][] points(int count, int dimensions) {
-        return count == USUAL_COUNT && dimensions == Members.DIMENSIONS ? Usual.POINTS : made(count, dimensions);
+        return count == USUAL_COUNT && dimensions == EnsembleParameters.DIMENSIONS
+                ? Usual.POINTS
+                : made(count, dimensions);
     }
 
     private static double[][] made(int count, int dimensions) {

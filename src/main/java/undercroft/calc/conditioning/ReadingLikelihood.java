@@ -3,7 +3,7 @@ package undercroft.calc.conditioning;
 import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.special.Gamma;
-import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
@@ -64,18 +64,18 @@ final class ReadingLikelihood {
 
     /** Log-likelihood of each reading (rows) for each member (columns). */
     double[][] of(double[][] z) {
-        Members members = Members.of(beer, z);
+        EnsembleParameters members = EnsembleParameters.of(beer, z);
         int count = readings.size();
         boolean dextrins = beer.dextrinGramsPerLitre() > 0;
-        Courses courses = Courses.follow(members, steps, count, dextrins);
+        Trajectories trajectories = Trajectories.follow(members, steps, count, dextrins);
         double[][] logs = new double[count][z.length];
         for (int r = 0; r < count; r++) {
             Observation reading = readings.get(r);
             for (int m = 0; m < z.length; m++) {
                 int at = r * z.length + m;
-                double made = members.priming[m] * courses.fraction[at];
+                double made = members.priming[m] * trajectories.fraction[at];
                 if (dextrins) {
-                    made += beer.dextrinGramsPerLitre() * courses.dextrinFraction[at];
+                    made += beer.dextrinGramsPerLitre() * trajectories.dextrinFraction[at];
                 }
                 logs[r][m] = logOf(reading, r, members, m, z[m], made);
                 if (Double.isNaN(logs[r][m])) {
@@ -86,22 +86,22 @@ final class ReadingLikelihood {
         return logs;
     }
 
-    private double logOf(Observation reading, int r, Members members, int m, double[] z, double made) {
+    private double logOf(Observation reading, int r, EnsembleParameters members, int m, double[] z, double made) {
         double grams = members.residual[m] + made;
         if (reading instanceof Observation.GaugePressure gauge) {
-            double factor = Spread.at(GAUGE_BOTTLE_FACTOR, z[Members.DIMENSIONS + gauge.bottle()]);
+            double factor = Spread.at(GAUGE_BOTTLE_FACTOR, z[EnsembleParameters.DIMENSIONS + gauge.bottle()]);
             double expected = gaugeBar(gauge.celsius(), grams * factor, members, m);
             return logStudent(gauge.gaugeBar() - expected, gaugeSpread(expected), 10);
         }
         if (reading instanceof Observation.Squeeze squeeze) {
-            double warm = celsius[r] + z[Members.TEMPERATURE] * spread[r];
+            double warm = celsius[r] + z[EnsembleParameters.TEMPERATURE] * spread[r];
             double bar = pressure.gaugeBar(warm, grams, members.beerFactor[m], 0, 0);
             return logOrdered(
                     bar, LOGIT_BAR, squeeze.feel().fromBar(), squeeze.feel().untilBar());
         }
         if (reading instanceof Observation.Opened opened) {
             double volumes = grams / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME;
-            Liveliness word = opened.liveliness();
+            PerceivedCarbonation word = opened.perceivedCarbonation();
             return logOrdered(volumes, LOGIT_VOLUMES, word.fromVolumes(), word.untilVolumes());
         }
         Observation.ApparentGravity gravity = (Observation.ApparentGravity) reading;
@@ -109,9 +109,9 @@ final class ReadingLikelihood {
     }
 
     /** Where the model's ceiling lies for a reading that has one: all sugar gone. NaN for words. */
-    double ceiling(Observation reading, Members members, int m, double[] z) {
+    double ceiling(Observation reading, EnsembleParameters members, int m, double[] z) {
         if (reading instanceof Observation.GaugePressure gauge) {
-            double factor = Spread.at(GAUGE_BOTTLE_FACTOR, z[Members.DIMENSIONS + gauge.bottle()]);
+            double factor = Spread.at(GAUGE_BOTTLE_FACTOR, z[EnsembleParameters.DIMENSIONS + gauge.bottle()]);
             double grams = (members.residual[m] + members.priming[m] + beer.dextrinGramsPerLitre()) * factor;
             return gaugeBar(gauge.celsius(), grams, members, m);
         }
@@ -143,7 +143,7 @@ final class ReadingLikelihood {
         return reading instanceof Observation.ApparentGravity ? logStudent(0, POINTS_SPREAD, 40) : 0;
     }
 
-    private double gaugeBar(double warm, double grams, Members members, int m) {
+    private double gaugeBar(double warm, double grams, EnsembleParameters members, int m) {
         return pressure.gaugeBar(warm, grams, members.beerFactor[m], members.airAmount[m], members.airTrapped[m]);
     }
 
@@ -155,10 +155,10 @@ final class ReadingLikelihood {
         return (gravity.specificGravity() - gravity.gravityAtBottling()) * 1000;
     }
 
-    private double expectedPoints(Observation.ApparentGravity gravity, Members members, int m, double made) {
+    private double expectedPoints(Observation.ApparentGravity gravity, EnsembleParameters members, int m, double made) {
         double stirredIn = members.priming[m] - beer.extraGramsPerLitre();
         double sugar = gravity.sugarWasIn() ? 0 : POINTS_OF_SUGAR * stirredIn;
-        return (sugar - POINTS_PER_GRAM_FERMENTED * made) / Members.GRAMS_PER_GRAM_HEXOSE;
+        return (sugar - POINTS_PER_GRAM_FERMENTED * made) / EnsembleParameters.GRAMS_PER_GRAM_HEXOSE;
     }
 
     private static double logStudent(double difference, double scale, double range) {

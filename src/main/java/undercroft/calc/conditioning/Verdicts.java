@@ -17,7 +17,7 @@ final class Verdicts {
     private Verdicts() {}
 
     static ReadingsVerdict of(
-            Refermentation beer, List<ReadingLikelihood> likelihoods, Updating updating, double[] weights) {
+            Refermentation beer, List<ReadingLikelihood> likelihoods, ImportanceSampler updating, double[] weights) {
         List<Observation> readings = new ArrayList<>();
         likelihoods.forEach(lot -> readings.addAll(lot.readings()));
         double[][] logs = updating.logs();
@@ -45,14 +45,14 @@ final class Verdicts {
         if (likelihoods.stream().anyMatch(lot -> aboveAllSugar(beer, lot, dimensions))) {
             agreement = ReadingsVerdict.Agreement.NEEDS_EXTRA_EXTRACT;
         }
-        return new ReadingsVerdict(agreement, odd, Updating.size(weights));
+        return new ReadingsVerdict(agreement, odd, ImportanceSampler.size(weights));
     }
 
     private static boolean aboveAllSugar(Refermentation beer, ReadingLikelihood likelihood, int dimensions) {
         double[][] middle = new double[1][dimensions];
-        Members median = Members.of(beer, middle);
+        EnsembleParameters median = EnsembleParameters.of(beer, middle);
         double[][] z = null;
-        Members members = null;
+        EnsembleParameters members = null;
         for (Observation reading : likelihood.readings()) {
             double seen = ReadingLikelihood.towardsCeiling(reading);
             if (!(seen > likelihood.ceiling(reading, median, 0, middle[0]))) {
@@ -60,7 +60,7 @@ final class Verdicts {
             }
             if (z == null) {
                 z = QuasiNormals.points(512, dimensions);
-                members = Members.of(beer, z);
+                members = EnsembleParameters.of(beer, z);
             }
             double[] ceilings = new double[z.length];
             for (int m = 0; m < z.length; m++) {

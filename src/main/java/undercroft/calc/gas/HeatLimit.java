@@ -29,7 +29,7 @@ public record HeatLimit(double celsius, Reach reach) {
     /**
      * For one bottle, whose beer must neither exceed the limit nor fill the bottle.
      *
-     * @param limitBar gauge pressure not to exceed, bar, above 0
+     * @param workingPressureBar gauge pressure not to exceed, bar, above 0
      * @throws IllegalArgumentException outside the ranges of {@link ClosedBottle#at}, or when the limit is not above 0
      */
     public static HeatLimit of(
@@ -38,11 +38,11 @@ public record HeatLimit(double celsius, Reach reach) {
             double beerFactor,
             double airAmount,
             double airTrapped,
-            double limitBar) {
+            double workingPressureBar) {
         HeatLimit byPressure = of(
                 celsius -> bottle.at(celsius, totalGramsPerLitre, beerFactor, airAmount, airTrapped)
                         .gaugeBar(),
-                limitBar);
+                workingPressureBar);
         OptionalDouble full = bottle.liquidFullCelsius(totalGramsPerLitre, beerFactor, airAmount);
         if (full.isEmpty() || full.getAsDouble() >= byPressure.celsius()) {
             return byPressure;
@@ -57,21 +57,21 @@ public record HeatLimit(double celsius, Reach reach) {
      * way, one of its crossings is found.
      *
      * @param gaugeBarAtCelsius gauge pressure, bar, defined and finite from 0 to 60 °C
-     * @param limitBar not to be exceeded, bar, above 0
+     * @param workingPressureBar not to be exceeded, bar, above 0
      * @throws IllegalArgumentException when the limit is not above 0
      */
-    public static HeatLimit of(DoubleUnaryOperator gaugeBarAtCelsius, double limitBar) {
-        if (!(limitBar > 0)) {
-            throw new IllegalArgumentException("limitBar is " + limitBar + ", not above 0");
+    public static HeatLimit of(DoubleUnaryOperator gaugeBarAtCelsius, double workingPressureBar) {
+        if (!(workingPressureBar > 0)) {
+            throw new IllegalArgumentException("limitBar is " + workingPressureBar + ", not above 0");
         }
-        if (!(gaugeBarAtCelsius.applyAsDouble(COLDEST) <= limitBar)) {
+        if (!(gaugeBarAtCelsius.applyAsDouble(COLDEST) <= workingPressureBar)) {
             return new HeatLimit(COLDEST, Reach.BEYOND_WHEN_COLD);
         }
-        if (gaugeBarAtCelsius.applyAsDouble(WARMEST) <= limitBar) {
+        if (gaugeBarAtCelsius.applyAsDouble(WARMEST) <= workingPressureBar) {
             return new HeatLimit(WARMEST, Reach.NOT_REACHED);
         }
-        double celsius =
-                new BrentSolver(1e-5).solve(200, t -> gaugeBarAtCelsius.applyAsDouble(t) - limitBar, COLDEST, WARMEST);
+        double celsius = new BrentSolver(1e-5)
+                .solve(200, t -> gaugeBarAtCelsius.applyAsDouble(t) - workingPressureBar, COLDEST, WARMEST);
         return new HeatLimit(celsius, Reach.PRESSURE);
     }
 

@@ -9,10 +9,10 @@ import undercroft.catalogue.BottleType;
  * tool (see {@link BottleClass}); an estimate, not a permission.
  *
  * @param cautionBar worth watching from here on
- * @param limitBar never to be exceeded
+ * @param workingPressureBar never to be exceeded
  * @param minuteStrengthBar what it is taken to stand for 60 seconds
  */
-public record PressureLimits(double cautionBar, double limitBar, double minuteStrengthBar) {
+public record PressureLimits(double cautionBar, double workingPressureBar, double minuteStrengthBar) {
     /** What a year under load leaves of the strength shown in a minute: (60 s / 1 year)^(1/16) = 0.44. */
     public static final double YEAR_SHARE = 0.44;
 
@@ -23,9 +23,9 @@ public record PressureLimits(double cautionBar, double limitBar, double minuteSt
     public static final double LARGE_GLASS_MILLILITRES = 1150;
 
     public PressureLimits {
-        if (!(cautionBar > 0 && cautionBar <= limitBar && limitBar <= minuteStrengthBar)) {
+        if (!(cautionBar > 0 && cautionBar <= workingPressureBar && workingPressureBar <= minuteStrengthBar)) {
             throw new IllegalArgumentException(
-                    "limits out of order: " + cautionBar + ", " + limitBar + ", " + minuteStrengthBar);
+                    "limits out of order: " + cautionBar + ", " + workingPressureBar + ", " + minuteStrengthBar);
         }
     }
 
@@ -37,13 +37,13 @@ public record PressureLimits(double cautionBar, double limitBar, double minuteSt
     public static PressureLimits of(BottleType type) {
         BottleClass working = workingClass(type);
         if (type.makerTestBar().isEmpty()) {
-            return new PressureLimits(working.cautionBar(), working.limitBar(), working.minuteStrengthBar());
+            return new PressureLimits(working.cautionBar(), working.workingPressureBar(), working.minuteStrengthBar());
         }
         double wear = type.bottleClass() == BottleClass.REUSED ? REUSED_SHARE : 1;
         double strength = wear * type.makerTestBar().getAsDouble();
-        double limit = Math.min(BottleClass.SPARKLING.limitBar(), YEAR_SHARE * strength);
+        double limit = Math.min(BottleClass.SPARKLING.workingPressureBar(), YEAR_SHARE * strength);
         BottleClass own = type.bottleClass();
-        return new PressureLimits(limit * own.cautionBar() / own.limitBar(), limit, strength);
+        return new PressureLimits(limit * own.cautionBar() / own.workingPressureBar(), limit, strength);
     }
 
     /** The class whose figures hold: the bottle's own, or for glass above 1.15 L to the brim one lower. */

@@ -24,7 +24,7 @@ public final class TemperatureAhead {
 
     private final YearlySwing season;
     private final boolean seasonKnown;
-    private final DailyHabits habits;
+    private final DailyCycle habits;
     private final double memory;
     private final double wanderKelvin;
     private final long anchor;
@@ -44,14 +44,14 @@ public final class TemperatureAhead {
         this.lastTime = Long.MIN_VALUE;
     }
 
-    private TemperatureAhead(BottleHistory history, DailyHabits habits, int lastDay, YearlySwing given) {
+    private TemperatureAhead(BottleHistory history, DailyCycle habits, int lastDay, YearlySwing given) {
         this.habits = habits;
         this.seasonKnown = given != null || habits.knownDays() >= SEASON_DAYS;
         int used = seasonKnown ? habits.days() : Math.min(habits.days(), lastDay + RECENT_DAYS);
         this.season = given != null ? given : season(habits, used, seasonKnown);
         this.memory = memory(habits, used, season);
         this.wanderKelvin = wander(habits, used, season);
-        this.anchor = habits.middleOf(lastDay) + DailyHabits.DAY / 2;
+        this.anchor = habits.middleOf(lastDay) + DailyCycle.DAY / 2;
         this.departure = habits.meanBefore(lastDay) - season.celsiusAt(habits.middleOf(lastDay));
         Track track = history.track();
         int last = track.indexAt(anchor - 1);
@@ -69,7 +69,7 @@ public final class TemperatureAhead {
 
     /** The same with a season that is known otherwise. */
     public static TemperatureAhead from(BottleHistory history, YearlySwing season) {
-        DailyHabits habits = DailyHabits.of(history);
+        DailyCycle habits = DailyCycle.of(history);
         int lastDay = habits.lastKnownDay();
         if (lastDay >= 0) {
             return new TemperatureAhead(history, habits, lastDay, season);
@@ -157,10 +157,10 @@ public final class TemperatureAhead {
     }
 
     private double daysAhead(long time) {
-        return Math.max(0, (double) (time - anchor)) / DailyHabits.DAY;
+        return Math.max(0, (double) (time - anchor)) / DailyCycle.DAY;
     }
 
-    private static YearlySwing season(DailyHabits habits, int used, boolean seasonKnown) {
+    private static YearlySwing season(DailyCycle habits, int used, boolean seasonKnown) {
         long[] times = new long[used];
         double[] means = new double[used];
         int size = 0;
@@ -177,7 +177,7 @@ public final class TemperatureAhead {
                 : new YearlySwing(sum / size, 0, 1);
     }
 
-    private static double memory(DailyHabits habits, int used, YearlySwing season) {
+    private static double memory(DailyCycle habits, int used, YearlySwing season) {
         double products = 0;
         double squares = 0;
         int pairs = 0;
@@ -196,7 +196,7 @@ public final class TemperatureAhead {
         return Math.max(0.3, Math.min(0.95, products / squares));
     }
 
-    private static double wander(DailyHabits habits, int used, YearlySwing season) {
+    private static double wander(DailyCycle habits, int used, YearlySwing season) {
         double squares = 0;
         int count = 0;
         for (int day = 0; day < used; day++) {

@@ -5,18 +5,18 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.app.form.GravityForm;
 import undercroft.view.edit.FormGrid;
 import undercroft.view.edit.RowsNode;
+import undercroft.wording.Texts;
 
 /** How much beer there is, and what sort. */
 final class BeerScreen {
     private BeerScreen() {}
 
-    static Node of(Bench bench, DraftForm form) {
+    static Node of(BottlingContext bench, DraftForm form) {
         VBox left = new VBox(new FormGrid()
                 .section(Texts.of("bottling.beer.how-much"))
                 .field(form.name())

@@ -8,7 +8,6 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.app.form.StockForm;
@@ -16,12 +15,13 @@ import undercroft.bottling.FillOrder;
 import undercroft.outlook.Alert;
 import undercroft.view.edit.FormGrid;
 import undercroft.view.edit.RowsNode;
+import undercroft.wording.Texts;
 
 /** Which bottles are filled. */
 final class BottlesScreen {
     private BottlesScreen() {}
 
-    static Node of(Bench bench, DraftForm form) {
+    static Node of(BottlingContext bench, DraftForm form) {
         Button add = new Button(Texts.of("form.lot.add"));
         add.setId("stock-add");
         RowsNode<StockForm> rows = new RowsNode<>(

@@ -7,22 +7,22 @@ import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import undercroft.app.bottling.BottlingViewModel;
 import undercroft.app.form.DraftForm;
-import undercroft.view.Parts;
 import undercroft.view.edit.FormGrid;
+import undercroft.view.kit.WindowContext;
 
 /** Bottling day: the drafts, or the one that is open. */
 public final class BottlingView extends StackPane {
     private final BottlingViewModel model;
-    private final Bench bench;
+    private final BottlingContext bench;
 
     /** {@code whenCapped} is told the batch that now stands on the shelf. */
-    public BottlingView(Parts parts, Consumer<String> whenCapped) {
+    public BottlingView(WindowContext parts, Consumer<String> whenCapped) {
         this(parts, whenCapped, new FilePicker());
     }
 
-    BottlingView(Parts parts, Consumer<String> whenCapped, Papers.Picker picker) {
+    BottlingView(WindowContext parts, Consumer<String> whenCapped, Printouts.Picker picker) {
         model = new BottlingViewModel(parts.workspace(), parts.clock(), whenCapped);
-        bench = new Bench(model, parts, new Papers(parts, picker));
+        bench = new BottlingContext(model, parts, new Printouts(parts, picker));
         setId("bottling");
         getStyleClass().add("bottling");
         getStylesheets()

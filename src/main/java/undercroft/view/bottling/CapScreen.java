@@ -6,24 +6,24 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.form.CappingForm;
 import undercroft.outlook.Alert;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.edit.FormGrid;
+import undercroft.wording.Texts;
 
 /** What was really done; then the batch goes to the shelf. */
 final class CapScreen {
     private CapScreen() {}
 
-    static Node of(Bench bench) {
+    static Node of(BottlingContext bench) {
         return bench.model()
                 .capping()
                 .map(form -> of(bench, form))
                 .orElseGet(() -> Words.note(Alert.WATCH, Texts.of("bottling.nothing-yet")));
     }
 
-    private static Node of(Bench bench, CappingForm form) {
+    private static Node of(BottlingContext bench, CappingForm form) {
         VBox left = new VBox(new FormGrid()
                 .section(Texts.of("bottling.cap.counts"))
                 .fields(form.counts())
@@ -68,7 +68,7 @@ final class CapScreen {
         return Words.columns(left, right);
     }
 
-    private static void write(Bench bench, CappingForm form, VBox differences) {
+    private static void write(BottlingContext bench, CappingForm form, VBox differences) {
         List<Node> nodes = new ArrayList<>();
         try {
             List<String> told = form.capping(bench.model().cellar()).differences();

@@ -8,19 +8,19 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.outlook.Alert;
 import undercroft.outlook.Wording;
 import undercroft.quantity.Interval;
 import undercroft.view.edit.FormGrid;
+import undercroft.wording.Texts;
 
 /** How lively the beer shall be, and what that does to the bottles. */
 final class CarbonationScreen {
     private CarbonationScreen() {}
 
-    static Node of(Bench bench, DraftForm form) {
+    static Node of(BottlingContext bench, DraftForm form) {
         VBox top = new VBox(
                 new FormGrid().field(form.wish().target()).field(form.wish().kegTarget()),
                 new Live(bench, form, sheet -> List.of(usual(form, sheet))));
@@ -60,7 +60,7 @@ final class CarbonationScreen {
         return nodes;
     }
 
-    private static List<Node> picture(Bench bench, DaySheet sheet) {
+    private static List<Node> picture(BottlingContext bench, DaySheet sheet) {
         List<Node> nodes = new ArrayList<>();
         sheet.picture().ifPresent(picture -> {
             nodes.add(Words.section(Texts.of("bottling.carbonation.picture")));

@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.bottling.Solution;
 import undercroft.outlook.Alert;
 import undercroft.view.edit.FormGrid;
+import undercroft.wording.Texts;
 
 /** What to mix for cleaning and sanitising, and what has to lie ready. */
 final class CleanScreen {
     private CleanScreen() {}
 
-    static Node of(Bench bench, DraftForm form) {
+    static Node of(BottlingContext bench, DraftForm form) {
         VBox left =
                 new VBox(8, new FormGrid().fields(form.wash().fields()), new Live(bench, form, CleanScreen::supplies));
         return Words.columns(left, new Live(bench, form, CleanScreen::solutions));

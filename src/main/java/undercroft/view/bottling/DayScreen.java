@@ -6,19 +6,19 @@ import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DayList;
 import undercroft.app.form.DraftForm;
 import undercroft.bottling.Step;
 import undercroft.outlook.Alert;
+import undercroft.wording.Texts;
 
 /** The day's list to tick, made for wet hands: wide rows, arrows to move, Space or Enter to tick. */
 final class DayScreen extends VBox {
-    private final Bench bench;
+    private final BottlingContext bench;
     private final VBox rows = new VBox(4);
     private final List<StepRow> shown = new ArrayList<>();
 
-    DayScreen(Bench bench, DraftForm form) {
+    DayScreen(BottlingContext bench, DraftForm form) {
         super(10);
         setId("day");
         this.bench = bench;

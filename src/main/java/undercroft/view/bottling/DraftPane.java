@@ -14,16 +14,16 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-import undercroft.app.Texts;
 import undercroft.app.bottling.Screen;
 import undercroft.app.form.DraftForm;
+import undercroft.wording.Texts;
 
 /** An open draft: its pages by name on the left, the one that is turned to beside them. */
 final class DraftPane extends HBox {
     private static final Duration KEEPING = Duration.seconds(1);
     private static final Duration SECOND = Duration.seconds(1);
 
-    private final Bench bench;
+    private final BottlingContext bench;
     private final DraftForm form;
     private final RailView rail;
     private final VBox body = new VBox();
@@ -33,7 +33,7 @@ final class DraftPane extends HBox {
     private final PauseTransition keeping = new PauseTransition(KEEPING);
     private final Timeline ticking;
 
-    DraftPane(Bench bench, DraftForm form) {
+    DraftPane(BottlingContext bench, DraftForm form) {
         super(16);
         this.bench = bench;
         this.form = form;

@@ -8,17 +8,17 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.form.NewDraftForm;
 import undercroft.cellar.Batch;
 import undercroft.view.edit.FormGrid;
+import undercroft.wording.Texts;
 
 /** Drafts to go on with, and what is asked to begin a new one. */
 final class DraftsPane extends ScrollPane {
-    private final Bench bench;
+    private final BottlingContext bench;
     private final VBox list = new VBox(6);
 
-    DraftsPane(Bench bench) {
+    DraftsPane(BottlingContext bench) {
         this.bench = bench;
         VBox content = new VBox(
                 10,

@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
-import undercroft.app.Texts;
+import undercroft.wording.Texts;
 
 /** Asks with the system's own dialog. */
-final class FilePicker implements Papers.Picker {
+final class FilePicker implements Printouts.Picker {
     @Override
     public Optional<Path> pick(Window owner, String suggestedName) {
         FileChooser chooser = new FileChooser();

@@ -4,18 +4,18 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.outlook.Alert;
+import undercroft.wording.Texts;
 
 /** What follows from the draft, written anew at each change of it. */
 final class Live extends VBox {
-    private final Bench bench;
+    private final BottlingContext bench;
     private final DraftForm form;
     private final Function<DaySheet, List<Node>> writing;
 
-    Live(Bench bench, DraftForm form, Function<DaySheet, List<Node>> writing) {
+    Live(BottlingContext bench, DraftForm form, Function<DaySheet, List<Node>> writing) {
         super(8);
         this.bench = bench;
         this.form = form;

@@ -4,8 +4,8 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
 import undercroft.app.bottling.PressurePicture;
-import undercroft.view.CanvasPen;
-import undercroft.view.Looks;
+import undercroft.view.kit.CanvasPen;
+import undercroft.view.kit.Looks;
 
 /** Draws the pressure a bottle comes to. */
 final class PressureView extends Region {

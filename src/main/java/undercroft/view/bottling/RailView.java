@@ -12,25 +12,25 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DayList;
 import undercroft.app.bottling.Rail;
 import undercroft.app.bottling.Screen;
 import undercroft.app.form.DraftForm;
 import undercroft.outlook.Alert;
-import undercroft.view.AlertSign;
+import undercroft.view.kit.AlertSign;
+import undercroft.wording.Texts;
 
 /** The pages of a draft by name, each with how far it is. */
 final class RailView extends VBox {
     private static final double WIDTH = 232;
 
-    private final Bench bench;
+    private final BottlingContext bench;
     private final DraftForm form;
     private final Map<Screen, ToggleButton> links = new EnumMap<>(Screen.class);
     private final Label name = Words.of("", "rail-name");
     private final Label timer = Words.of("", "rail-timer");
 
-    RailView(Bench bench, DraftForm form) {
+    RailView(BottlingContext bench, DraftForm form) {
         super(2);
         this.bench = bench;
         this.form = form;

@@ -10,8 +10,8 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.stage.Window;
-import undercroft.app.Texts;
-import undercroft.app.bottling.DayPapers;
+import undercroft.app.bottling.DayPrintouts;
+import undercroft.wording.Texts;
 
 /** Prints the sheet as plain lines, as many pages as it takes. */
 final class SheetPrinter {
@@ -20,7 +20,7 @@ final class SheetPrinter {
     private SheetPrinter() {}
 
     /** Prints and says what became of it. */
-    static String print(Window owner, DayPapers papers) {
+    static String print(Window owner, DayPrintouts papers) {
         if (Printer.getDefaultPrinter() == null && Printer.getAllPrinters().isEmpty()) {
             return Texts.of("bottling.papers.no-printer");
         }

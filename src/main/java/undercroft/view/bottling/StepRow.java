@@ -15,9 +15,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DayList;
 import undercroft.bottling.Step;
+import undercroft.wording.Texts;
 
 /** One step of the day: a wide button that ticks it, and its timer beside. */
 final class StepRow extends HBox {
@@ -25,13 +25,13 @@ final class StepRow extends HBox {
     private static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
     private static final PseudoClass OVER = PseudoClass.getPseudoClass("over");
 
-    private final Bench bench;
+    private final BottlingContext bench;
     private final Step step;
     private final HBox tick = new HBox(14);
     private boolean done;
     private final Button timer = new Button();
 
-    StepRow(Bench bench, Step step) {
+    StepRow(BottlingContext bench, Step step) {
         super(8);
         this.bench = bench;
         this.step = step;

@@ -5,18 +5,18 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.bottling.DoseLine;
 import undercroft.outlook.Alert;
 import undercroft.view.edit.FormGrid;
+import undercroft.wording.Texts;
 
 /** What to weigh. */
 final class SugarScreen {
     private SugarScreen() {}
 
-    static Node of(Bench bench, DraftForm form) {
+    static Node of(BottlingContext bench, DraftForm form) {
         VBox left = new VBox(
                 8,
                 new FormGrid().field(form.wish().sugar()).field(form.wish().perBottle()),

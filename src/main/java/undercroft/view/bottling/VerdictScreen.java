@@ -7,18 +7,18 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.outlook.Alert;
-import undercroft.view.AlertSign;
 import undercroft.view.edit.FormGrid;
+import undercroft.view.kit.AlertSign;
+import undercroft.wording.Texts;
 
 /** Whether the fermentation is over. */
 final class VerdictScreen {
     private VerdictScreen() {}
 
-    static Node of(Bench bench, DraftForm form) {
+    static Node of(BottlingContext bench, DraftForm form) {
         VBox left = new VBox(
                 8,
                 new FormGrid()

@@ -11,7 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import undercroft.bottling.DoseLine;
 import undercroft.outlook.Alert;
-import undercroft.view.AlertSign;
+import undercroft.view.kit.AlertSign;
 
 /** Labels of the kinds these pages use. */
 final class Words {

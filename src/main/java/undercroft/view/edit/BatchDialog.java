@@ -6,13 +6,13 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.form.BatchForm;
 import undercroft.app.form.Field;
 import undercroft.app.form.LotForm;
 import undercroft.app.form.SugarDoseForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.wording.Texts;
 
 /** Asks for a batch. */
 final class BatchDialog {

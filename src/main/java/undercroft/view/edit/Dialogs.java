@@ -6,12 +6,12 @@ import java.util.function.UnaryOperator;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.Node;
 import javafx.stage.Window;
-import undercroft.app.Texts;
-import undercroft.app.Workspace;
 import undercroft.app.form.Field;
 import undercroft.app.form.Form;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
+import undercroft.session.Workspace;
+import undercroft.wording.Texts;
 
 /** Opens a form over the main window and saves it into the workspace. */
 final class Dialogs {

@@ -8,25 +8,25 @@ import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
-import undercroft.app.BackgroundTasks;
-import undercroft.app.Forecasts;
-import undercroft.app.Texts;
-import undercroft.app.Workspace;
 import undercroft.app.form.DialForm;
 import undercroft.app.form.DrawForm;
 import undercroft.app.form.Field;
 import undercroft.app.form.ImportForm;
 import undercroft.app.form.MoveForm;
 import undercroft.app.form.NotesForm;
-import undercroft.app.form.PourForm;
 import undercroft.app.form.ReadingForm;
+import undercroft.app.form.ServingForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
-import undercroft.cellar.Pour;
+import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.view.Editors;
+import undercroft.session.BackgroundTasks;
+import undercroft.session.Forecasts;
+import undercroft.session.Workspace;
+import undercroft.view.kit.Editors;
+import undercroft.wording.Texts;
 
 /** The dialogs over the main window. */
 public final class EditorDialogs implements Editors {
@@ -118,20 +118,20 @@ public final class EditorDialogs implements Editors {
     }
 
     @Override
-    public void addPour(PourForm.Wish wish) {
+    public void addServing(ServingForm.Wish wish) {
         boolean pourable = !cellar().places().isEmpty()
                 && cellar().batches().stream().anyMatch(batch -> batch.leftAt(clock.instant()) > 0);
         if (!pourable) {
             Question.tell(dialogs, owner.get(), Texts.of("form.pour.none.title"), Texts.of("form.pour.none.sentence"));
             return;
         }
-        PourForm form = PourForm.adding(cellar(), wish, outlook(), clock.instant());
+        ServingForm form = ServingForm.adding(cellar(), wish, outlook(), clock.instant());
         dialogs.open(Texts.of("form.pour.title.add"), form, new FormGrid().fields(form.fields()));
     }
 
     @Override
-    public void editPour(Pour pour) {
-        PourForm form = PourForm.changing(cellar(), pour, outlook(), clock.instant());
+    public void editServing(Serving serving) {
+        ServingForm form = ServingForm.changing(cellar(), serving, outlook(), clock.instant());
         dialogs.open(Texts.of("form.pour.title.change"), form, new FormGrid().fields(form.fields()));
     }
 

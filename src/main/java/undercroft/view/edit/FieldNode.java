@@ -10,13 +10,13 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.util.StringConverter;
+import undercroft.app.form.BooleanField;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.DateField;
-import undercroft.app.form.DayField;
+import undercroft.app.form.DateTimeField;
 import undercroft.app.form.Field;
-import undercroft.app.form.MomentField;
+import undercroft.app.form.MonthDayField;
 import undercroft.app.form.NumberField;
-import undercroft.app.form.TickField;
 import undercroft.app.form.WordsField;
 
 /** The control for a field, bound to it. */
@@ -28,7 +28,7 @@ public final class FieldNode {
     /** The control a person works on carries the field's id. */
     public static Node of(Field<?> field) {
         Node node = made(field);
-        if (!(node instanceof MomentNode)) {
+        if (!(node instanceof DateTimeNode)) {
             ready(node, field);
         }
         return node;
@@ -43,7 +43,7 @@ public final class FieldNode {
             text.setMaxWidth(NUMBER_WIDTH);
             return text;
         }
-        if (field instanceof DayField day) {
+        if (field instanceof MonthDayField day) {
             TextField text = text(day.textProperty());
             text.setMaxWidth(NUMBER_WIDTH);
             return text;
@@ -54,12 +54,12 @@ public final class FieldNode {
         if (field instanceof ChoiceField<?> choice) {
             return combo(choice);
         }
-        if (field instanceof TickField tick) {
+        if (field instanceof BooleanField tick) {
             CheckBox box = new CheckBox(tick.name());
             box.selectedProperty().bindBidirectional(tick.tickedProperty());
             return box;
         }
-        return new MomentNode((MomentField) field);
+        return new DateTimeNode((DateTimeField) field);
     }
 
     /** Gives a control its name and lets its field know when it is left. */

@@ -18,8 +18,8 @@ import javafx.stage.Modality;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
-import undercroft.app.Texts;
-import undercroft.view.Looks;
+import undercroft.view.kit.Looks;
+import undercroft.wording.Texts;
 
 /** A small window over the main one: a title, what is asked, and buttons. Escape leaves it without a change. */
 final class FormDialog {

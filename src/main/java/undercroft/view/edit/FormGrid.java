@@ -14,9 +14,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import undercroft.app.form.BooleanField;
 import undercroft.app.form.Field;
 import undercroft.app.form.NumberField;
-import undercroft.app.form.TickField;
 
 /** Labels on the left, fields on the right, what is wrong or worth knowing under each field. */
 public final class FormGrid extends GridPane {
@@ -50,7 +50,7 @@ public final class FormGrid extends GridPane {
 
     public FormGrid field(Field<?> field) {
         Node node = FieldNode.of(field);
-        return labelled(field instanceof TickField ? "" : field.label(), node, field, List.of(field));
+        return labelled(field instanceof BooleanField ? "" : field.label(), node, field, List.of(field));
     }
 
     public FormGrid fields(List<? extends Field<?>> several) {

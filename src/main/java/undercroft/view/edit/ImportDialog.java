@@ -17,12 +17,12 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import javafx.util.Duration;
-import undercroft.app.Texts;
 import undercroft.app.form.ImportForm;
 import undercroft.app.form.ImportPreview;
 import undercroft.app.form.ImportResult;
 import undercroft.plot.Palette;
-import undercroft.view.PlotsView;
+import undercroft.view.kit.PlotsView;
+import undercroft.wording.Texts;
 
 /** Asks for a logger's file, shows what it holds and what it would add, and brings it in. */
 final class ImportDialog {

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.form.Field;
 import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
-import undercroft.view.CautionNote;
+import undercroft.view.kit.CautionNote;
+import undercroft.wording.Texts;
 
 /** What the forms about bottles under pressure have in common: a word of caution above what is asked. */
 final class LotDialogs {

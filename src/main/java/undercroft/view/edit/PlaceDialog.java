@@ -1,10 +1,10 @@
 package undercroft.view.edit;
 
 import java.util.Optional;
-import undercroft.app.Texts;
 import undercroft.app.form.PlaceForm;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
+import undercroft.wording.Texts;
 
 /** Asks for a place. */
 final class PlaceDialog {

@@ -10,7 +10,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.form.BottleForm;
 import undercroft.app.form.SettingsForm;
 import undercroft.app.form.SugarForm;
@@ -19,6 +18,7 @@ import undercroft.catalogue.Listed;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
 
 /** Asks what holds for the whole cellar. */
 final class SettingsDialog {

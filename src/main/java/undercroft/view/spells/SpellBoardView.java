@@ -9,14 +9,14 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
-import undercroft.app.Texts;
 import undercroft.app.spells.BoardPicture;
 import undercroft.app.spells.SpellBoard;
 import undercroft.app.spells.SpellsViewModel;
 import undercroft.app.spells.SpellsViewModel.Step;
 import undercroft.plot.Palette;
-import undercroft.view.CanvasPen;
-import undercroft.view.FontMeasure;
+import undercroft.view.kit.CanvasPen;
+import undercroft.view.kit.FontMeasure;
+import undercroft.wording.Texts;
 
 /** The board of spells, drawn; arrows and clicks choose a spell, Enter and a double click open its batch. */
 final class SpellBoardView extends Region {
@@ -61,11 +61,11 @@ final class SpellBoardView extends Region {
                         ? Texts.of("spells.board.sentence")
                         : Texts.of(
                                 "spells.board.chosen",
-                                mark.toll().batchName(),
+                                mark.impact().batchName(),
                                 model.pageProperty().get() == null
                                         ? mark.spell().place().name()
                                         : model.pageProperty().get().title(),
-                                mark.toll().alert().label()));
+                                mark.impact().alert().label()));
     }
 
     private void press(MouseEvent event) {

@@ -13,14 +13,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import undercroft.app.Texts;
 import undercroft.app.spells.SpellPage;
 import undercroft.app.spells.SpellsViewModel;
 import undercroft.app.spells.WhatIfViewModel;
 import undercroft.plot.PlotStack;
-import undercroft.view.Looks;
-import undercroft.view.Parts;
-import undercroft.view.PlotsView;
+import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotsView;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
 
 /** The page of warm and cold spells: the board and the place's temperature on the left, what to do on the right. */
 public final class SpellsView extends HBox {
@@ -34,17 +34,17 @@ public final class SpellsView extends HBox {
     private final SpellsViewModel model;
     private final BiConsumer<String, Instant> openBatch;
     private final PlotsView plot = new PlotsView(instant -> "");
-    private final TollList tolls;
+    private final ImpactList impacts;
     private final WhatIfViewModel supposing;
     private final ScrollPane boardScroll = new ScrollPane();
     private boolean isSupposing;
 
     /** {@code openBatch} turns to a batch as it was at an instant. */
-    public SpellsView(Parts parts, BiConsumer<String, Instant> openBatch) {
+    public SpellsView(WindowContext parts, BiConsumer<String, Instant> openBatch) {
         this.openBatch = openBatch;
         this.model = new SpellsViewModel(parts.forecasts().outlookProperty());
         this.supposing = new WhatIfViewModel(parts.workspace(), parts.forecasts(), parts.clock());
-        this.tolls = new TollList(openBatch);
+        this.impacts = new ImpactList(openBatch);
         getStyleClass().addAll("middle", "spells-page");
         SpellBoardView board =
                 new SpellBoardView(model, () -> parts.workspace().getCellar().zone(), this::openChosen, this::scrollTo);
@@ -99,7 +99,7 @@ public final class SpellsView extends HBox {
         return main;
     }
 
-    private Region side(Parts parts) {
+    private Region side(WindowContext parts) {
         ToggleGroup group = new ToggleGroup();
         ToggleButton spell = tab("spells.tab.spell", "tab-spell", group);
         ToggleButton whatIf = tab("spells.tab.what-if", "tab-what-if", group);
@@ -114,7 +114,7 @@ public final class SpellsView extends HBox {
                 group.selectToggle(before);
                 return;
             }
-            shown.setContent(after == whatIf ? panel : tolls);
+            shown.setContent(after == whatIf ? panel : impacts);
             shown.setVvalue(0);
             isSupposing = after == whatIf;
             draw(false);
@@ -154,7 +154,7 @@ public final class SpellsView extends HBox {
     }
 
     private void show(SpellPage before, SpellPage page) {
-        tolls.show(page);
+        impacts.show(page);
         draw(before != null && page != null && before.title().equals(page.title()));
     }
 

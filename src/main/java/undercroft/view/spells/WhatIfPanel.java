@@ -10,22 +10,22 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import undercroft.app.Texts;
 import undercroft.app.form.WhatIfForm;
 import undercroft.app.spells.WhatIfPage;
 import undercroft.app.spells.WhatIfViewModel;
-import undercroft.view.AlertSign;
-import undercroft.view.Parts;
 import undercroft.view.edit.FormGrid;
+import undercroft.view.kit.AlertSign;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
 
 /** Asks what might happen and shows what would become of each batch. */
 final class WhatIfPanel extends VBox {
     private final WhatIfViewModel model;
-    private final Parts parts;
+    private final WindowContext parts;
     private final VBox question = new VBox(10);
     private final VBox answer = new VBox(8);
 
-    WhatIfPanel(WhatIfViewModel model, Parts parts) {
+    WhatIfPanel(WhatIfViewModel model, WindowContext parts) {
         this.model = model;
         this.parts = parts;
         getStyleClass().add("toll-list");

@@ -10,8 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import undercroft.app.SampleWorkspace;
-import undercroft.app.Workspace;
 import undercroft.app.form.CappingForm;
 import undercroft.app.form.DraftForm;
 import undercroft.app.form.GravityForm;
@@ -23,6 +21,8 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.FillingPlan;
 import undercroft.outlook.Alert;
 import undercroft.quantity.UnitSystem;
+import undercroft.session.SampleWorkspace;
+import undercroft.session.Workspace;
 
 final class BottlingViewModelTest {
     private final Drafts.HandClock clock = new Drafts.HandClock();

@@ -8,10 +8,10 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.OptionalDouble;
-import undercroft.catalogue.BeerKind;
+import undercroft.catalogue.BeerStyle;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
 import undercroft.catalogue.LightPlace;
-import undercroft.catalogue.Settling;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -38,8 +38,8 @@ public final class Drafts {
                 .withBottles(List.of(new BottleStock("longneck-330", GlassColour.AMBER, false, 60)))
                 .withGravities(List.of(
                         new DatedGravity(TODAY.minusDays(3), 1.010), new DatedGravity(TODAY.minusDays(1), 1.010)));
-        Beer beer = new Beer(BeerKind.PALE_ALE, 5, 30, 0, 15, 20, OptionalDouble.empty(), OptionalDouble.of(1.010));
-        Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Settling.ORDINARY, false);
+        Beer beer = new Beer(BeerStyle.PALE_ALE, 5, 30, 0, 15, 20, OptionalDouble.empty(), OptionalDouble.of(1.010));
+        Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false);
         return Cellar.empty("Test", ZoneOffset.UTC)
                 .withPlace(new Place(
                         "cupboard",

@@ -175,11 +175,11 @@ class BatchFormTest {
     }
 
     @Test
-    void aDeletedBatchLeavesNoPourBehind() {
+    void aDeletedBatchLeavesNoServingBehind() {
         Cellar left = BatchForm.without(CELLAR, FormSamples.batch().id());
 
         assertEquals(CELLAR.batches().size() - 1, left.batches().size());
-        assertTrue(left.pours().stream()
-                .noneMatch(pour -> pour.batchId().equals(FormSamples.batch().id())));
+        assertTrue(left.servings().stream().noneMatch(serving -> serving.batchId()
+                .equals(FormSamples.batch().id())));
     }
 }

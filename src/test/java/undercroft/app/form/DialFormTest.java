@@ -7,12 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Instant;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import undercroft.app.SampleWorkspace;
-import undercroft.app.Workspace;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.SpellSamples;
 import undercroft.series.TimeSeries;
+import undercroft.session.SampleWorkspace;
+import undercroft.session.Workspace;
 
 class DialFormTest {
     private static final Instant NOW = SpellSamples.day(10);

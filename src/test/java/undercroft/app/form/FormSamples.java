@@ -4,9 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
-import undercroft.app.BackgroundTasks;
-import undercroft.app.Keeper;
-import undercroft.app.Workspace;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
@@ -14,6 +11,9 @@ import undercroft.cellar.Settings;
 import undercroft.outlook.OutlookSamples;
 import undercroft.quantity.UnitSystem;
 import undercroft.series.TimeSeries;
+import undercroft.session.BackgroundTasks;
+import undercroft.session.CellarRepository;
+import undercroft.session.Workspace;
 
 /** A cellar to fill forms about, and fields found by their ids. */
 public final class FormSamples {
@@ -55,13 +55,13 @@ public final class FormSamples {
             number.textProperty().set(text);
         } else if (field instanceof WordsField words) {
             words.textProperty().set(text);
-        } else if (field instanceof DayField day) {
+        } else if (field instanceof MonthDayField day) {
             day.textProperty().set(text);
         } else {
             String[] parts = text.split("\\|", -1);
-            ((MomentField) field).dateProperty().set(parts[0]);
+            ((DateTimeField) field).dateProperty().set(parts[0]);
             if (parts.length > 1) {
-                ((MomentField) field).timeProperty().set(parts[1]);
+                ((DateTimeField) field).timeProperty().set(parts[1]);
             }
         }
     }
@@ -72,7 +72,7 @@ public final class FormSamples {
     }
 
     static void tick(Form form, String id, boolean ticked) {
-        ((TickField) field(form, id)).tickedProperty().set(ticked);
+        ((BooleanField) field(form, id)).tickedProperty().set(ticked);
     }
 
     /** The sentence under a field once saving was tried. */
@@ -94,7 +94,7 @@ public final class FormSamples {
         return new BatchForm(cellar, Optional.empty(), NOW);
     }
 
-    private record MemoryKeeper(Cellar cellar) implements Keeper {
+    private record MemoryKeeper(Cellar cellar) implements CellarRepository {
         @Override
         public Map<String, TimeSeries> temperatures() {
             return Map.of();

@@ -15,9 +15,9 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import undercroft.app.BackgroundTasks;
-import undercroft.app.Workspace;
 import undercroft.cellar.Place;
+import undercroft.session.BackgroundTasks;
+import undercroft.session.Workspace;
 import undercroft.store.logger.TimeFormat;
 
 class ImportFormTest {

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import undercroft.catalogue.BottleFeel;
-import undercroft.catalogue.Liveliness;
+import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
@@ -74,7 +74,7 @@ class LotFormsTest {
     @Test
     void anOpenedBottleMayTellHowLivelyItWas() {
         DrawForm form = draw();
-        FormSamples.choose(form, "draw-liveliness", Optional.of(Liveliness.FULL));
+        FormSamples.choose(form, "draw-liveliness", Optional.of(PerceivedCarbonation.FULL));
         FormSamples.type(form, "draw-note", " with the neighbours ");
 
         Batch changed = form.applyTo(CELLAR).batch(BATCH.id());
@@ -83,14 +83,14 @@ class LotFormsTest {
         Draw last = changed.lot(LOT.id()).draws().get(LOT.draws().size());
         assertEquals(new Draw(FormSamples.NOW, 1, Draw.Fate.OPENED, "with the neighbours"), last);
         assertEquals(
-                new Reading.Opened(FormSamples.NOW, LOT.id(), Liveliness.FULL),
+                new Reading.Opened(FormSamples.NOW, LOT.id(), PerceivedCarbonation.FULL),
                 changed.readings().get(BATCH.readings().size()));
     }
 
     @Test
-    void aBurstBottleTellsNothingOfItsLiveliness() {
+    void aBurstBottleTellsNothingOfItsPerceivedCarbonation() {
         DrawForm form = draw();
-        FormSamples.choose(form, "draw-liveliness", Optional.of(Liveliness.FULL));
+        FormSamples.choose(form, "draw-liveliness", Optional.of(PerceivedCarbonation.FULL));
         FormSamples.choose(form, "draw-fate", Draw.Fate.BURST);
 
         assertEquals(BATCH.readings(), form.applyTo(CELLAR).batch(BATCH.id()).readings());
@@ -136,8 +136,8 @@ class LotFormsTest {
         assertEquals(new Reading.Density(FormSamples.NOW, 1.0105), last(form));
 
         FormSamples.choose(form, "reading-kind", ReadingForm.Kind.OPENED);
-        FormSamples.choose(form, "reading-liveliness", Liveliness.FLAT);
-        assertEquals(new Reading.Opened(FormSamples.NOW, LOT.id(), Liveliness.FLAT), last(form));
+        FormSamples.choose(form, "reading-liveliness", PerceivedCarbonation.FLAT);
+        assertEquals(new Reading.Opened(FormSamples.NOW, LOT.id(), PerceivedCarbonation.FLAT), last(form));
     }
 
     private static Reading last(ReadingForm form) {

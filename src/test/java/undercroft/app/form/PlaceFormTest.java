@@ -9,13 +9,13 @@ import java.time.MonthDay;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import undercroft.app.Workspace;
 import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.session.Workspace;
 
 class PlaceFormTest {
     @Test

@@ -15,10 +15,6 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
-import undercroft.app.BackgroundTasks;
-import undercroft.app.Forecasts;
-import undercroft.app.SampleWorkspace;
-import undercroft.app.Workspace;
 import undercroft.app.form.WhatIfForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -28,6 +24,10 @@ import undercroft.outlook.SpellSamples;
 import undercroft.plot.Frame;
 import undercroft.plot.TextMeasure;
 import undercroft.series.TimeSeries;
+import undercroft.session.BackgroundTasks;
+import undercroft.session.Forecasts;
+import undercroft.session.SampleWorkspace;
+import undercroft.session.Workspace;
 
 class SpellsViewModelTest {
     private static final TimeSeries AIR = air(90, time -> isWithin(time, 40, 45) || isWithin(time, 70, 76) ? 31 : 19);
@@ -41,7 +41,7 @@ class SpellsViewModelTest {
                 strong.beer(),
                 strong.yeast(),
                 strong.priming(),
-                strong.fillHabit(),
+                strong.fillingMethod(),
                 strong.cappedAt(),
                 strong.lots(),
                 List.of(),
@@ -57,14 +57,14 @@ class SpellsViewModelTest {
         assertEquals(
                 List.of("strong", "ale"),
                 board.rows().stream().map(SpellBoard.Row::batchId).toList());
-        assertEquals("strong", model.chosenProperty().get().toll().batchId());
+        assertEquals("strong", model.chosenProperty().get().impact().batchId());
         assertEquals(2, board.rows().get(0).marks().size());
     }
 
     @Test
     void theKeyboardReachesEverySpellAndStopsAtTheEnds() {
         model.move(SpellsViewModel.Step.DOWN);
-        assertEquals("ale", model.chosenProperty().get().toll().batchId());
+        assertEquals("ale", model.chosenProperty().get().impact().batchId());
         model.move(SpellsViewModel.Step.DOWN);
         model.move(SpellsViewModel.Step.EARLIER);
         model.move(SpellsViewModel.Step.EARLIER);
@@ -78,7 +78,7 @@ class SpellsViewModelTest {
     }
 
     @Test
-    void aTollTellsTheMomentItWasWarmest() {
+    void anImpactTellsTheMomentItWasWarmest() {
         SpellPage page = model.pageProperty().get();
         SpellPage.Line line = page.groups().get(0).lines().get(0);
         long worst = line.worst().getEpochSecond();

@@ -12,14 +12,14 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import undercroft.catalogue.BeerKind;
-import undercroft.catalogue.FillHabit;
+import undercroft.catalogue.BeerStyle;
+import undercroft.catalogue.FillingMethod;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 
 class ShelfLifeTest {
     private static final long DAY = 86400;
-    private static final FillHabit FOAM = FillHabit.CAPPED_ON_FOAM;
+    private static final FillingMethod FOAM = FillingMethod.CAPPED_ON_FOAM;
 
     private static Track constant(double celsius, int days) {
         return Track.constant(0, 3600, days * 24 + 1, celsius);
@@ -89,7 +89,7 @@ class ShelfLifeTest {
         assertEquals(7, used.high(), 1e-9);
         assertEquals(
                 8.4,
-                ShelfLife.daysUsed(constant(20, 50), 10 * DAY, 17 * DAY, FillHabit.CAREFUL)
+                ShelfLife.daysUsed(constant(20, 50), 10 * DAY, 17 * DAY, FillingMethod.CAREFUL)
                         .median(),
                 1e-9);
     }
@@ -160,7 +160,7 @@ class ShelfLifeTest {
 
     @Test
     void warmerBeerIsPastItsBestSoonerAndEnergyWidensTheDate() {
-        Interval budget = ShelfLife.keepingBudget(BeerKind.PALE_ALE);
+        Interval budget = ShelfLife.keepingBudget(BeerStyle.PALE_ALE);
         BestBefore cool = ShelfLife.bestBefore(constant(12, 900), 0, budget, FOAM);
         BestBefore warm = ShelfLife.bestBefore(constant(25, 900), 0, budget, FOAM);
         assertTrue(warm.epochSeconds().high() < cool.epochSeconds().low());

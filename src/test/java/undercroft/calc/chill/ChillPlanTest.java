@@ -13,9 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
+import undercroft.catalogue.CoolingMedium;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.Listed;
-import undercroft.catalogue.Settling;
-import undercroft.catalogue.Surroundings;
 
 class ChillPlanTest {
     private static final ZoneId VIENNA = ZoneId.of("Europe/Vienna");
@@ -26,16 +26,16 @@ class ChillPlanTest {
     /** "The night before is enough": common practice, no source. */
     @Test
     void flocculentYeastForSaturdayGoesInOnFridayEvening() {
-        ZonedDateTime putIn = putIn(SATURDAY_AT_SIX, Settling.FLOCCULENT);
+        ZonedDateTime putIn = putIn(SATURDAY_AT_SIX, Flocculation.FLOCCULENT);
         assertEquals(DayOfWeek.FRIDAY, putIn.getDayOfWeek());
         assertTrue(putIn.getHour() >= 17, putIn.toString());
     }
 
     @Test
     void slowerYeastGoesInEarlier() {
-        ZonedDateTime flocculent = putIn(SATURDAY_AT_SIX, Settling.FLOCCULENT);
-        ZonedDateTime ordinary = putIn(SATURDAY_AT_SIX, Settling.ORDINARY);
-        ZonedDateTime powdery = putIn(SATURDAY_AT_SIX, Settling.POWDERY);
+        ZonedDateTime flocculent = putIn(SATURDAY_AT_SIX, Flocculation.FLOCCULENT);
+        ZonedDateTime ordinary = putIn(SATURDAY_AT_SIX, Flocculation.ORDINARY);
+        ZonedDateTime powdery = putIn(SATURDAY_AT_SIX, Flocculation.POWDERY);
         assertEquals(DayOfWeek.THURSDAY, ordinary.getDayOfWeek());
         assertTrue(ordinary.isBefore(flocculent));
         assertTrue(powdery.isBefore(ordinary.minusDays(1)));
@@ -45,26 +45,28 @@ class ChillPlanTest {
     @Test
     void theEveningBeforeASummerTimeNightIsStillAtNine() {
         ZonedDateTime sunday = LocalDateTime.of(2026, 3, 29, 18, 0).atZone(VIENNA);
-        ZonedDateTime putIn = putIn(sunday, Settling.FLOCCULENT);
+        ZonedDateTime putIn = putIn(sunday, Flocculation.FLOCCULENT);
         assertEquals(LocalDateTime.of(2026, 3, 28, 21, 0), putIn.toLocalDateTime());
     }
 
     @ParameterizedTest
-    @EnumSource(Settling.class)
-    void thePartsAddUpToTheServing(Settling settling) {
-        ChillPlan plan = ChillPlan.backwards(1_000_000, LONGNECK, 6, 21, 5, 10, settling, Surroundings.STILL_FRIDGE);
+    @EnumSource(Flocculation.class)
+    void thePartsAddUpToTheServing(Flocculation flocculation) {
+        ChillPlan plan =
+                ChillPlan.backwards(1_000_000, LONGNECK, 6, 21, 5, 10, flocculation, CoolingMedium.STILL_FRIDGE);
         double parts = plan.coolingMinutes() * 60 + plan.clearingHours() * 3600 + plan.warmingMinutes() * 60;
         assertEquals(1_000_000, plan.putInEpochSecond() + parts, 2);
-        double cold = Cooling.of(LONGNECK, Surroundings.STILL_FRIDGE, 5, 6).celsiusAfter(21, plan.coolingMinutes());
+        double cold = Cooling.of(LONGNECK, CoolingMedium.STILL_FRIDGE, 5, 6).celsiusAfter(21, plan.coolingMinutes());
         assertEquals(6, cold, 1e-3);
-        double poured = Cooling.of(LONGNECK, Surroundings.ROOM, 21, 1).celsiusAfter(5, plan.warmingMinutes());
+        double poured = Cooling.of(LONGNECK, CoolingMedium.ROOM, 21, 1).celsiusAfter(5, plan.warmingMinutes());
         assertEquals(plan.bottleCelsius(), poured, 1e-3);
         assertTrue(plan.coldEnough());
     }
 
     @Test
     void aFridgeWarmerThanTheWantedGlassIsSaidSo() {
-        ChillPlan plan = ChillPlan.backwards(0, LONGNECK, 1, 20, 8, 6, Settling.FLOCCULENT, Surroundings.STILL_FRIDGE);
+        ChillPlan plan =
+                ChillPlan.backwards(0, LONGNECK, 1, 20, 8, 6, Flocculation.FLOCCULENT, CoolingMedium.STILL_FRIDGE);
         assertFalse(plan.coldEnough());
         assertEquals(8, plan.bottleCelsius());
         assertEquals(0, plan.warmingMinutes());
@@ -72,7 +74,7 @@ class ChillPlanTest {
 
     @Test
     void iceWaterIsReadyWithinAQuarterOfAnHour() {
-        ChillPlan plan = ChillPlan.backwards(0, LONGNECK, 1, 20, 0, 8, Settling.ORDINARY, Surroundings.ICE_WATER);
+        ChillPlan plan = ChillPlan.backwards(0, LONGNECK, 1, 20, 0, 8, Flocculation.ORDINARY, CoolingMedium.ICE_WATER);
         assertEquals(0, plan.clearingHours());
         assertTrue(plan.putInEpochSecond() >= -15 * 60);
         assertTrue(plan.putInEpochSecond() < 0);
@@ -80,21 +82,23 @@ class ChillPlanTest {
 
     @Test
     void bottlesAlreadyColdNeedNoCooling() {
-        ChillPlan plan = ChillPlan.backwards(0, LONGNECK, 1, 5, 5, 5, Settling.FLOCCULENT, Surroundings.STILL_FRIDGE);
+        ChillPlan plan =
+                ChillPlan.backwards(0, LONGNECK, 1, 5, 5, 5, Flocculation.FLOCCULENT, CoolingMedium.STILL_FRIDGE);
         assertEquals(0, plan.coolingMinutes());
         assertEquals(-12 * 3600, plan.putInEpochSecond());
     }
 
     @Test
     void aCrateInAFreezerIsARisk() {
-        assertTrue(ChillPlan.backwards(0, LONGNECK, 20, 20, -18, 7, Settling.ORDINARY, Surroundings.FREEZER)
+        assertTrue(ChillPlan.backwards(0, LONGNECK, 20, 20, -18, 7, Flocculation.ORDINARY, CoolingMedium.FREEZER)
                 .freezerRisk());
-        assertFalse(ChillPlan.backwards(0, LONGNECK, 1, 20, -18, 9, Settling.ORDINARY, Surroundings.FREEZER)
+        assertFalse(ChillPlan.backwards(0, LONGNECK, 1, 20, -18, 9, Flocculation.ORDINARY, CoolingMedium.FREEZER)
                 .freezerRisk());
     }
 
-    private static ZonedDateTime putIn(ZonedDateTime serving, Settling settling) {
-        return ChillPlan.backwards(serving.toEpochSecond(), LONGNECK, 1, 20, 4, 8, settling, Surroundings.STILL_FRIDGE)
+    private static ZonedDateTime putIn(ZonedDateTime serving, Flocculation flocculation) {
+        return ChillPlan.backwards(
+                        serving.toEpochSecond(), LONGNECK, 1, 20, 4, 8, flocculation, CoolingMedium.STILL_FRIDGE)
                 .putInWhileAwake(VIENNA)
                 .atZone(VIENNA);
     }

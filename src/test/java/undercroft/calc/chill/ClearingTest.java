@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import undercroft.catalogue.Settling;
+import undercroft.catalogue.Flocculation;
 
 class ClearingTest {
     /** Harrison et al., Bioseparations Science and Engineering, chapter 5, problem: yeast 5 µm, 1.10 in 1.02 g/mL, 1.3 cP. */
@@ -15,9 +15,9 @@ class ClearingTest {
 
     @Test
     void powderyYeastTakesLongestToClear() {
-        assertTrue(Clearing.hours(Settling.FLOCCULENT).high()
-                <= Clearing.hours(Settling.ORDINARY).median());
-        assertTrue(Clearing.hours(Settling.ORDINARY).high()
-                <= Clearing.hours(Settling.POWDERY).low());
+        assertTrue(Clearing.hours(Flocculation.FLOCCULENT).high()
+                <= Clearing.hours(Flocculation.ORDINARY).median());
+        assertTrue(Clearing.hours(Flocculation.ORDINARY).high()
+                <= Clearing.hours(Flocculation.POWDERY).low());
     }
 }

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
+import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Listed;
-import undercroft.catalogue.Surroundings;
 
 class CoolingTest {
     /**
@@ -43,14 +43,14 @@ class CoolingTest {
     })
     void aBottleCoolsAsTheTableSays(
             String id,
-            Surroundings surroundings,
-            double surroundingsCelsius,
+            CoolingMedium coolingMedium,
+            double coolingMediumCelsius,
             double from,
             double to12,
             double to10,
             double to7,
             double to5) {
-        Cooling cooling = Cooling.of(bottle(id), surroundings, surroundingsCelsius, 1);
+        Cooling cooling = Cooling.of(bottle(id), coolingMedium, coolingMediumCelsius, 1);
         assertWithinTwoPercent(to12, cooling.minutes(from, 12).orElseThrow());
         assertWithinTwoPercent(to10, cooling.minutes(from, 10).orElseThrow());
         assertWithinTwoPercent(to7, cooling.minutes(from, 7).orElseThrow());
@@ -61,7 +61,7 @@ class CoolingTest {
     @ParameterizedTest
     @CsvSource({"longneck-330, 11, 17, 30, 47", "returnable-500, 13, 20, 36, 56"})
     void aBottleWarmsAtTheTableAsTheTableSays(String id, double to9, double to10, double to12, double to14) {
-        Cooling table = Cooling.of(bottle(id), Surroundings.ROOM, 22, 1);
+        Cooling table = Cooling.of(bottle(id), CoolingMedium.ROOM, 22, 1);
         assertWithinTwoPercent(to9, table.minutes(7, 9).orElseThrow());
         assertWithinTwoPercent(to10, table.minutes(7, 10).orElseThrow());
         assertWithinTwoPercent(to12, table.minutes(7, 12).orElseThrow());
@@ -73,12 +73,12 @@ class CoolingTest {
     void theLastHalfKelvinTakesHours() {
         assertWithinTwoPercent(
                 311,
-                Cooling.of(bottle("longneck-330"), Surroundings.STILL_FRIDGE, 4, 1)
+                Cooling.of(bottle("longneck-330"), CoolingMedium.STILL_FRIDGE, 4, 1)
                         .minutes(20, 4.5)
                         .orElseThrow());
         assertWithinTwoPercent(
                 317,
-                Cooling.of(bottle("longneck-330"), Surroundings.STILL_FRIDGE, 6.6, 1)
+                Cooling.of(bottle("longneck-330"), CoolingMedium.STILL_FRIDGE, 6.6, 1)
                         .minutes(20, 7)
                         .orElseThrow());
     }
@@ -88,9 +88,9 @@ class CoolingTest {
     @CsvSource({"longneck-330, 78, 86", "longneck-355, 82, 90", "returnable-500, 93, 103", "sparkling-750, 107, 117"})
     void theTimeConstantIsLongerNearTheEnd(String id, double tenKelvins, double twoKelvins) {
         // Rounded coefficients and areas stand behind these minutes, so 3 %.
-        Cooling fridge = Cooling.of(bottle(id), Surroundings.STILL_FRIDGE, 4, 1);
+        Cooling fridge = Cooling.of(bottle(id), CoolingMedium.STILL_FRIDGE, 4, 1);
         assertEquals(tenKelvins, fridge.timeConstantMinutes(14), 0.03 * tenKelvins);
-        Cooling room = Cooling.of(bottle(id), Surroundings.ROOM, 20, 1);
+        Cooling room = Cooling.of(bottle(id), CoolingMedium.ROOM, 20, 1);
         assertEquals(twoKelvins, room.timeConstantMinutes(22), 0.03 * twoKelvins);
     }
 
@@ -101,11 +101,11 @@ class CoolingTest {
      */
     @Test
     void cansOfTheTextbookCoolAsItsAnswersSay() {
-        double coefficient = Surroundings.ICE_WATER.coefficientWattsPerSquareMetreKelvin();
+        double coefficient = CoolingMedium.ICE_WATER.coefficientWattsPerSquareMetreKelvin();
         double capacity = Math.PI / 4 * 0.06 * 0.06 * 0.13 * 977 * 4.180;
         double area = Math.PI * 0.06 * (0.13 + 0.03);
         BottleThermal can = new BottleThermal(capacity, area, 0.13, 0);
-        double minutes = Cooling.of(can, Surroundings.ICE_WATER, 0, Arrangement.SINGLE)
+        double minutes = Cooling.of(can, CoolingMedium.ICE_WATER, 0, Arrangement.SINGLE)
                 .minutes(25, 5)
                 .orElseThrow();
         assertEquals(11.13, minutes * coefficient / 120, 0.005);
@@ -114,15 +114,15 @@ class CoolingTest {
         double old = Math.PI / 4 * 2.5 * 2.5 * 5 * inch * inch * inch * 62.22 * 16.018463 * 0.999 * 4.1868;
         double oldArea = Math.PI * 2.5 * (5 + 1.25) * inch * inch;
         double oldMinutes = Cooling.of(
-                        new BottleThermal(old, oldArea, 0.127, 0), Surroundings.ICE_WATER, 0, Arrangement.SINGLE)
+                        new BottleThermal(old, oldArea, 0.127, 0), CoolingMedium.ICE_WATER, 0, Arrangement.SINGLE)
                 .minutes(48 / 1.8, 13 / 1.8)
                 .orElseThrow();
         assertEquals(406, oldMinutes * 60 * coefficient / (30 * 5.678263), 1);
     }
 
     @Test
-    void theTemperatureOfTheSurroundingsIsNeverReached() {
-        Cooling cooling = Cooling.of(bottle("longneck-330"), Surroundings.STILL_FRIDGE, 4, 1);
+    void theTemperatureOfTheCoolingMediumIsNeverReached() {
+        Cooling cooling = Cooling.of(bottle("longneck-330"), CoolingMedium.STILL_FRIDGE, 4, 1);
         assertTrue(cooling.minutes(20, 4).isEmpty());
         assertTrue(cooling.minutes(20, 3).isEmpty());
         assertTrue(cooling.minutes(4, 8).isEmpty());
@@ -136,8 +136,8 @@ class CoolingTest {
     void temperaturesWithoutAirPropertiesAreRefused() {
         BottleThermal bottle = BottleThermal.of(bottle("longneck-330"));
         assertThrows(
-                IllegalArgumentException.class, () -> Cooling.of(bottle, Surroundings.ROOM, 75, Arrangement.SINGLE));
-        Cooling cooling = Cooling.of(bottle, Surroundings.ROOM, 20, Arrangement.SINGLE);
+                IllegalArgumentException.class, () -> Cooling.of(bottle, CoolingMedium.ROOM, 75, Arrangement.SINGLE));
+        Cooling cooling = Cooling.of(bottle, CoolingMedium.ROOM, 20, Arrangement.SINGLE);
         assertThrows(IllegalArgumentException.class, () -> cooling.minutes(Double.NaN, 5));
         assertThrows(IllegalArgumentException.class, () -> cooling.celsiusAfter(10, -1));
     }
@@ -153,10 +153,10 @@ class CoolingTest {
 
     @Test
     void aCrateTakesMoreThanTwiceAsLongAsOneBottle() {
-        double one = Cooling.of(bottle("longneck-330"), Surroundings.STILL_FRIDGE, 4, 1)
+        double one = Cooling.of(bottle("longneck-330"), CoolingMedium.STILL_FRIDGE, 4, 1)
                 .minutes(20, 7)
                 .orElseThrow();
-        double crate = Cooling.of(bottle("longneck-330"), Surroundings.STILL_FRIDGE, 4, 20)
+        double crate = Cooling.of(bottle("longneck-330"), CoolingMedium.STILL_FRIDGE, 4, 20)
                 .minutes(20, 7)
                 .orElseThrow();
         assertEquals(2.2, crate / one, 1e-12);
@@ -168,7 +168,7 @@ class CoolingTest {
             @ForAll @DoubleRange(min = -5, max = 35) double from,
             @ForAll @DoubleRange(min = -18, max = 30) double around,
             @ForAll @DoubleRange(min = 1, max = 600) double minutes) {
-        Cooling cooling = Cooling.of(bottle("returnable-500"), Surroundings.STILL_FRIDGE, around, 1);
+        Cooling cooling = Cooling.of(bottle("returnable-500"), CoolingMedium.STILL_FRIDGE, around, 1);
         OrdinaryDifferentialEquation law = new OrdinaryDifferentialEquation() {
             @Override
             public int getDimension() {
@@ -192,31 +192,31 @@ class CoolingTest {
             @ForAll @DoubleRange(min = -18, max = 8) double around,
             @ForAll @DoubleRange(min = 0.02, max = 0.98) double share) {
         double to = around + share * (from - around);
-        for (Surroundings surroundings : Surroundings.values()) {
-            Cooling cooling = Cooling.of(bottle("sparkling-750"), surroundings, around, 6);
+        for (CoolingMedium coolingMedium : CoolingMedium.values()) {
+            Cooling cooling = Cooling.of(bottle("sparkling-750"), coolingMedium, around, 6);
             double minutes = cooling.minutes(from, to).orElseThrow();
             assertEquals(to, cooling.celsiusAfter(from, minutes), 1e-4);
         }
     }
 
     @Property(tries = 200)
-    void colderSurroundingsNeverTakeLonger(
+    void colderCoolingMediumNeverTakeLonger(
             @ForAll @DoubleRange(min = 12, max = 35) double from,
             @ForAll @DoubleRange(min = -20, max = 5) double around,
             @ForAll @DoubleRange(min = 0.1, max = 10) double colder) {
         BottleType bottle = bottle("longneck-330");
-        double warm = Cooling.of(bottle, Surroundings.STILL_FRIDGE, around, 1)
+        double warm = Cooling.of(bottle, CoolingMedium.STILL_FRIDGE, around, 1)
                 .minutes(from, 8)
                 .orElseThrow();
-        double cold = Cooling.of(bottle, Surroundings.STILL_FRIDGE, around - colder, 1)
+        double cold = Cooling.of(bottle, CoolingMedium.STILL_FRIDGE, around - colder, 1)
                 .minutes(from, 8)
                 .orElseThrow();
         assertTrue(cold < warm);
     }
 
     @Test
-    void afterAVeryLongTimeTheBottleHasTheTemperatureOfItsSurroundings() {
-        Cooling cooling = Cooling.of(bottle("longneck-330"), Surroundings.STILL_FRIDGE, 4, 1);
+    void afterAVeryLongTimeTheBottleHasTheTemperatureOfItsCoolingMedium() {
+        Cooling cooling = Cooling.of(bottle("longneck-330"), CoolingMedium.STILL_FRIDGE, 4, 1);
         assertEquals(4, cooling.celsiusAfter(20, 1e9), 1e-9);
     }
 

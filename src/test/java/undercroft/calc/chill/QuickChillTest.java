@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
+import undercroft.catalogue.CoolingMedium;
+import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.Listed;
-import undercroft.catalogue.Settling;
-import undercroft.catalogue.Surroundings;
 import undercroft.series.TimeSeries;
 
 final class QuickChillTest {
@@ -30,16 +30,16 @@ final class QuickChillTest {
     }
 
     @Test
-    void theCourseIsTheCoolingItself() {
-        ChillPlan plan =
-                ChillPlan.backwards(SERVING, LONGNECK, 4, 20, 4, 8, Settling.FLOCCULENT, Surroundings.STILL_FRIDGE);
-        TimeSeries course =
-                ChillCourse.of(plan, LONGNECK, Surroundings.STILL_FRIDGE, 4, plan.putInEpochSecond(), 20, 4);
-        Cooling cooling = Cooling.of(LONGNECK, Surroundings.STILL_FRIDGE, 4.0, 4);
+    void theTrajectoryIsTheCoolingItself() {
+        ChillPlan plan = ChillPlan.backwards(
+                SERVING, LONGNECK, 4, 20, 4, 8, Flocculation.FLOCCULENT, CoolingMedium.STILL_FRIDGE);
+        TimeSeries trajectory =
+                ChillTrajectory.of(plan, LONGNECK, CoolingMedium.STILL_FRIDGE, 4, plan.putInEpochSecond(), 20, 4);
+        Cooling cooling = Cooling.of(LONGNECK, CoolingMedium.STILL_FRIDGE, 4.0, 4);
         long hour = plan.putInEpochSecond() + 3600;
-        assertEquals(cooling.celsiusAfter(20, 60), course.interpolated(hour), 0.02);
-        assertEquals(plan.bottleCelsius(), course.lastValue(), 0.1);
-        assertTrue(ChillCourse.of(plan, LONGNECK, Surroundings.STILL_FRIDGE, 4, SERVING, 20, 4)
+        assertEquals(cooling.celsiusAfter(20, 60), trajectory.interpolated(hour), 0.02);
+        assertEquals(plan.bottleCelsius(), trajectory.lastValue(), 0.1);
+        assertTrue(ChillTrajectory.of(plan, LONGNECK, CoolingMedium.STILL_FRIDGE, 4, SERVING, 20, 4)
                 .isEmpty());
     }
 }

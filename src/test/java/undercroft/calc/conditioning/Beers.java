@@ -11,7 +11,7 @@ final class Beers {
     static final long DAY = 86400;
 
     /** 6.3 g/L of hexose: a usual dose, 2.99 g/L of carbon dioxide. */
-    static final double DOSE = 6.3 * Members.GRAMS_PER_GRAM_HEXOSE;
+    static final double DOSE = 6.3 * EnsembleParameters.GRAMS_PER_GRAM_HEXOSE;
 
     private Beers() {}
 

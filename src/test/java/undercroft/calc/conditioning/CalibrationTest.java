@@ -82,7 +82,7 @@ class CalibrationTest {
         ConditioningEnsemble prior = ConditioningEnsemble.of(Beers.ale(), MEMBERS);
         Ranks ranks = new Ranks(new ArrayList<>(), new ArrayList<>());
         for (int k = 0; k < replicates; k++) {
-            double[][] z = new double[1][Members.DIMENSIONS + 1];
+            double[][] z = new double[1][EnsembleParameters.DIMENSIONS + 1];
             for (int d = 0; d < z[0].length; d++) {
                 z[0][d] = random.nextGaussian();
             }
@@ -111,8 +111,9 @@ class CalibrationTest {
     private static List<Observation> readings(ConditioningEnsemble truth, double[] z, RandomGenerator random) {
         long[] instants = Beers.at(4, 6, 8, 12);
         ConditioningRun run = truth.run(CELLAR, CAPPED, instants);
-        double bottle = Math.exp(
-                z[Members.DIMENSIONS] / 1.6448536 * (z[Members.DIMENSIONS] < 0 ? -Math.log(0.92) : Math.log(1.087)));
+        double bottle = Math.exp(z[EnsembleParameters.DIMENSIONS]
+                / 1.6448536
+                * (z[EnsembleParameters.DIMENSIONS] < 0 ? -Math.log(0.92) : Math.log(1.087)));
         List<Observation> readings = new ArrayList<>();
         for (int i = 0; i < instants.length; i++) {
             double grams = run.gramsPerLitre(0, i);

@@ -81,7 +81,7 @@ class ConditioningRunTest {
     /** Sparkling wine: 24 g/L sugar, about 12 °C, 4 to 8 weeks (Oxford Companion to Wine, read second-hand). */
     @Test
     void sparklingWineTakesFourToEightWeeks() {
-        double grams = 24 * Members.GRAMS_PER_GRAM_HEXOSE * 1.05;
+        double grams = 24 * EnsembleParameters.GRAMS_PER_GRAM_HEXOSE * 1.05;
         Refermentation wine = new Refermentation(
                 YeastStrain.SPARKLING_WINE,
                 YeastState.FRESH_ADDED,
@@ -153,7 +153,7 @@ class ConditioningRunTest {
     /** Regression vector of this model: 12 g/L of dextrins at 0.02 a day, 20 °C. */
     @Test
     void diastaticYeastGoesOnMakingGasForMonths() {
-        double dextrin = 12 * Members.GRAMS_PER_GRAM_HEXOSE;
+        double dextrin = 12 * EnsembleParameters.GRAMS_PER_GRAM_HEXOSE;
         ConditioningRun run = ConditioningEnsemble.medianOf(Beers.primedWith(Beers.DOSE, 0, dextrin))
                 .run(constant(20, 400), CAPPED, at(7, 28, 120));
         assertEquals(4.3, run.gramsPerLitre(0, 0), 0.25);
@@ -189,11 +189,11 @@ class ConditioningRunTest {
     @ParameterizedTest
     @CsvSource({"15, 9.7, 51", "21, 4.7, 24", "25, 3.4, 18"})
     void theSpreadBeforeAnyReadingIsWide(double celsius, double low, double high) {
-        double[][] z = QuasiNormals.points(2048, Members.DIMENSIONS);
+        double[][] z = QuasiNormals.points(2048, EnsembleParameters.DIMENSIONS);
         double[] weights = new double[z.length];
         for (int m = 0; m < z.length; m++) {
-            z[m][Members.SATURATION] = 0;
-            z[m][Members.DEATH] = -40;
+            z[m][EnsembleParameters.SATURATION] = 0;
+            z[m][EnsembleParameters.DEATH] = -40;
             weights[m] = 1;
         }
         Interval t95 = new ConditioningEnsemble(Beers.ale(), z.length, z, weights, null)
@@ -214,7 +214,7 @@ class ConditioningRunTest {
     }
 
     @Test
-    void askingForMoreInstantsDoesNotMoveTheCourse() {
+    void askingForMoreInstantsDoesNotMoveTheTrajectory() {
         ConditioningRun few = MEDIAN.run(constant(18, 60), CAPPED, at(7));
         ConditioningRun many = MEDIAN.run(constant(18, 60), CAPPED, at(1, 1.01, 3.33, 5, 6.99, 7));
         assertEquals(few.fractionDone(0, 0), many.fractionDone(0, 5), 2e-5);

@@ -19,33 +19,33 @@ final class PressureForecastTest {
     private static final PressureTable TABLE = PressureTable.of(ClosedBottle.of(344, 330, 5, 20, 1.01325), 8, 0.95);
 
     @Test
-    void onceSettledTheCourseIsThatOfAllMembersAtThatTemperature() {
+    void onceSettledTheTrajectoryIsThatOfAllMembersAtThatTemperature() {
         Track track = track(0);
         ConditioningRun run = ENSEMBLE.run(track, 0, days());
         assertTrue(run.settledInstant() > 10 && run.settledInstant() < DAYS, "" + run.settledInstant());
         PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
-        Band course = forecast.course(track);
+        Band trajectory = forecast.trajectory(track);
         for (int i = run.settledInstant(); i < DAYS; i += 7) {
             Interval asked = forecast.at(i, 20, 0);
-            assertEquals(asked.low(), course.lowAt(i), 0.02);
-            assertEquals(asked.median(), course.medianAt(i), 0.02);
-            assertEquals(asked.high(), course.highAt(i), 0.02);
+            assertEquals(asked.low(), trajectory.lowAt(i), 0.02);
+            assertEquals(asked.median(), trajectory.medianAt(i), 0.02);
+            assertEquals(asked.high(), trajectory.highAt(i), 0.02);
         }
     }
 
     @Test
-    void anUncertainTemperatureWidensTheSettledCourseAsItDoesEveryMembers() {
+    void anUncertainTemperatureWidensTheSettledTrajectoryAsItDoesEveryMembers() {
         Track track = track(2.5);
         ConditioningRun run = ENSEMBLE.run(track, 0, days());
         PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
-        Band course = forecast.course(track);
+        Band trajectory = forecast.trajectory(track);
         int last = DAYS - 1;
         assertTrue(run.settledInstant() < last);
         Interval asked = forecast.at(last, 20, 2.5);
-        assertEquals(asked.low(), course.lowAt(last), 0.06);
-        assertEquals(asked.median(), course.medianAt(last), 0.04);
-        assertEquals(asked.high(), course.highAt(last), 0.06);
-        assertTrue(course.highAt(last) - course.lowAt(last)
+        assertEquals(asked.low(), trajectory.lowAt(last), 0.06);
+        assertEquals(asked.median(), trajectory.medianAt(last), 0.04);
+        assertEquals(asked.high(), trajectory.highAt(last), 0.06);
+        assertTrue(trajectory.highAt(last) - trajectory.lowAt(last)
                 > forecast.at(last, 20, 0).width() + 0.05);
     }
 
@@ -70,10 +70,10 @@ final class PressureForecastTest {
     @Test
     void allPressureBorneIsMoreThanTheHighestHeldForAMinute() {
         ConditioningRun run = ENSEMBLE.run(track(0), 0, days());
-        Band course = new PressureForecast(ENSEMBLE, run, TABLE).course(track(0));
-        Interval memory = PressureForecast.memory(course, DAYS);
+        Band trajectory = new PressureForecast(ENSEMBLE, run, TABLE).trajectory(track(0));
+        Interval memory = PressureForecast.memory(trajectory, DAYS);
         // A load held for t is worth (t / 60 s)^(1/16) of itself held for a minute; about 2.1 for a hundred days.
-        assertEquals(course.medianAt(DAYS - 1) * Math.pow(100 * 86_400 / 60.0, 1.0 / 16), memory.median(), 0.15);
+        assertEquals(trajectory.medianAt(DAYS - 1) * Math.pow(100 * 86_400 / 60.0, 1.0 / 16), memory.median(), 0.15);
     }
 
     private static Track track(double spread) {

@@ -19,10 +19,10 @@ class PressureLimitsTest {
     @Test
     void glassForBeerStaysWithinTheSoftDrinkRule() {
         assertTrue(PressureLimits.of(bottle(BottleClass.STANDARD, 500, OptionalDouble.empty()))
-                        .limitBar()
+                        .workingPressureBar()
                 <= 4.7);
         assertTrue(PressureLimits.of(bottle(BottleClass.REFILLABLE, 500, OptionalDouble.empty()))
-                        .limitBar()
+                        .workingPressureBar()
                 <= 5.3);
     }
 
@@ -31,9 +31,10 @@ class PressureLimitsTest {
     void aBottleWithoutAMakersFigureHasTheFiguresOfItsClass(BottleClass bottleClass) {
         PressureLimits limits = PressureLimits.of(bottle(bottleClass, 500, OptionalDouble.empty()));
         assertEquals(
-                new PressureLimits(bottleClass.cautionBar(), bottleClass.limitBar(), bottleClass.minuteStrengthBar()),
+                new PressureLimits(
+                        bottleClass.cautionBar(), bottleClass.workingPressureBar(), bottleClass.minuteStrengthBar()),
                 limits);
-        assertTrue(limits.limitBar() <= PressureLimits.YEAR_SHARE * limits.minuteStrengthBar() + 0.3);
+        assertTrue(limits.workingPressureBar() <= PressureLimits.YEAR_SHARE * limits.minuteStrengthBar() + 0.3);
     }
 
     /** TEC 7 is not for glass above 1.15 L. */
@@ -49,16 +50,16 @@ class PressureLimitsTest {
     void largeGlassCountsOneClassLower(BottleClass own, BottleClass working) {
         BottleType magnum = bottle(own, 1500, OptionalDouble.empty());
         assertEquals(working, PressureLimits.workingClass(magnum));
-        assertEquals(working.limitBar(), PressureLimits.of(magnum).limitBar());
+        assertEquals(working.workingPressureBar(), PressureLimits.of(magnum).workingPressureBar());
         assertEquals(own, PressureLimits.workingClass(bottle(own, 1000, OptionalDouble.empty())));
     }
 
     @Test
     void theMakersTestCountsForFortyFourPercent() {
         PressureLimits limits = PressureLimits.of(bottle(BottleClass.STANDARD, 500, OptionalDouble.of(14)));
-        assertEquals(6.16, limits.limitBar(), 1e-12);
+        assertEquals(6.16, limits.workingPressureBar(), 1e-12);
         assertEquals(14, limits.minuteStrengthBar());
-        assertTrue(limits.cautionBar() < limits.limitBar());
+        assertTrue(limits.cautionBar() < limits.workingPressureBar());
     }
 
     @Test
@@ -66,11 +67,11 @@ class PressureLimitsTest {
         assertEquals(
                 7,
                 PressureLimits.of(bottle(BottleClass.STANDARD, 500, OptionalDouble.of(30)))
-                        .limitBar());
+                        .workingPressureBar());
         assertEquals(
                 0.44 * 0.7 * 12,
                 PressureLimits.of(bottle(BottleClass.REUSED, 500, OptionalDouble.of(12)))
-                        .limitBar(),
+                        .workingPressureBar(),
                 1e-12);
     }
 

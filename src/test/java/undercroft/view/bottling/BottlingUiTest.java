@@ -32,12 +32,12 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import undercroft.app.Faults;
-import undercroft.app.SampleWorkspace;
-import undercroft.app.Workspace;
 import undercroft.app.bottling.Drafts;
 import undercroft.cellar.Batch;
-import undercroft.view.Looks;
-import undercroft.view.Parts;
+import undercroft.session.SampleWorkspace;
+import undercroft.session.Workspace;
+import undercroft.view.kit.Looks;
+import undercroft.view.kit.WindowContext;
 
 @ExtendWith(ApplicationExtension.class)
 class BottlingUiTest {
@@ -60,7 +60,8 @@ class BottlingUiTest {
     }
 
     private BottlingView view() {
-        Parts parts = new Parts(workspace, null, new Faults(), null, null, clock, new SimpleBooleanProperty(false));
+        WindowContext parts =
+                new WindowContext(workspace, null, new Faults(), null, null, clock, new SimpleBooleanProperty(false));
         return new BottlingView(parts, capped::add, (owner, name) -> Optional.of(scratch.resolve(name)));
     }
 

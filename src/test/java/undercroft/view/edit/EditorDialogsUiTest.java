@@ -28,9 +28,6 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import undercroft.app.BackgroundTasks;
-import undercroft.app.Forecasts;
-import undercroft.app.Workspace;
 import undercroft.app.form.FormSamples;
 import undercroft.app.form.ImportForm;
 import undercroft.cellar.Batch;
@@ -38,7 +35,10 @@ import undercroft.cellar.Lot;
 import undercroft.outlook.Alert;
 import undercroft.outlook.LotOutlook;
 import undercroft.outlook.OutlookSamples;
-import undercroft.view.Looks;
+import undercroft.session.BackgroundTasks;
+import undercroft.session.Forecasts;
+import undercroft.session.Workspace;
+import undercroft.view.kit.Looks;
 
 @ExtendWith(ApplicationExtension.class)
 class EditorDialogsUiTest {

@@ -1,0 +1,82 @@
+package undercroft.app.bottling;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import undercroft.app.form.CappingForm;
+import undercroft.app.form.Slug;
+import undercroft.bottling.BottlingDay;
+import undercroft.bottling.Checklist;
+import undercroft.bottling.Step;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.outlook.Outlooks;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.UnitSystem;
+import undercroft.report.CrateLabel;
+import undercroft.report.Worksheet;
+import undercroft.series.TimeSeries;
+import undercroft.wording.Texts;
+
+/** What a bottling day puts on paper. */
+public record DayPrintouts(
+        String batchName,
+        BottlingDay day,
+        UnitSystem units,
+        LocalDate today,
+        Map<String, TimeSeries> temperatures,
+        Instant now) {
+    private static final int BOTTLES_IN_CRATE = 24;
+
+    public String worksheet() {
+        return Worksheet.of(batchName, day, units, today);
+    }
+
+    /** Labels for the crates as they will stand after capping; {@code cellar} still holds the draft. */
+    public String labels(Cellar cellar, CappingForm done) {
+        Batch capped = done.capping(cellar).batch();
+        Cellar alone = cellar.withServings(List.of()).withBatches(List.of(capped));
+        Instant at =
+                now.isBefore(capped.cappedAt().orElse(now)) ? capped.cappedAt().orElse(now) : now;
+        return CrateLabel.page(CrateLabel.of(
+                Outlooks.of(alone, temperatures, at).batches().get(0), BOTTLES_IN_CRATE, cellar.zone(), units));
+    }
+
+    /** The sheet as plain lines, its title first. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>(List.of(Texts.of("bottling.papers.title", batchName, today)));
+        DaySheet sheet = new DaySheet(day, units);
+        DaySheet.Verdict verdict = sheet.verdict();
+        lines.add(Texts.of("bottling.papers.verdict", verdict.word(), verdict.reason(), verdict.stake()));
+        lines.addAll(day.refusals());
+        lines.add(sheet.shares());
+        sheet.bottles().forEach(line -> lines.add(Texts.of("bottling.papers.figure", line.name(), line.filled())));
+        sheet.dose().forEach(line -> lines.add(Texts.of("bottling.papers.figure", line.label(), line.value())));
+        lines.add(sheet.heatLimit());
+        for (Step step : Checklist.of(day, units).steps()) {
+            lines.add(Texts.of("bottling.papers.step", step.words(), step.oxygen(), step.caution()));
+        }
+        lines.addAll(sheet.supplies());
+        lines.removeIf(String::isBlank);
+        return lines;
+    }
+
+    /** A name for a file, such as {@code pale-ale-worksheet.html}. */
+    public String fileName(String kind) {
+        return Slug.of(batchName, "batch", List.of()) + "-" + kind + ".html";
+    }
+
+    /** Writes a page where the person wants it. */
+    public static void write(Path file, String page) {
+        try {
+            Files.writeString(file, page);
+        } catch (IOException fault) {
+            throw new InvalidInput("", "\"" + file + "\" could not be written (" + fault.getMessage() + ")");
+        }
+    }
+}

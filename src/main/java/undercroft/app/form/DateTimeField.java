@@ -1,0 +1,107 @@
+package undercroft.app.form;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
+
+/** A date and a time of day on the cellar's wall clock. */
+public final class DateTimeField extends Field<Instant> {
+    private static final LocalDate EARLIEST = LocalDate.of(1970, 1, 1);
+    private static final LocalDate LATEST = LocalDate.of(2100, 1, 1);
+
+    private final ZoneId zone;
+    private final StringProperty date = new SimpleStringProperty(this, "date");
+    private final StringProperty time = new SimpleStringProperty(this, "time");
+    private final Instant initial;
+    private Instant earliest = Instant.MIN;
+    private Instant latest = Instant.MAX;
+    private final String initialDate;
+    private final String initialTime;
+
+    DateTimeField(String id, String label, ZoneId zone, Instant initial) {
+        super(id, label);
+        this.zone = zone;
+        this.initial = initial;
+        ZonedDateTime local = initial.atZone(zone);
+        initialDate = DateText.of(local.toLocalDate());
+        initialTime = DateText.of(local.toLocalTime());
+        date.set(initialDate);
+        time.set(initialTime);
+        date.addListener((property, before, after) -> changed());
+        time.addListener((property, before, after) -> changed());
+    }
+
+    /** Of something that happened to bottles: not before they were capped, not after now. */
+    DateTimeField happened(Instant capped, Instant now) {
+        earliest = capped;
+        latest = now;
+        return this;
+    }
+
+    public StringProperty dateProperty() {
+        return date;
+    }
+
+    public StringProperty timeProperty() {
+        return time;
+    }
+
+    /** Days later, or earlier; nothing when the date cannot be read. */
+    public void stepDays(int days) {
+        try {
+            date.set(DateText.of(DateText.date(date.get()).plusDays(days)));
+        } catch (InvalidInput unreadable) {
+            leave();
+        }
+    }
+
+    /** The date as it stands, or the one it began with while it cannot be read. */
+    public LocalDate dateOrInitial() {
+        try {
+            return DateText.date(date.get());
+        } catch (InvalidInput unreadable) {
+            return initial.atZone(zone).toLocalDate();
+        }
+    }
+
+    public void setDate(LocalDate chosen) {
+        date.set(DateText.of(chosen));
+    }
+
+    /** A moment left as it was keeps its seconds; in an hour that comes twice the first is meant. */
+    @Override
+    public Instant value() {
+        Instant read = read();
+        if (read.isBefore(earliest)) {
+            throw new InvalidInput("", Texts.of("form.fault.before-capped"));
+        }
+        if (read.isAfter(latest)) {
+            throw new InvalidInput("", Texts.of("form.fault.to-come"));
+        }
+        return read;
+    }
+
+    private Instant read() {
+        if (initialDate.equals(date.get()) && initialTime.equals(time.get())) {
+            return initial;
+        }
+        LocalDate day = DateText.date(date.get());
+        LocalTime clock = DateText.time(time.get());
+        if (day.isBefore(EARLIEST) || day.isAfter(LATEST)) {
+            throw new InvalidInput("", Texts.of("form.fault.year", day.getYear()));
+        }
+        LocalDateTime local = day.atTime(clock);
+        if (zone.getRules().getValidOffsets(local).isEmpty()) {
+            throw new InvalidInput("", Texts.of("form.fault.skipped-hour", DateText.of(clock), DateText.of(day)));
+        }
+        return local.atZone(zone).toInstant().truncatedTo(ChronoUnit.MINUTES);
+    }
+}

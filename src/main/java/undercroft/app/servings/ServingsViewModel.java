@@ -1,0 +1,101 @@
+package undercroft.app.servings;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
+import undercroft.app.form.OccasionForm;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Serving;
+import undercroft.outlook.Alert;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.ServingChoice;
+import undercroft.outlook.ServingChoices;
+import undercroft.outlook.ServingPlan;
+import undercroft.outlook.Wording;
+import undercroft.session.Workspace;
+import undercroft.wording.Texts;
+
+/** The pours to come, one of them chosen, and the batches that might be poured on an occasion. */
+public final class ServingsViewModel {
+    private final Workspace workspace;
+    private final ObservableValue<CellarOutlook> outlook;
+    private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(this, "lines", List.of());
+    private final ReadOnlyObjectWrapper<Optional<ServingPage>> page =
+            new ReadOnlyObjectWrapper<>(this, "page", Optional.empty());
+    private String chosenId = "";
+
+    /** A pour in the list. */
+    public record Line(Serving serving, Alert alert, String what, String when, String chill, boolean chosen) {}
+
+    public ServingsViewModel(Workspace workspace, ObservableValue<CellarOutlook> outlook) {
+        this.workspace = workspace;
+        this.outlook = outlook;
+        outlook.addListener((property, before, after) -> write());
+        write();
+    }
+
+    public ReadOnlyObjectProperty<List<Line>> linesProperty() {
+        return lines.getReadOnlyProperty();
+    }
+
+    /** The chosen pour; empty while there is none. */
+    public ReadOnlyObjectProperty<Optional<ServingPage>> pageProperty() {
+        return page.getReadOnlyProperty();
+    }
+
+    public void choose(String servingId) {
+        chosenId = servingId;
+        write();
+    }
+
+    /** Takes a pour out; undoable. */
+    public void remove(Serving serving) {
+        Cellar cellar = workspace.getCellar();
+        workspace.change(
+                Texts.of("undo.pour.deleted", cellar.batch(serving.batchId()).name()),
+                current -> current.withServings(current.servings().stream()
+                        .filter(each -> !each.id().equals(serving.id()))
+                        .toList()));
+    }
+
+    /** Batches for an occasion, best first. */
+    public List<ServingChoice> choices(OccasionForm.Occasion occasion) {
+        CellarOutlook shown = outlook.getValue();
+        return shown == null ? List.of() : ServingChoices.of(shown, occasion.at(), occasion.bottles());
+    }
+
+    private void write() {
+        CellarOutlook shown = outlook.getValue();
+        if (shown == null) {
+            return;
+        }
+        Wording words = Wording.of(shown);
+        List<ServingPlan> plans = shown.servings();
+        Optional<ServingPlan> chosen = plans.stream()
+                .filter(plan -> plan.serving().id().equals(chosenId))
+                .findFirst()
+                .or(() -> plans.stream().findFirst());
+        lines.set(plans.stream()
+                .map(plan -> line(plan, shown, words, chosen.map(plan::equals).orElse(false)))
+                .toList());
+        page.set(chosen.map(plan -> ServingPage.of(plan, shown)));
+    }
+
+    private static Line line(ServingPlan plan, CellarOutlook outlook, Wording words, boolean chosen) {
+        String name = outlook.cellar().batch(plan.serving().batchId()).name();
+        String chill = plan.chillFrom()
+                .map(from -> from.isBefore(outlook.at())
+                        ? Texts.of("pours.line.there")
+                        : Texts.of("pours.line.chill", words.moment(from)))
+                .orElseGet(() -> Texts.of("pours.line.too-late"));
+        return new Line(
+                plan.serving(),
+                plan.alert(),
+                Texts.of("pours.line.what", plan.serving().bottles(), name),
+                words.moment(plan.serving().at()),
+                chill,
+                chosen);
+    }
+}

@@ -1,0 +1,75 @@
+package undercroft.catalogue;
+
+/**
+ * Where bottles cool or warm, with what carries the heat and the temperature that is usual there. Fridge means come from
+ * household surveys: 4.4 °C (United Kingdom, 2014), 5.2 °C (New Zealand, Gilbert 2007), 6.6 °C (France, Laguerre 2002,
+ * International Journal of Refrigeration 25:653); a dial that says 4 °C is no measurement.
+ */
+public enum CoolingMedium implements Listed {
+    STILL_FRIDGE("fridge", "a fridge with still air", Flow.STILL_AIR, 0, 5, true),
+    FAN_FRIDGE("fan-fridge", "a fridge with a fan", Flow.MOVING_AIR, 15, 5, true),
+    FREEZER("freezer", "a freezer", Flow.STILL_AIR, 0, -18, false),
+    ICE_WATER("ice-water", "a bucket of ice and water", Flow.WATER, 90, 0, false),
+    ROOM("room", "a room or the table", Flow.STILL_AIR, 0, 20, true);
+
+    /** What carries the heat off the bottle's outside. */
+    public enum Flow {
+        /** Air that only the bottle's own warmth or cold moves, with radiation. */
+        STILL_AIR,
+        /** Air moved by a fan, with radiation. */
+        MOVING_AIR,
+        /** Water stirred now and then; the coefficient is that of outside, glass and beer together. */
+        WATER
+    }
+
+    private final String id;
+    private final String label;
+    private final Flow flow;
+    private final double coefficientWattsPerSquareMetreKelvin;
+    private final double usualCelsius;
+    private final boolean goodForResting;
+
+    CoolingMedium(
+            String id,
+            String label,
+            Flow flow,
+            double coefficientWattsPerSquareMetreKelvin,
+            double usualCelsius,
+            boolean goodForResting) {
+        this.id = id;
+        this.label = label;
+        this.flow = flow;
+        this.coefficientWattsPerSquareMetreKelvin = coefficientWattsPerSquareMetreKelvin;
+        this.usualCelsius = usualCelsius;
+        this.goodForResting = goodForResting;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String label() {
+        return label;
+    }
+
+    public Flow flow() {
+        return flow;
+    }
+
+    /** Moving air: of the outside alone; water: overall; still air: 0, it follows from the temperatures. Assumed. */
+    public double coefficientWattsPerSquareMetreKelvin() {
+        return coefficientWattsPerSquareMetreKelvin;
+    }
+
+    /** What such a place has when nobody has measured it. */
+    public double usualCelsius() {
+        return usualCelsius;
+    }
+
+    /** False for a freezer and for ice water, where bottles stay only as long as they need to get cold. */
+    public boolean isGoodForResting() {
+        return goodForResting;
+    }
+}

@@ -1,0 +1,32 @@
+package undercroft.catalogue;
+
+/** How much oxygen filling let in, as a factor on ageing (assumption; 1 mL of air brings 0.28 mg of oxygen). */
+public enum FillingMethod implements Listed {
+    CAPPED_ON_FOAM("capped-on-foam", "capped on foam", 1),
+    CAREFUL("careful", "filled quietly from the bottom", 1.2),
+    SPLASHED("splashed", "splashed or capped over air", 1.75);
+
+    private final String id;
+    private final String label;
+    private final double ageingFactor;
+
+    FillingMethod(String id, String label, double ageingFactor) {
+        this.id = id;
+        this.label = label;
+        this.ageingFactor = ageingFactor;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String label() {
+        return label;
+    }
+
+    public double ageingFactor() {
+        return ageingFactor;
+    }
+}

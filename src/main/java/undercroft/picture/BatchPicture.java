@@ -1,0 +1,193 @@
+package undercroft.picture;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import undercroft.cellar.Reading;
+import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.LotOutlook;
+import undercroft.outlook.PressureOutlook;
+import undercroft.outlook.SpellReview;
+import undercroft.outlook.TemperatureOutlook;
+import undercroft.plot.BandLayer;
+import undercroft.plot.LineLayer;
+import undercroft.plot.MarkerShape;
+import undercroft.plot.Plot;
+import undercroft.plot.PlotStack;
+import undercroft.plot.PointLayer;
+import undercroft.plot.Role;
+import undercroft.plot.SpanLayer;
+import undercroft.plot.StripLayer;
+import undercroft.plot.Stroke;
+import undercroft.plot.ThresholdLayer;
+import undercroft.plot.ValueAxis;
+import undercroft.quantity.UnitSystem;
+import undercroft.series.Span;
+
+/** A lot's four plots on one time axis: carbonation, pressure, temperature and light. The window and the report show it. */
+public final class BatchPicture {
+    private static final long LONGEST_LOG_STEP_SECONDS = 3 * 3600;
+    private static final double HEAT_LIMIT_REACH_KELVIN = 12;
+    private static final double WELL_COVERED = 0.95;
+
+    private final BatchOutlook batch;
+    private final LotOutlook lot;
+    private final List<SpellReview> spells;
+    private final PictureUnits units;
+
+    private BatchPicture(BatchOutlook batch, LotOutlook lot, List<SpellReview> spells, PictureUnits units) {
+        this.batch = batch;
+        this.lot = lot;
+        this.spells = spells;
+        this.units = units;
+    }
+
+    /** The plots over a stretch of time, with a now-line at {@code now}; {@code spells} may be those of all places. */
+    public static PlotStack of(
+            BatchOutlook batch,
+            LotOutlook lot,
+            List<SpellReview> spells,
+            ZoneId zone,
+            UnitSystem units,
+            Instant from,
+            Instant until,
+            Instant now) {
+        BatchPicture picture = new BatchPicture(batch, lot, spells, new PictureUnits(units));
+        return PlotStack.of(from.getEpochSecond(), until.getEpochSecond(), zone, Locale.UK)
+                .with(picture.carbonation(now).withWeight(1.3))
+                .with(picture.pressure().withWeight(1.3))
+                .with(picture.temperature().withWeight(1.1))
+                .with(picture.light(now).withWeight(0.5))
+                .withNow(now.getEpochSecond(), "now");
+    }
+
+    private Plot carbonation(Instant now) {
+        Plot plot = Plot.of("Carbonation, vol", ValueAxis.auto("vol", 2).from(0).withSmallestSpan(2));
+        Optional<Instant> early = lot.ready().early();
+        if (early.isPresent() && lot.carbonation().trajectory().size() > 0) {
+            int last = lot.carbonation().trajectory().size() - 1;
+            long horizon = lot.carbonation().trajectory().timeAt(last);
+            long late = lot.ready().late().map(Instant::getEpochSecond).orElse(horizon);
+            Span window =
+                    new Span(early.get().getEpochSecond(), Math.max(early.get().getEpochSecond(), late));
+            plot = plot.with(SpanLayer.of(
+                    window,
+                    Role.READY,
+                    window.untilExclusive() <= now.getEpochSecond() ? "became ready" : "becomes ready"));
+        }
+        if (batch.batch().priming().targetVolumes().isPresent()) {
+            double target = batch.batch().priming().targetVolumes().getAsDouble();
+            plot = plot.with(new ThresholdLayer(target, Role.FAINT_INK, "aimed at " + PictureUnits.number(target, 1)));
+        }
+        return plot.with(new BandLayer(lot.carbonation().trajectory(), Role.CARBONATION, ""));
+    }
+
+    private Plot pressure() {
+        PressureOutlook pressure = lot.pressure();
+        Plot plot = Plot.of(
+                "Pressure, " + units.pressureUnit() + " gauge",
+                ValueAxis.auto(units.pressureUnit(), units.pressureDecimals())
+                        .from(0)
+                        .withSmallestSpan(units.pressure(2)));
+        for (SpellReview spell : ownSpells()) {
+            plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, ""));
+        }
+        plot = plot.with(new BandLayer(units.pressure(pressure.trajectory()), Role.PRESSURE, ""))
+                .with(new ThresholdLayer(
+                        units.pressure(pressure.workingPressureBar()),
+                        Role.LIMIT,
+                        "limit "
+                                + PictureUnits.number(
+                                        units.pressure(pressure.workingPressureBar()), units.limitDecimals())));
+        List<PointLayer.Point> gauges = gauges();
+        return gauges.isEmpty() ? plot : plot.with(new PointLayer(gauges, MarkerShape.CIRCLE, Role.PRESSURE));
+    }
+
+    private List<PointLayer.Point> gauges() {
+        List<PointLayer.Point> points = new ArrayList<>();
+        for (Reading reading : batch.batch().readings()) {
+            if (reading instanceof Reading.Gauge gauge
+                    && gauge.lotId().equals(lot.lot().id())) {
+                double value = units.pressure(gauge.barGauge());
+                points.add(new PointLayer.Point(gauge.at().getEpochSecond(), value, value, value));
+            }
+        }
+        return points;
+    }
+
+    private Plot temperature() {
+        TemperatureOutlook temperature = lot.temperature();
+        double coverage = temperature.coverage();
+        String measured =
+                coverage < WELL_COVERED ? ", measured for " + Math.round(100 * coverage) + " % of the time" : "";
+        Plot plot = Plot.of(
+                "Temperature, " + units.temperatureUnit() + measured,
+                ValueAxis.auto(units.temperatureUnit(), 1).withSmallestSpan(8));
+        for (SpellReview spell : ownSpells()) {
+            plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, words(spell)));
+        }
+        if (!temperature.gaps().isEmpty()) {
+            plot = plot.with(new SpanLayer(temperature.gaps(), Role.GAP, "no log"));
+        }
+        if (!temperature.air().isEmpty()) {
+            plot = plot.with(new LineLayer(
+                    units.temperature(temperature.air()),
+                    LONGEST_LOG_STEP_SECONDS,
+                    Stroke.of(Role.ROOM, 1).withOpacity(0.6),
+                    "air"));
+        }
+        plot = plot.with(new BandLayer(units.temperature(temperature.bottles()), Role.TEMPERATURE, "bottles"));
+        double heatLimit = lot.pressure().heatLimitCelsius();
+        if (Double.isFinite(heatLimit)
+                && heatLimit > 0
+                && heatLimit < temperature.warmestCelsius() + HEAT_LIMIT_REACH_KELVIN) {
+            String label = "heat limit " + PictureUnits.number(units.temperature(Math.floor(heatLimit)), 0);
+            plot = plot.with(new ThresholdLayer(units.temperature(heatLimit), Role.LIMIT, label));
+        }
+        return plot;
+    }
+
+    private Plot light(Instant now) {
+        Plot plot = Plot.of(
+                "Light, 1 is just noticed", ValueAxis.auto("", 2).from(0).withSmallestSpan(1.2));
+        if (!lot.light().trajectory().isEmpty()) {
+            plot = plot.with(new StripLayer(
+                    lot.light().trajectory(),
+                    now.getEpochSecond(),
+                    Role.LIGHT,
+                    lot.light().words()));
+        }
+        return plot.with(new ThresholdLayer(1, Role.FAINT_INK, ""));
+    }
+
+    /** Spells that took a toll on this batch while the lot stood there. */
+    private List<SpellReview> ownSpells() {
+        return spells.stream()
+                .filter(spell -> lot.lot()
+                        .stayAt(spell.from())
+                        .placeId()
+                        .equals(spell.place().id()))
+                .filter(spell -> impact(spell).isPresent())
+                .toList();
+    }
+
+    private Optional<SpellReview.Impact> impact(SpellReview spell) {
+        return spell.impacts().stream()
+                .filter(impact -> impact.batchId().equals(batch.id()))
+                .findFirst();
+    }
+
+    private String words(SpellReview spell) {
+        String kind = spell.warm() ? "warm spell" : "cold spell";
+        double days = impact(spell).map(SpellReview.Impact::shelfDaysCost).orElse(0.0);
+        long rounded = Math.round(days);
+        return rounded < 1 ? kind : kind + ", cost " + rounded + (rounded == 1 ? " keeping day" : " keeping days");
+    }
+
+    private static Span span(SpellReview spell) {
+        return new Span(spell.from().getEpochSecond(), spell.until().getEpochSecond());
+    }
+}

@@ -1,0 +1,2 @@
+/** Which plots a batch, a place, a stock or a serving has. */
+package undercroft.picture;

@@ -1,0 +1,61 @@
+package undercroft.session;
+
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import undercroft.quantity.InvalidInput;
+
+/** The one hop off the window's thread and back onto it. */
+public final class BackgroundTasks {
+    private final Executor background;
+    private final Executor window;
+
+    /** Work runs on {@code background}; answers arrive on {@code window}. */
+    public BackgroundTasks(Executor background, Executor window) {
+        this.background = background;
+        this.window = window;
+    }
+
+    /** Runs {@code work} in the background, then one of the two answers on the window's thread. */
+    public <T> void run(Callable<T> work, Consumer<? super T> whenDone, Consumer<? super InvalidInput> whenFaulty) {
+        background.execute(() -> {
+            try {
+                T result = work.call();
+                window.execute(() -> whenDone.accept(result));
+            } catch (InvalidInput fault) {
+                window.execute(() -> whenFaulty.accept(fault));
+            } catch (Exception fault) {
+                String what = "could not be done (" + fault + "); nothing was changed";
+                window.execute(() -> whenFaulty.accept(new InvalidInput("", what)));
+            }
+        });
+    }
+
+    /** A line of work in which only the newest request counts: older answers that arrive late are dropped. */
+    public Line line() {
+        return new Line();
+    }
+
+    /** See {@link #line()}. */
+    public final class Line {
+        private final AtomicLong newest = new AtomicLong();
+
+        /** As {@link BackgroundTasks#run}, unless a newer request has been made by then. */
+        public <T> void run(Callable<T> work, Consumer<? super T> whenDone, Consumer<? super InvalidInput> whenFaulty) {
+            long mine = newest.incrementAndGet();
+            BackgroundTasks.this.run(
+                    () -> newest.get() == mine ? work.call() : null,
+                    result -> {
+                        if (newest.get() == mine && result != null) {
+                            whenDone.accept(result);
+                        }
+                    },
+                    fault -> {
+                        if (newest.get() == mine) {
+                            whenFaulty.accept(fault);
+                        }
+                    });
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package undercroft.session;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import undercroft.cellar.Cellar;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Outlooks;
+import undercroft.outlook.Supposition;
+import undercroft.outlook.WhatIf;
+import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
+
+/** Keeps the shelf's outlook up to date with the workspace and the day looked at. For the window's thread. */
+public final class Forecasts {
+    private final Workspace workspace;
+    private final Calculator calculator;
+    private final BackgroundTasks.Line line;
+    private final BackgroundTasks.Line supposing;
+    private final Clock clock;
+    private final ObjectProperty<Instant> asOf = new SimpleObjectProperty<>(this, "asOf");
+    private final ReadOnlyObjectWrapper<CellarOutlook> outlook = new ReadOnlyObjectWrapper<>(this, "outlook");
+    private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper(this, "working");
+    private final Consumer<InvalidInput> whenFaulty;
+
+    /** Makes the outlook of a cellar; pure, called in the background. */
+    public interface Calculator {
+        CellarOutlook outlook(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at);
+
+        /** The same as it would be if something happened. */
+        default CellarOutlook supposed(
+                Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
+            return Outlooks.of(cellar, temperatures, at, suppositions);
+        }
+    }
+
+    public Forecasts(
+            Workspace workspace,
+            Calculator calculator,
+            BackgroundTasks tasks,
+            Clock clock,
+            Consumer<InvalidInput> whenFaulty) {
+        this.workspace = workspace;
+        this.calculator = calculator;
+        this.line = tasks.line();
+        this.supposing = tasks.line();
+        this.clock = clock;
+        this.whenFaulty = whenFaulty;
+        workspace.stateProperty().addListener((property, before, after) -> refresh());
+        asOf.addListener((property, before, after) -> refresh());
+    }
+
+    /** The newest outlook; null until the first is made. */
+    public ReadOnlyObjectProperty<CellarOutlook> outlookProperty() {
+        return outlook.getReadOnlyProperty();
+    }
+
+    /** The day looked at; null follows the clock. */
+    public ObjectProperty<Instant> asOfProperty() {
+        return asOf;
+    }
+
+    /** True while a newer outlook is being made. */
+    public ReadOnlyBooleanProperty workingProperty() {
+        return working.getReadOnlyProperty();
+    }
+
+    /**
+     * Works out what would become of the shelf; nothing is changed by it. A newer question takes the place of one that is
+     * not answered yet.
+     *
+     * @param suppositions made in the background, where files may be read
+     */
+    public void suppose(
+            Callable<List<Supposition>> suppositions,
+            Consumer<WhatIf> whenDone,
+            Consumer<InvalidInput> whenNotPossible) {
+        Workspace.State state = workspace.getState();
+        CellarOutlook today = outlook.get();
+        supposing.run(
+                () -> {
+                    Instant at = today.at();
+                    return WhatIf.of(
+                            today, calculator.supposed(state.cellar(), state.temperatures(), at, suppositions.call()));
+                },
+                whenDone,
+                whenNotPossible);
+    }
+
+    /** Makes the outlook anew; called by itself on every change, and by the window every few minutes. */
+    public void refresh() {
+        Workspace.State state = workspace.getState();
+        Instant at = asOf.get() == null ? clock.instant() : asOf.get();
+        working.set(true);
+        line.run(
+                () -> calculator.outlook(state.cellar(), state.temperatures(), at),
+                made -> {
+                    working.set(false);
+                    outlook.set(made);
+                },
+                fault -> {
+                    working.set(false);
+                    whenFaulty.accept(fault);
+                });
+    }
+}

@@ -1,0 +1,202 @@
+package undercroft.session;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
+import undercroft.cellar.TemperatureSource;
+import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
+
+/**
+ * The cellar that is open: one immutable value at a time, every change undoable and saved by itself. All methods are for
+ * the window's thread; saving goes on in the background, in order.
+ */
+public final class Workspace {
+    private static final int DEEPEST_UNDO = 200;
+
+    private final CellarRepository keeper;
+    private final BackgroundTasks saving;
+    private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(this, "state");
+    private final ReadOnlyStringWrapper undoText = new ReadOnlyStringWrapper(this, "undoText", "");
+    private final ReadOnlyStringWrapper redoText = new ReadOnlyStringWrapper(this, "redoText", "");
+    private final ReadOnlyObjectWrapper<InvalidInput> saveFault = new ReadOnlyObjectWrapper<>(this, "saveFault");
+    private final Deque<Step> undos = new ArrayDeque<>();
+    private final Deque<Step> redos = new ArrayDeque<>();
+
+    /** {@code saving} must run its work one after the other. */
+    public Workspace(CellarRepository keeper, BackgroundTasks saving) {
+        this.keeper = keeper;
+        this.saving = saving;
+        state.set(new State(keeper.cellar(), Map.copyOf(keeper.temperatures())));
+    }
+
+    /** The cellar with the temperatures logged in its places, by place id. */
+    public record State(Cellar cellar, Map<String, TimeSeries> temperatures) {}
+
+    private record Step(String what, String group, State before, State after) {}
+
+    public ReadOnlyObjectProperty<State> stateProperty() {
+        return state.getReadOnlyProperty();
+    }
+
+    public State getState() {
+        return state.get();
+    }
+
+    public Cellar getCellar() {
+        return state.get().cellar();
+    }
+
+    /** What undo would take back, or empty. */
+    public ReadOnlyStringProperty undoTextProperty() {
+        return undoText.getReadOnlyProperty();
+    }
+
+    /** What redo would do again, or empty. */
+    public ReadOnlyStringProperty redoTextProperty() {
+        return redoText.getReadOnlyProperty();
+    }
+
+    /** Why the newest change is not on disk; null while all is saved. */
+    public ReadOnlyObjectProperty<InvalidInput> saveFaultProperty() {
+        return saveFault.getReadOnlyProperty();
+    }
+
+    /** Makes a change that undo can take back; what was logged for places that went goes too. An {@link InvalidInput} from it leaves everything as it was. */
+    public void change(String what, UnaryOperator<Cellar> change) {
+        State before = state.get();
+        Cellar changed = change.apply(before.cellar());
+        if (!changed.equals(before.cellar())) {
+            Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
+            all.keySet().retainAll(changed.places().stream().map(Place::id).toList());
+            did(new Step(what, "", before, new State(changed, Map.copyOf(all))));
+        }
+    }
+
+    /** As {@link #change}; changes of one {@code group} that follow each other are taken back together. */
+    public void changeTogether(String what, String group, UnaryOperator<Cellar> change) {
+        Step last = undos.peek();
+        boolean goesOn = last != null && group.equals(last.group()) && redos.isEmpty();
+        State before = state.get();
+        change(what, change);
+        if (!before.cellar().equals(getCellar())) {
+            Step step = undos.pop();
+            if (goesOn) {
+                undos.pop();
+            }
+            undos.push(new Step(what, group, goesOn ? last.before() : before, step.after()));
+        }
+    }
+
+    /** Replaces what is logged for a place, which follows its log from then on; undoable. */
+    public void changeTemperatures(String what, String placeId, TimeSeries celsius) {
+        State before = state.get();
+        Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
+        all.put(placeId, celsius);
+        Place place = before.cellar().place(placeId);
+        Cellar logged = before.cellar().withPlace(place.withTemperature(new TemperatureSource.Logged()));
+        did(new Step(what, "", before, new State(logged, Map.copyOf(all))));
+    }
+
+    /**
+     * Takes in what a place's logger added. Nobody did it, so undo does not take it back, and steps that knew the log as it
+     * was know it as it is now.
+     *
+     * @param known the log the addition was worked out from
+     * @return false when the log is another by now; work it out again
+     */
+    @SuppressWarnings("ReferenceEquality")
+    public boolean takeIn(String placeId, TimeSeries known, TimeSeries grown) {
+        State before = state.get();
+        TimeSeries now = before.temperatures().getOrDefault(placeId, TimeSeries.empty());
+        if (now != known) {
+            return false;
+        }
+        UnaryOperator<State> grow = each -> each.temperatures().getOrDefault(placeId, TimeSeries.empty()) == known
+                ? new State(each.cellar(), with(each.temperatures(), placeId, grown))
+                : each;
+        replaceAll(undos, grow);
+        replaceAll(redos, grow);
+        show(before, grow.apply(before));
+        return true;
+    }
+
+    private static Map<String, TimeSeries> with(Map<String, TimeSeries> all, String placeId, TimeSeries series) {
+        Map<String, TimeSeries> changed = new HashMap<>(all);
+        changed.put(placeId, series);
+        return Map.copyOf(changed);
+    }
+
+    private static void replaceAll(Deque<Step> steps, UnaryOperator<State> grow) {
+        List<Step> grown = steps.stream()
+                .map(step -> new Step(step.what(), step.group(), grow.apply(step.before()), grow.apply(step.after())))
+                .toList();
+        steps.clear();
+        steps.addAll(grown);
+    }
+
+    public void undo() {
+        if (!undos.isEmpty()) {
+            Step step = undos.pop();
+            redos.push(step);
+            show(step.after(), step.before());
+        }
+    }
+
+    public void redo() {
+        if (!redos.isEmpty()) {
+            Step step = redos.pop();
+            undos.push(step);
+            show(step.before(), step.after());
+        }
+    }
+
+    private void did(Step step) {
+        undos.push(step);
+        if (undos.size() > DEEPEST_UNDO) {
+            undos.removeLast();
+        }
+        redos.clear();
+        show(step.before(), step.after());
+    }
+
+    private void show(State from, State to) {
+        undoText.set(undos.isEmpty() ? "" : undos.peek().what());
+        redoText.set(redos.isEmpty() ? "" : redos.peek().what());
+        state.set(to);
+        saving.run(
+                () -> {
+                    save(from, to);
+                    return to;
+                },
+                saved -> saveFault.set(null),
+                saveFault::set);
+    }
+
+    private void save(State from, State to) {
+        if (!from.cellar().equals(to.cellar())) {
+            keeper.save(to.cellar());
+        }
+        for (Map.Entry<String, TimeSeries> entry : to.temperatures().entrySet()) {
+            if (!entry.getValue().equals(from.temperatures().get(entry.getKey()))) {
+                keeper.saveTemperatures(entry.getKey(), entry.getValue());
+            }
+        }
+        // The log of a place that went stays on disk: it may be the only copy, and undo brings the place back.
+        List<String> places = to.cellar().places().stream().map(Place::id).toList();
+        for (String placeId : from.temperatures().keySet()) {
+            if (!to.temperatures().containsKey(placeId) && places.contains(placeId)) {
+                keeper.saveTemperatures(placeId, TimeSeries.empty());
+            }
+        }
+    }
+}

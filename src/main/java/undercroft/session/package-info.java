@@ -1,0 +1,2 @@
+/** One open cellar: its workspace, forecasts and followed logs. */
+package undercroft.session;

@@ -1,0 +1,53 @@
+package undercroft.view.bottling;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.stage.Window;
+import undercroft.app.bottling.DayPrintouts;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
+
+/** Puts the papers of a day into files or on a printer, and says what became of them. */
+final class Printouts {
+    private final WindowContext parts;
+    private final Picker picker;
+    private final StringProperty answer = new SimpleStringProperty(this, "answer", "");
+
+    /** Asks where a file shall go; empty when the person thinks better of it. */
+    interface Picker {
+        Optional<Path> pick(Window owner, String suggestedName);
+    }
+
+    Printouts(WindowContext parts, Picker picker) {
+        this.parts = parts;
+        this.picker = picker;
+    }
+
+    /** One quiet line that says what was written; gone while nothing was. */
+    Label answer() {
+        Label label = Words.of("", "faint");
+        label.textProperty().bind(answer);
+        label.visibleProperty().bind(answer.isNotEmpty());
+        label.managedProperty().bind(label.visibleProperty());
+        return label;
+    }
+
+    void save(Node from, String suggestedName, Supplier<String> page) {
+        parts.faults().guard(() -> {
+            String html = page.get();
+            picker.pick(from.getScene().getWindow(), suggestedName).ifPresent(file -> {
+                DayPrintouts.write(file, html);
+                answer.set(Texts.of("bottling.papers.saved", file));
+            });
+        });
+    }
+
+    void print(Node from, DayPrintouts papers) {
+        answer.set(SheetPrinter.print(from.getScene().getWindow(), papers));
+    }
+}

@@ -1,0 +1,45 @@
+package undercroft.view.kit;
+
+import java.util.Locale;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Polygon;
+import javafx.scene.shape.Shape;
+import undercroft.outlook.Alert;
+
+/** The sign of an alert: open circle, open triangle, filled diamond. */
+public final class AlertSign extends StackPane {
+    private static final double SIZE = 16;
+
+    public AlertSign(Alert alert) {
+        Shape sign = shape(alert);
+        sign.getStyleClass().add("alert-sign");
+        getStyleClass().add(styleClass(alert));
+        getChildren().add(sign);
+        setMinSize(SIZE, SIZE);
+        setPrefSize(SIZE, SIZE);
+        setMaxSize(SIZE, SIZE);
+        setMouseTransparent(true);
+    }
+
+    public static String styleClass(Alert alert) {
+        return "alert-" + alert.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static Shape shape(Alert alert) {
+        return switch (alert) {
+            case CLEAR -> new Circle(4.6);
+            case WATCH -> new Polygon(0, -5, 5.6, 4.6, -5.6, 4.6);
+            case ACT -> new Polygon(0, -6.4, 6.4, 0, 0, 6.4, -6.4, 0);
+        };
+    }
+
+    /** The sign with its word. */
+    public static Region withWord(Alert alert) {
+        Label word = new Label(alert.label(), new AlertSign(alert));
+        word.getStyleClass().addAll("alert-word", styleClass(alert));
+        return word;
+    }
+}

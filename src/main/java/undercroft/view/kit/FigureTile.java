@@ -1,0 +1,45 @@
+package undercroft.view.kit;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.controlsfx.control.PopOver;
+import undercroft.app.BatchPage;
+import undercroft.outlook.Alert;
+import undercroft.wording.Texts;
+
+/** A key figure; a press tells where it comes from. */
+public final class FigureTile extends Button {
+    private static final int LONG_VALUE = 13;
+
+    public FigureTile(BatchPage.Figure figure, boolean dark) {
+        Label name = new Label(figure.label());
+        name.getStyleClass().add("figure-name");
+        Label value = new Label(figure.value());
+        value.getStyleClass().add("figure-value");
+        if (figure.value().length() > LONG_VALUE) {
+            value.getStyleClass().add("long");
+        }
+        value.setId("figure-" + figure.id() + "-value");
+        HBox row = new HBox(6, value);
+        row.setAlignment(Pos.CENTER_LEFT);
+        if (figure.alert() != Alert.CLEAR) {
+            row.getChildren().add(new AlertSign(figure.alert()));
+        }
+        Label detail = new Label(figure.detail());
+        detail.getStyleClass().add("figure-detail");
+        VBox content = new VBox(1, name, row, detail);
+        content.setFillWidth(true);
+        setGraphic(content);
+        getStyleClass().add("figure");
+        setId("figure-" + figure.id());
+        setMaxWidth(Double.MAX_VALUE);
+        setMinWidth(96);
+        setAccessibleText(Texts.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
+        setTooltip(new Tooltip(getAccessibleText()));
+        setOnAction(event -> Popovers.show(this, new WhyNote(figure), PopOver.ArrowLocation.TOP_CENTER, dark));
+    }
+}

@@ -1,0 +1,205 @@
+package undercroft.view.kit;
+
+import java.util.List;
+import java.util.function.LongFunction;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
+import undercroft.plot.Palette;
+import undercroft.plot.Picture;
+import undercroft.plot.PlotStack;
+import undercroft.plot.Readout;
+import undercroft.plot.TimeScale;
+import undercroft.wording.Texts;
+
+/**
+ * A stack of plots with a cursor over all of them, zoom and pan. The picture is drawn at most once a pulse, by layout;
+ * the cursor has a canvas of its own, so that moving it leaves the picture alone.
+ */
+public final class PlotsView extends Region {
+    private static final double WHEEL_ZOOM = 1.2;
+    private static final double KEY_ZOOM = 1.5;
+    private static final double KEY_PAN_PIXELS = 80;
+    private static final long CLOSEST_SECONDS = 6 * 3600L;
+
+    private final Canvas chart = new Canvas();
+    private final CursorCanvas cursor;
+    private final FontMeasure measure = new FontMeasure();
+    private final ReadOnlyStringWrapper readout = new ReadOnlyStringWrapper(this, "readout", "");
+    private PlotStack whole;
+    private PlotStack usual;
+    private PlotStack shown;
+    private Picture picture;
+    private Palette palette = Palette.LIGHT;
+    private double lastX;
+    private double cursorX = Double.NaN;
+
+    public PlotsView(LongFunction<String> dateWords) {
+        cursor = new CursorCanvas(dateWords);
+        getChildren().addAll(chart, cursor);
+        cursor.setMouseTransparent(true);
+        getStyleClass().add("plots");
+        setId("plots");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setAccessibleText(Texts.of("plots.sentence"));
+        setOnMouseMoved(event -> pointAt(event.getX()));
+        setOnMouseExited(event -> pointAt(Double.NaN));
+        setOnMousePressed(this::press);
+        setOnMouseDragged(this::drag);
+        setOnScroll(this::scroll);
+        setOnKeyPressed(this::key);
+    }
+
+    /** Shows other plots over their whole time; the stretch looked at stays when {@code keepsView}. */
+    public void show(PlotStack stack, boolean keepsView) {
+        show(stack, stack.until(), keepsView);
+    }
+
+    /**
+     * Shows other plots: {@code stack} over its whole time can be zoomed out to, the stretch up to {@code usualUntil} is
+     * shown at first. What was zoomed to stays when {@code keepsView}.
+     */
+    public void show(PlotStack stack, long usualUntil, boolean keepsView) {
+        boolean keeps = keepsView && shown != null && isZoomed();
+        PlotStack before = shown;
+        whole = stack;
+        usual = stack.over(stack.from(), Math.max(stack.from() + 1, Math.min(stack.until(), usualUntil)));
+        shown = keeps ? stack.over(before.from(), before.until()) : usual;
+        requestLayout();
+    }
+
+    private boolean isZoomed() {
+        return shown.from() != usual.from() || shown.until() != usual.until();
+    }
+
+    public void setPalette(Palette newPalette) {
+        palette = newPalette;
+        requestLayout();
+    }
+
+    /** Date and values under the cursor; empty without a cursor. */
+    public ReadOnlyStringProperty readoutProperty() {
+        return readout.getReadOnlyProperty();
+    }
+
+    public PlotStack shown() {
+        return shown;
+    }
+
+    public Picture picture() {
+        return picture;
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double width = Math.floor(getWidth());
+        double height = Math.floor(getHeight());
+        if (chart.getWidth() != width || chart.getHeight() != height) {
+            chart.setWidth(width);
+            chart.setHeight(height);
+            cursor.setWidth(width);
+            cursor.setHeight(height);
+        }
+        GraphicsContext canvas = chart.getGraphicsContext2D();
+        canvas.clearRect(0, 0, width, height);
+        if (shown != null && width > 0 && height > 0) {
+            picture = shown.layout(width, height, measure);
+            picture.drawWith(new CanvasPen(canvas, palette));
+            pointAt(cursorX);
+        }
+    }
+
+    private void pointAt(double x) {
+        cursorX = x;
+        boolean inside = picture != null
+                && !picture.areas().isEmpty()
+                && x >= picture.time().left()
+                && x <= picture.time().right();
+        if (!inside) {
+            readout.set("");
+            cursor.clear();
+            return;
+        }
+        long instant = picture.time().epochAt(x);
+        List<Readout> values = shown.valuesAt(instant);
+        readout.set(cursor.draw(picture, instant, values, palette));
+    }
+
+    private void press(MouseEvent event) {
+        requestFocus();
+        lastX = event.getX();
+        if (event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2) {
+            showUsual();
+        }
+    }
+
+    private void drag(MouseEvent event) {
+        if (picture != null) {
+            look(picture.time().pannedBy(event.getX() - lastX));
+            lastX = event.getX();
+            cursorX = event.getX();
+        }
+    }
+
+    private void scroll(ScrollEvent event) {
+        if (picture == null || event.getDeltaY() == 0 || picture.areas().isEmpty()) {
+            return;
+        }
+        boolean overPlots = event.getX() >= picture.time().left();
+        if (overPlots && !event.isShiftDown()) {
+            look(picture.time().zoomedAbout(event.getX(), event.getDeltaY() > 0 ? WHEEL_ZOOM : 1 / WHEEL_ZOOM));
+            event.consume();
+        }
+    }
+
+    private void key(KeyEvent event) {
+        if (picture == null || picture.areas().isEmpty()) {
+            return;
+        }
+        TimeScale time = picture.time();
+        double middle = Double.isNaN(cursorX) ? (time.left() + time.right()) / 2 : cursorX;
+        double step = event.isShiftDown() ? 4 : 0;
+        switch (event.getCode()) {
+            case PLUS, EQUALS, ADD -> look(time.zoomedAbout(middle, KEY_ZOOM));
+            case MINUS, SUBTRACT -> look(time.zoomedAbout(middle, 1 / KEY_ZOOM));
+            case LEFT -> panOrPoint(middle, -step, KEY_PAN_PIXELS);
+            case RIGHT -> panOrPoint(middle, step, -KEY_PAN_PIXELS);
+            case HOME -> showUsual();
+            case ESCAPE -> pointAt(Double.NaN);
+            default -> {
+                return;
+            }
+        }
+        event.consume();
+    }
+
+    private void panOrPoint(double from, double step, double pan) {
+        if (step == 0) {
+            look(picture.time().pannedBy(pan));
+        } else {
+            pointAt(Math.max(picture.time().left(), Math.min(picture.time().right(), from + step)));
+        }
+    }
+
+    private void showUsual() {
+        shown = usual;
+        requestLayout();
+    }
+
+    /** Keeps the look inside the whole stretch: nothing is known beyond it. */
+    private void look(TimeScale wanted) {
+        long most = whole.until() - whole.from();
+        long seconds = Math.max(Math.min(CLOSEST_SECONDS, most), Math.min(most, wanted.until() - wanted.from()));
+        long from = Math.max(whole.from(), Math.min(whole.until() - seconds, wanted.from()));
+        shown = whole.over(from, from + seconds);
+        requestLayout();
+    }
+}

@@ -1,0 +1,2 @@
+/** What every page is built of. */
+package undercroft.view.kit;

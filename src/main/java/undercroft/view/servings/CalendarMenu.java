@@ -1,0 +1,54 @@
+package undercroft.view.servings;
+
+import java.io.File;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import undercroft.outlook.CellarOutlook;
+import undercroft.report.ShelfCalendar;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
+
+/** Pours, first tastes and best-before dates for a calendar: one file, or one a batch. */
+final class CalendarMenu extends MenuButton {
+    private final WindowContext parts;
+
+    CalendarMenu(WindowContext parts) {
+        super(Texts.of("pours.calendar.button"));
+        this.parts = parts;
+        setId("pours-calendar");
+        getStyleClass().add("quiet");
+        setMinWidth(USE_PREF_SIZE);
+        MenuItem whole = new MenuItem(Texts.of("pours.calendar.whole"));
+        whole.setOnAction(event -> parts.faults().guard(this::whole));
+        MenuItem each = new MenuItem(Texts.of("pours.calendar.each"));
+        each.setOnAction(event -> parts.faults().guard(this::each));
+        getItems().addAll(whole, each);
+    }
+
+    private Window window() {
+        return getScene().getWindow();
+    }
+
+    private void whole() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("pours.calendar.whole"));
+        chooser.setInitialFileName("undercroft.ics");
+        write(chooser.showSaveDialog(window()), false);
+    }
+
+    private void each() {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(Texts.of("pours.calendar.each"));
+        write(chooser.showDialog(window()), true);
+    }
+
+    private void write(File chosen, boolean perBatch) {
+        CellarOutlook outlook = parts.forecasts().outlookProperty().get();
+        if (chosen != null && outlook != null) {
+            ShelfCalendar.of(outlook, parts.clock().instant()).write(chosen.toPath(), perBatch);
+        }
+    }
+}

@@ -1,0 +1,209 @@
+package undercroft.view.shelf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Side;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import undercroft.app.ShelfPlan;
+import undercroft.app.ShelfViewModel;
+import undercroft.cellar.Place;
+import undercroft.view.kit.Scrolls;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
+
+/** The drawn shelf: a plank for each place, one focus for all crates, the arrows move the choice. */
+public final class ShelfView extends VBox {
+    private final ShelfViewModel model;
+    private final WindowContext parts;
+    private final VBox planks = new VBox();
+    private final ScrollPane scroll = new ScrollPane(planks);
+    private final List<CrateView> crates = new ArrayList<>();
+
+    public ShelfView(ShelfViewModel model, WindowContext parts) {
+        this.model = model;
+        this.parts = parts;
+        getStyleClass().add("shelf");
+        setId("shelf");
+        planks.getStyleClass().add("planks");
+        planks.setId("planks");
+        planks.setFocusTraversable(true);
+        planks.setAccessibleRole(AccessibleRole.LIST_VIEW);
+        planks.setAccessibleText(Texts.of("shelf.title"));
+        planks.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        getChildren().addAll(new ShelfHeader(model, parts), scroll);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        model.planProperty().addListener((property, before, after) -> draw());
+        model.showsGoneProperty().addListener((property, before, after) -> draw());
+        model.chosenProperty().addListener((property, before, after) -> markChosen());
+        parts.dark().addListener((property, before, after) -> draw());
+        draw();
+    }
+
+    /** Puts the keyboard on the crates. */
+    public void takeFocus() {
+        planks.requestFocus();
+    }
+
+    private void draw() {
+        ShelfPlan plan = model.planProperty().get();
+        planks.getChildren().clear();
+        crates.clear();
+        if (plan == null) {
+            return;
+        }
+        if (plan.crates().isEmpty()) {
+            planks.getChildren().add(emptyNote());
+        }
+        for (ShelfPlan.Plank plank : plan.planks()) {
+            String emptyText = Texts.of("shelf.plank.empty");
+            planks.getChildren()
+                    .add(new PlankView(placeTitle(plank), plank.climate(), emptyText, crates(plank.crates())));
+        }
+        if (!plan.planned().isEmpty()) {
+            planks.getChildren().add(plank("shelf.plank.planned", plan.planned()));
+        }
+        if (!plan.gone().isEmpty()) {
+            planks.getChildren().add(goneLink(plan.gone().size()));
+            if (model.showsGoneProperty().get()) {
+                planks.getChildren().add(plank("shelf.plank.gone", plan.gone()));
+            }
+        }
+        if (!plan.crates().isEmpty()) {
+            planks.getChildren().add(sum(plan));
+        }
+        markChosen();
+    }
+
+    private static Label sum(ShelfPlan plan) {
+        long batches = plan.planks().stream()
+                .flatMap(plank -> plank.crates().stream())
+                .map(ShelfPlan.Crate::batchId)
+                .distinct()
+                .count();
+        int bottles = plan.crates().stream().mapToInt(ShelfPlan.Crate::left).sum();
+        Label sum = new Label(Texts.counted("shelf.sum.text", bottles, Texts.counted("shelf.sum.batches", batches)));
+        sum.getStyleClass().add("faint");
+        return sum;
+    }
+
+    private List<CrateView> crates(List<ShelfPlan.Crate> plan) {
+        List<CrateView> views = new ArrayList<>();
+        for (ShelfPlan.Crate crate : plan) {
+            CrateView view = new CrateView(crate, parts.dark().get());
+            view.setOnMousePressed(event -> {
+                planks.requestFocus();
+                model.choose(crate);
+            });
+            views.add(view);
+        }
+        crates.addAll(views);
+        return views;
+    }
+
+    private PlankView plank(String titleKey, List<ShelfPlan.Crate> plan) {
+        Label title = new Label(Texts.of(titleKey));
+        title.getStyleClass().add("plank-title");
+        return new PlankView(title, "", "", crates(plan));
+    }
+
+    private Node placeTitle(ShelfPlan.Plank plank) {
+        Hyperlink title = new Hyperlink(plank.name());
+        title.getStyleClass().add("plank-title");
+        title.setId("place-" + plank.placeId());
+        title.setAccessibleText(Texts.of("shelf.plank.sentence", plank.name(), plank.climate()));
+        MenuItem edit = new MenuItem(Texts.of("shelf.plank.edit"));
+        edit.setOnAction(event -> parts.editors().editPlace(place(plank)));
+        MenuItem bring = new MenuItem(Texts.of("shelf.plank.import"));
+        bring.setOnAction(event -> parts.editors().importInto(place(plank)));
+        MenuItem dial = new MenuItem(Texts.of("shelf.plank.dial"));
+        dial.setOnAction(event -> parts.editors().readDial(place(plank)));
+        ContextMenu menu = new ContextMenu(edit, bring, dial);
+        place(plank).followed().ifPresent(log -> {
+            MenuItem unfollow = new MenuItem(Texts.of("form.place.unfollow", log.path()));
+            unfollow.setOnAction(event -> parts.faults().guard(() -> parts.workspace()
+                    .change(
+                            Texts.of("undo.place.followed", plank.name()),
+                            cellar -> cellar.withPlace(
+                                    cellar.place(plank.placeId()).withFollowed(Optional.empty())))));
+            menu.getItems().add(unfollow);
+        });
+        title.setOnAction(event -> menu.show(title, Side.BOTTOM, 0, 2));
+        title.setContextMenu(menu);
+        return title;
+    }
+
+    private Place place(ShelfPlan.Plank plank) {
+        return parts.workspace().getCellar().place(plank.placeId());
+    }
+
+    private Node goneLink(int count) {
+        boolean shown = model.showsGoneProperty().get();
+        Hyperlink link = new Hyperlink(shown ? Texts.of("shelf.gone.hide") : Texts.counted("shelf.gone.show", count));
+        link.setId("show-gone");
+        link.setOnAction(event -> model.showsGoneProperty().set(!shown));
+        return link;
+    }
+
+    private Node emptyNote() {
+        Label title = new Label(Texts.of("shelf.empty.title"));
+        title.getStyleClass().add("empty-title");
+        Label text = new Label(Texts.of("shelf.empty.text"));
+        text.getStyleClass().add("empty-text");
+        text.setWrapText(true);
+        Button place = new Button(Texts.of("shelf.empty.add-place"));
+        place.setOnAction(event -> parts.editors().addPlace());
+        Button batch = new Button(Texts.of("shelf.empty.add-batch"));
+        batch.setOnAction(event -> parts.editors().addBatch());
+        boolean hasPlace = !parts.workspace().getCellar().places().isEmpty();
+        (hasPlace ? batch : place).getStyleClass().add("accent");
+        batch.setDisable(!hasPlace);
+        HBox buttons = new HBox(8, place, batch);
+        VBox note = new VBox(8, title, text, buttons);
+        note.getStyleClass().add("empty-note");
+        note.setId("empty-shelf");
+        return note;
+    }
+
+    private void markChosen() {
+        ShelfPlan.Crate chosen = model.chosenProperty().get();
+        for (CrateView view : crates) {
+            boolean is = chosen != null && view.crate().key().equals(chosen.key());
+            view.setChosen(is);
+            if (is) {
+                Scrolls.intoView(scroll, view);
+            }
+        }
+    }
+
+    private void key(KeyEvent event) {
+        ShelfViewModel.Step step =
+                switch (event.getCode()) {
+                    case LEFT -> ShelfViewModel.Step.PREVIOUS;
+                    case RIGHT -> ShelfViewModel.Step.NEXT;
+                    case UP -> ShelfViewModel.Step.PLANK_UP;
+                    case DOWN -> ShelfViewModel.Step.PLANK_DOWN;
+                    case HOME -> ShelfViewModel.Step.FIRST;
+                    case END -> ShelfViewModel.Step.LAST;
+                    default -> null;
+                };
+        if (step != null && event.getTarget() == planks) {
+            model.move(step);
+            event.consume();
+        }
+    }
+}

@@ -1,0 +1,126 @@
+package undercroft.view.shelf;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import undercroft.app.ToDoViewModel;
+import undercroft.app.ToDoViewModel.Line;
+import undercroft.app.form.ServingForm;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.outlook.Task;
+import undercroft.view.kit.Editors;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
+
+/** What can be said to a line of Tonight: the one action that fits, done, later, dismiss. */
+public final class ToDoActions {
+    private final ToDoViewModel model;
+    private final WindowContext parts;
+    private final Consumer<String> chooseBatch;
+    private final Consumer<String> chooseServing;
+
+    /** The two consumers show a batch on the shelf, and a pour on its page. */
+    public ToDoActions(
+            ToDoViewModel model, WindowContext parts, Consumer<String> chooseBatch, Consumer<String> chooseServing) {
+        this.model = model;
+        this.parts = parts;
+        this.chooseBatch = chooseBatch;
+        this.chooseServing = chooseServing;
+    }
+
+    void open(Line line) {
+        if (line.task().kind() == Task.Kind.CHILL) {
+            chooseServing.accept(line.task().part());
+        } else {
+            chooseBatch.accept(line.batchId());
+        }
+    }
+
+    /** The buttons of a line; {@code afterwards} runs first, so that a popover is gone before a dialog opens. */
+    FlowPane buttons(Line line, Runnable afterwards) {
+        FlowPane row = new FlowPane(2, 2);
+        row.getStyleClass().add("tonight-actions");
+        row.getChildren()
+                .addAll(
+                        button("do", Texts.of(key(line.task().kind())), afterwards, () -> act(line)),
+                        button("done", Texts.of("tonight.action.done"), afterwards, () -> model.done(line)),
+                        button(
+                                "tomorrow",
+                                Texts.of("tonight.action.tomorrow"),
+                                afterwards,
+                                () -> model.postpone(line, 1)),
+                        button("week", Texts.of("tonight.action.week"), afterwards, () -> model.postpone(line, 7)),
+                        button("dismiss", Texts.of("tonight.action.dismiss"), afterwards, () -> model.dismiss(line)));
+        return row;
+    }
+
+    /** The whole line in words, with its buttons. */
+    VBox card(Line line, Runnable afterwards) {
+        Label what = new Label(line.what());
+        what.getStyleClass().add("tonight-what");
+        what.setWrapText(true);
+        Label why =
+                new Label(line.when().isEmpty() ? line.why() : Texts.of("words.list.joint", line.when(), line.why()));
+        why.getStyleClass().add("faint");
+        why.setWrapText(true);
+        VBox card = new VBox(4, what, why, buttons(line, afterwards));
+        card.getStyleClass().add("tonight-card");
+        card.setPrefWidth(440);
+        return card;
+    }
+
+    private Button button(String id, String words, Runnable afterwards, Runnable act) {
+        Button button = new Button(words);
+        button.setId("tonight-" + id);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> {
+            afterwards.run();
+            parts.faults().guard(act);
+        });
+        return button;
+    }
+
+    private static String key(Task.Kind kind) {
+        return switch (kind) {
+            case COOL_BEFORE_TOUCHING, MOVE_COOLER, MOVE_WARMER, COVER_FROM_LIGHT -> "tonight.action.move";
+            case LOOK_AT_THE_OTHERS, READ_GAUGE -> "tonight.action.read";
+            case CHILL -> "tonight.action.pour";
+            case FIRST_TASTE -> "tonight.action.draw";
+            case DRINK_SOON -> "tonight.action.plan";
+            case CLOSE_BATCH -> "tonight.action.notes";
+            case CHECK_READINGS -> "tonight.action.show";
+        };
+    }
+
+    private void act(Line line) {
+        Cellar cellar = parts.workspace().getCellar();
+        Batch batch = cellar.batch(line.batchId());
+        Lot lot = lot(batch, line.task().part());
+        Editors editors = parts.editors();
+        switch (line.task().kind()) {
+            case COOL_BEFORE_TOUCHING, MOVE_COOLER, MOVE_WARMER, COVER_FROM_LIGHT -> editors.move(batch, lot);
+            case LOOK_AT_THE_OTHERS, READ_GAUGE -> editors.read(batch, lot);
+            case CHILL -> chooseServing.accept(line.task().part());
+            case FIRST_TASTE -> editors.draw(batch, lot);
+            case DRINK_SOON -> editors.addServing(
+                    new ServingForm.Wish(Optional.of(batch.id()), Math.min(2, lot.left()), Optional.empty()));
+            case CLOSE_BATCH -> editors.editNotes(batch);
+            case CHECK_READINGS -> chooseBatch.accept(batch.id());
+        }
+    }
+
+    /** The lot the task is about, or the one with most bottles. */
+    private static Lot lot(Batch batch, String lotId) {
+        return batch.lots().stream()
+                .filter(each -> each.id().equals(lotId))
+                .findFirst()
+                .or(() -> batch.lots().stream().max(Comparator.comparingInt(Lot::left)))
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,2 @@
+/** The shelf and the batch beside it. */
+package undercroft.view.shelf;

@@ -1,0 +1,2 @@
+/** All that a person reads. */
+package undercroft.wording;

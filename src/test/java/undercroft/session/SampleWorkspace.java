@@ -1,0 +1,30 @@
+package undercroft.session;
+
+import java.util.Map;
+import undercroft.cellar.Cellar;
+import undercroft.series.TimeSeries;
+
+/** A workspace in memory that does everything at once. */
+public final class SampleWorkspace {
+    private SampleWorkspace() {}
+
+    public static Workspace of(Cellar cellar) {
+        return new Workspace(new Memory(cellar), new BackgroundTasks(Runnable::run, Runnable::run));
+    }
+
+    private record Memory(Cellar cellar) implements CellarRepository {
+        @Override
+        public Map<String, TimeSeries> temperatures() {
+            return Map.of();
+        }
+
+        @Override
+        public void save(Cellar changed) {}
+
+        @Override
+        public void saveTemperatures(String placeId, TimeSeries celsius) {}
+
+        @Override
+        public void close() {}
+    }
+}

@@ -1,0 +1,59 @@
+package undercroft.view;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.property.SimpleBooleanProperty;
+import undercroft.app.Faults;
+import undercroft.cellar.Cellar;
+import undercroft.outlook.OutlookSamples;
+import undercroft.session.BackgroundTasks;
+import undercroft.session.Forecasts;
+import undercroft.session.SampleWorkspace;
+import undercroft.session.Workspace;
+import undercroft.view.kit.CellarChooser;
+import undercroft.view.kit.WindowContext;
+
+/** A window's parts over the sample shelf: nothing on disk, all at once, each outlook asked for noted. */
+final class SampleContext {
+    final List<Instant> asked = new ArrayList<>();
+    final NoEditors editors = new NoEditors();
+    final WindowContext parts;
+
+    SampleContext(Cellar cellar) {
+        BackgroundTasks atOnce = new BackgroundTasks(Runnable::run, Runnable::run);
+        Workspace workspace = SampleWorkspace.of(cellar);
+        Clock clock = Clock.fixed(OutlookSamples.NOW, ZoneOffset.UTC);
+        Faults faults = new Faults();
+        Forecasts forecasts = new Forecasts(
+                workspace,
+                (shown, temperatures, at) -> {
+                    asked.add(at);
+                    return OutlookSamples.outlook(shown, at);
+                },
+                atOnce,
+                clock,
+                faults::show);
+        forecasts.refresh();
+        parts = new WindowContext(
+                workspace, forecasts, faults, editors, new NoChooser(), clock, new SimpleBooleanProperty(false));
+    }
+
+    private static final class NoChooser implements CellarChooser {
+        @Override
+        public void create() {}
+
+        @Override
+        public void open() {}
+
+        @Override
+        public List<Recent> recent() {
+            return List.of(new Recent("Other cellar", "/home/me/other"));
+        }
+
+        @Override
+        public void reopen(Recent recent) {}
+    }
+}
