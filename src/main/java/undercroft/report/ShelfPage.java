@@ -12,7 +12,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
 import undercroft.outlook.Stage;
 import undercroft.outlook.Wording;
-import undercroft.plot.Palette;
+import undercroft.plot.mark.Palette;
 
 /**
  * The shelf as one page that stands alone: no scripts, nothing loaded from elsewhere, pictures drawn in it. It follows the

@@ -13,6 +13,8 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.PlaceOutlook;
 import undercroft.outlook.SpellReview;
 import undercroft.outlook.Wording;
+import undercroft.picture.PlacePicture;
+import undercroft.picture.SpellBoard;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 import undercroft.wording.Texts;

@@ -13,6 +13,7 @@ import undercroft.app.form.WhatIfForm;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.WhatIf;
+import undercroft.picture.WhatIfPicture;
 import undercroft.plot.PlotStack;
 import undercroft.quantity.InvalidInput;
 import undercroft.session.Forecasts;

@@ -20,7 +20,7 @@ import javafx.util.Duration;
 import undercroft.app.form.ImportForm;
 import undercroft.app.form.ImportPreview;
 import undercroft.app.form.ImportResult;
-import undercroft.plot.Palette;
+import undercroft.plot.mark.Palette;
 import undercroft.view.kit.PlotsView;
 import undercroft.wording.Texts;
 
