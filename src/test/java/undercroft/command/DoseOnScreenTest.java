@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import undercroft.app.bottling.BottlingViewModel;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
+import undercroft.app.bottling.DraftForm;
 import undercroft.bottling.DoseLine;
 import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Flocculation;

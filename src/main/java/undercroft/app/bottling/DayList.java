@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
-import undercroft.app.form.DraftForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
 import undercroft.bottling.Step;

@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import undercroft.app.form.CappingForm;
 import undercroft.app.form.Slug;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;

@@ -1,7 +1,6 @@
 package undercroft.app.bottling;
 
 import java.util.Optional;
-import undercroft.app.form.DraftForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
 import undercroft.bottling.DoseLine;

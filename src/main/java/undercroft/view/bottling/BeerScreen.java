@@ -6,10 +6,10 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
-import undercroft.app.form.GravityForm;
-import undercroft.view.edit.FormGrid;
-import undercroft.view.edit.RowsNode;
+import undercroft.app.bottling.DraftForm;
+import undercroft.app.bottling.GravityForm;
+import undercroft.view.kit.form.FormGrid;
+import undercroft.view.kit.form.RowsNode;
 import undercroft.wording.Texts;
 
 /** How much beer there is, and what sort. */

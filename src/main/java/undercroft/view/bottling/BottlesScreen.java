@@ -9,12 +9,12 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
-import undercroft.app.form.StockForm;
+import undercroft.app.bottling.DraftForm;
+import undercroft.app.bottling.StockForm;
 import undercroft.bottling.FillOrder;
 import undercroft.outlook.Alert;
-import undercroft.view.edit.FormGrid;
-import undercroft.view.edit.RowsNode;
+import undercroft.view.kit.form.FormGrid;
+import undercroft.view.kit.form.RowsNode;
 import undercroft.wording.Texts;
 
 /** Which bottles are filled. */

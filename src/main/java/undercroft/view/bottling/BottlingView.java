@@ -6,9 +6,9 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import undercroft.app.bottling.BottlingViewModel;
-import undercroft.app.form.DraftForm;
-import undercroft.view.edit.FormGrid;
+import undercroft.app.bottling.DraftForm;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.form.FormGrid;
 
 /** Bottling day: the drafts, or the one that is open. */
 public final class BottlingView extends StackPane {

@@ -6,10 +6,10 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.CappingForm;
+import undercroft.app.bottling.CappingForm;
 import undercroft.outlook.Alert;
 import undercroft.quantity.InvalidInput;
-import undercroft.view.edit.FormGrid;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** What was really done; then the batch goes to the shelf. */

@@ -9,11 +9,11 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
+import undercroft.app.bottling.DraftForm;
 import undercroft.outlook.Alert;
 import undercroft.outlook.Wording;
 import undercroft.quantity.Interval;
-import undercroft.view.edit.FormGrid;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** How lively the beer shall be, and what that does to the bottles. */

@@ -5,10 +5,10 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
+import undercroft.app.bottling.DraftForm;
 import undercroft.bottling.Solution;
 import undercroft.outlook.Alert;
-import undercroft.view.edit.FormGrid;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** What to mix for cleaning and sanitising, and what has to lie ready. */

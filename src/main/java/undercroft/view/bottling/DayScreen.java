@@ -7,7 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DayList;
-import undercroft.app.form.DraftForm;
+import undercroft.app.bottling.DraftForm;
 import undercroft.bottling.Step;
 import undercroft.outlook.Alert;
 import undercroft.wording.Texts;

@@ -14,8 +14,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import undercroft.app.bottling.DraftForm;
 import undercroft.app.bottling.Screen;
-import undercroft.app.form.DraftForm;
 import undercroft.wording.Texts;
 
 /** An open draft: its pages by name on the left, the one that is turned to beside them. */

@@ -8,9 +8,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.NewDraftForm;
+import undercroft.app.bottling.NewDraftForm;
 import undercroft.cellar.Batch;
-import undercroft.view.edit.FormGrid;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Drafts to go on with, and what is asked to begin a new one. */

@@ -5,7 +5,7 @@ import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
+import undercroft.app.bottling.DraftForm;
 import undercroft.outlook.Alert;
 import undercroft.wording.Texts;
 

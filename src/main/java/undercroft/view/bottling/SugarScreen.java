@@ -6,10 +6,10 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
+import undercroft.app.bottling.DraftForm;
 import undercroft.bottling.DoseLine;
 import undercroft.outlook.Alert;
-import undercroft.view.edit.FormGrid;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** What to weigh. */

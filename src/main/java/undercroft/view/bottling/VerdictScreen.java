@@ -8,10 +8,10 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
+import undercroft.app.bottling.DraftForm;
 import undercroft.outlook.Alert;
-import undercroft.view.edit.FormGrid;
 import undercroft.view.kit.AlertSign;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Whether the fermentation is over. */

@@ -6,12 +6,16 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.BatchForm;
 import undercroft.app.form.Field;
-import undercroft.app.form.LotForm;
-import undercroft.app.form.SugarDoseForm;
+import undercroft.app.form.batch.BatchForm;
+import undercroft.app.form.batch.LotForm;
+import undercroft.app.form.batch.SugarDoseForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.view.kit.form.Dialogs;
+import undercroft.view.kit.form.FormDialog;
+import undercroft.view.kit.form.FormGrid;
+import undercroft.view.kit.form.RowsNode;
 import undercroft.wording.Texts;
 
 /** Asks for a batch. */

@@ -8,6 +8,7 @@ import undercroft.app.form.Field;
 import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
 import undercroft.view.kit.CautionNote;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** What the forms about bottles under pressure have in common: a word of caution above what is asked. */

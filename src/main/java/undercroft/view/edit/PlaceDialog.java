@@ -1,9 +1,12 @@
 package undercroft.view.edit;
 
 import java.util.Optional;
-import undercroft.app.form.PlaceForm;
+import undercroft.app.form.place.PlaceForm;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
+import undercroft.view.kit.form.Dialogs;
+import undercroft.view.kit.form.FormDialog;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Asks for a place. */

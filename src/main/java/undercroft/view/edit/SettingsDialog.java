@@ -10,14 +10,17 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.BottleForm;
-import undercroft.app.form.SettingsForm;
-import undercroft.app.form.SugarForm;
+import undercroft.app.form.cellar.BottleForm;
+import undercroft.app.form.cellar.SettingsForm;
+import undercroft.app.form.cellar.SugarForm;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Listed;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
+import undercroft.view.kit.form.Dialogs;
+import undercroft.view.kit.form.FormDialog;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Asks what holds for the whole cellar. */

@@ -7,7 +7,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
-import undercroft.app.BatchPage;
+import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.Alert;
 import undercroft.wording.Texts;
 

@@ -10,7 +10,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
-import undercroft.app.BatchPage;
+import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.Why;
 import undercroft.wording.Texts;
 

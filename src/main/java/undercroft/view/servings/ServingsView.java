@@ -9,7 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.ServingForm;
+import undercroft.app.servings.ServingForm;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;

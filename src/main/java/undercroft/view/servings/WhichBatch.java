@@ -10,12 +10,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.OccasionForm;
-import undercroft.app.form.ServingForm;
+import undercroft.app.servings.OccasionForm;
+import undercroft.app.servings.ServingForm;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.outlook.ServingChoice;
-import undercroft.view.edit.FormGrid;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Guests to come, and the batches that might be poured for them, best first, with reasons. */

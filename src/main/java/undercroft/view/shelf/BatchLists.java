@@ -13,7 +13,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import undercroft.app.BatchPage;
+import undercroft.app.shelf.BatchPage;
 import undercroft.cellar.Lot;
 import undercroft.view.kit.Editors;
 import undercroft.wording.Texts;

@@ -5,7 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import undercroft.app.BatchPage;
+import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Wording;
 import undercroft.picture.StockPicture;

@@ -10,7 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
-import undercroft.app.ToDoViewModel;
+import undercroft.app.shelf.ToDoViewModel;
 import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
 import undercroft.view.kit.AlertSign;

@@ -10,12 +10,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import undercroft.app.form.WhatIfForm;
+import undercroft.app.spells.WhatIfForm;
 import undercroft.app.spells.WhatIfPage;
 import undercroft.app.spells.WhatIfViewModel;
-import undercroft.view.edit.FormGrid;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Asks what might happen and shows what would become of each batch. */

@@ -29,7 +29,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import undercroft.app.form.FormSamples;
-import undercroft.app.form.ImportForm;
+import undercroft.app.form.place.ImportForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.Alert;
@@ -39,6 +39,7 @@ import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.form.Dialogs;
 
 @ExtendWith(ApplicationExtension.class)
 class EditorDialogsUiTest {
