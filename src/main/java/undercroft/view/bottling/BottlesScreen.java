@@ -12,7 +12,7 @@ import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.DraftForm;
 import undercroft.app.bottling.StockForm;
 import undercroft.bottling.FillOrder;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsNode;
 import undercroft.wording.Texts;

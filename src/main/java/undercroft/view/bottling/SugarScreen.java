@@ -8,7 +8,7 @@ import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.DraftForm;
 import undercroft.bottling.DoseLine;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 

@@ -9,7 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.DraftForm;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;

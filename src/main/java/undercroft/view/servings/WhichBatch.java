@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 import undercroft.app.servings.OccasionForm;
 import undercroft.app.servings.ServingForm;
 import undercroft.app.servings.ServingsViewModel;
-import undercroft.outlook.ServingChoice;
+import undercroft.outlook.serving.ServingChoice;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
