@@ -162,10 +162,12 @@ final class RoomsTest {
             .because("what every page uses must not know any of them");
 
     @ArchTest
-    static final ArchRule NO_KNOT_IN_THE_APP = slices().matching("undercroft.app.(**)").should().beFreeOfCycles();
+    static final ArchRule NO_KNOT_IN_THE_APP =
+            slices().matching("undercroft.app.(**)").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule NO_KNOT_IN_THE_VIEW = slices().matching("undercroft.view.(**)").should().beFreeOfCycles();
+    static final ArchRule NO_KNOT_IN_THE_VIEW =
+            slices().matching("undercroft.view.(**)").should().beFreeOfCycles();
 
     @ArchTest
     static final ArchRule THE_VIEW_ONLY_SHOWS = noClasses()

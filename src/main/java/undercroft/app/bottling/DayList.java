@@ -15,11 +15,11 @@ import undercroft.wording.Texts;
 public final class DayList {
     private final Workspace workspace;
     private final Clock clock;
-    private final DraftForm form;
+    private final PlanForm form;
     private final Checklist checklist;
     private final Consumer<Batch> whenKept;
 
-    DayList(Workspace workspace, Clock clock, DraftForm form, BottlingDay day, Consumer<Batch> whenKept) {
+    DayList(Workspace workspace, Clock clock, PlanForm form, BottlingDay day, Consumer<Batch> whenKept) {
         this.workspace = workspace;
         this.clock = clock;
         this.form = form;

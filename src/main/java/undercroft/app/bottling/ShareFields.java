@@ -12,7 +12,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
 import undercroft.wording.Texts;
 
-/** The part of a draft that tells where the beer goes. */
+/** The part of a plan that tells where the beer goes. */
 public final class ShareFields {
     private final NumberField vessel;
     private final NumberField loss;

@@ -13,7 +13,7 @@ import undercroft.cellar.FillingPlan;
 import undercroft.quantity.UnitSystem;
 import undercroft.wording.Texts;
 
-/** The part of a draft that tells what to clean and sanitise with. */
+/** The part of a plan that tells what to clean and sanitise with. */
 public final class WashFields {
     private final ChoiceField<Cleaner> cleaner;
     private final NumberField cleanerRate;

@@ -12,7 +12,7 @@ import undercroft.cellar.FillingPlan;
 import undercroft.quantity.UnitSystem;
 import undercroft.wording.Texts;
 
-/** The part of a draft that tells the carbonation wanted and the sugar for it. */
+/** The part of a plan that tells the carbonation wanted and the sugar for it. */
 public final class WishFields {
     private static final double MOST_VOLUMES = 7;
 

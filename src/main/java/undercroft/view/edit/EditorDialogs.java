@@ -26,8 +26,8 @@ import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
 import undercroft.view.kit.Editors;
-import undercroft.view.kit.form.Dialogs;
-import undercroft.view.kit.form.FieldNode;
+import undercroft.view.kit.form.FieldControls;
+import undercroft.view.kit.form.FormDialogs;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.QuestionDialog;
 import undercroft.wording.Texts;
@@ -39,7 +39,7 @@ public final class EditorDialogs implements Editors {
     private final BackgroundTasks tasks;
     private final Clock clock;
     private final Supplier<Window> owner;
-    private final Dialogs dialogs;
+    private final FormDialogs dialogs;
 
     /**
      * The dialogs of one window.
@@ -60,7 +60,7 @@ public final class EditorDialogs implements Editors {
         this.tasks = tasks;
         this.clock = clock;
         this.owner = owner;
-        this.dialogs = new Dialogs(workspace, owner, dark);
+        this.dialogs = new FormDialogs(workspace, owner, dark);
     }
 
     private Cellar cellar() {
@@ -126,7 +126,8 @@ public final class EditorDialogs implements Editors {
         boolean pourable = !cellar().places().isEmpty()
                 && cellar().batches().stream().anyMatch(batch -> batch.leftAt(clock.instant()) > 0);
         if (!pourable) {
-            QuestionDialog.tell(dialogs, owner.get(), Texts.of("form.pour.none.title"), Texts.of("form.pour.none.sentence"));
+            QuestionDialog.tell(
+                    dialogs, owner.get(), Texts.of("form.pour.none.title"), Texts.of("form.pour.none.sentence"));
             return;
         }
         ServingForm form = ServingForm.adding(cellar(), wish, outlook(), clock.instant());
@@ -146,8 +147,8 @@ public final class EditorDialogs implements Editors {
     @Override
     public void editNotes(Batch batch) {
         NotesForm form = new NotesForm(cellar(), batch);
-        VBox content =
-                new VBox(FieldNode.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
+        VBox content = new VBox(
+                FieldControls.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
         dialogs.open(Texts.of("form.notes.title", batch.name()), form, content);
     }
 

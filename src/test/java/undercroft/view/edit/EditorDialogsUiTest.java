@@ -39,7 +39,7 @@ import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
 import undercroft.view.kit.Looks;
-import undercroft.view.kit.form.Dialogs;
+import undercroft.view.kit.form.FormDialogs;
 
 @ExtendWith(ApplicationExtension.class)
 class EditorDialogsUiTest {
@@ -242,7 +242,7 @@ class EditorDialogsUiTest {
             text.append(String.format("2026-06-14 %02d:00,17.%d%n", i, i % 10));
         }
         Path file = Files.writeString(folder.resolve("attic.csv"), text);
-        Dialogs dialogs = new Dialogs(workspace, () -> main, dark);
+        FormDialogs dialogs = new FormDialogs(workspace, () -> main, dark);
         var place = FormSamples.CELLAR.places().get(0);
         fx(() -> new ImportDialog(
                         dialogs, place.name(), new ImportForm(workspace, place, atOnce), () -> Optional.of(file))

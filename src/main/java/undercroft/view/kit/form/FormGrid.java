@@ -49,7 +49,7 @@ public final class FormGrid extends GridPane {
     }
 
     public FormGrid field(Field<?> field) {
-        Node node = FieldNode.of(field);
+        Node node = FieldControls.of(field);
         return labelled(field instanceof BooleanField ? "" : field.label(), node, field, List.of(field));
     }
 
@@ -63,7 +63,7 @@ public final class FormGrid extends GridPane {
         HBox line = new HBox();
         line.getStyleClass().add("form-line");
         for (Field<?> field : fields) {
-            Node node = FieldNode.of(field);
+            Node node = FieldControls.of(field);
             if (field instanceof NumberField) {
                 ((Region) node).setMinWidth(SHORT_NUMBER_WIDTH);
                 ((Region) node).setPrefWidth(SHORT_NUMBER_WIDTH);

@@ -9,7 +9,8 @@ public final class QuestionDialog {
     private QuestionDialog() {}
 
     /** Without {@code yes} the sentence only tells. */
-    public static void ask(Dialogs dialogs, Window over, String title, String sentence, Optional<String> yes, Runnable act) {
+    public static void ask(
+            FormDialogs dialogs, Window over, String title, String sentence, Optional<String> yes, Runnable act) {
         Label words = new Label(sentence);
         words.setId("question-sentence");
         words.setWrapText(true);
@@ -22,7 +23,7 @@ public final class QuestionDialog {
         dialog.show(Optional.empty());
     }
 
-    public static void tell(Dialogs dialogs, Window over, String title, String sentence) {
+    public static void tell(FormDialogs dialogs, Window over, String title, String sentence) {
         ask(dialogs, over, title, sentence, Optional.empty(), () -> {});
     }
 }
