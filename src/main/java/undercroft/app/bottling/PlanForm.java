@@ -159,12 +159,13 @@ public final class PlanForm extends Form {
                 beer.beer(),
                 beer.yeast(),
                 base.priming(),
-                base.fillingMethod(),
+                base.packaging(),
                 base.cappedAt(),
                 base.lots(),
                 base.readings(),
                 base.notes(),
-                base.plan());
+                base.plan(),
+                base.leaveOutOfLearning());
         return current.withBatch(named.withPlan(plan));
     }
 

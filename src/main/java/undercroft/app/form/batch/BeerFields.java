@@ -27,6 +27,7 @@ public final class BeerFields {
     private final NumberField reduced;
     private final NumberField warmest;
     private final NumberField gravity;
+    private final boolean gravityIncludesPriming;
     private final NumberField finalGravity;
     private final ChoiceField<YeastStrain> strain;
     private final ChoiceField<YeastState> state;
@@ -91,6 +92,7 @@ public final class BeerFields {
         ebc.hintProperty().set(words("ebc-hint"));
         reduced.hintProperty().set(words("reduced-hint"));
         warmest.hintProperty().set(words("warmest-hint"));
+        gravityIncludesPriming = beer.map(Beer::gravityIncludesPriming).orElse(false);
         finalGravity.hintProperty().set(words("final-hint"));
         dextrins.hintProperty().set(words("dextrins-hint"));
     }
@@ -140,6 +142,7 @@ public final class BeerFields {
                 ebc.figure(),
                 warmest.figure(),
                 gravity.value(),
+                gravityIncludesPriming,
                 finalGravity.value());
     }
 
