@@ -11,6 +11,8 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.json.CellarJson;
 
 /** Where things lie in a cellar folder, and how they are read. Writes nothing but the folder itself. */
 record CellarFolder(Path path) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.AtomicFile;
 
 /**
  * Held while a writer has the cellar open. The file stays when the lock is given back: deleting it would let two writers

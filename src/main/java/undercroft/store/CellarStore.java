@@ -11,6 +11,9 @@ import java.util.Optional;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.FileOperations;
+import undercroft.store.json.CellarJson;
 
 /**
  * A cellar folder open for writing, which one program at a time can have. Every fault, of the content or of the disk, is

@@ -10,6 +10,9 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.FileOperations;
+import undercroft.store.json.CellarJson;
 
 /** A cellar shipped inside the program, under {@code undercroft/demo-data/<name>} on the class path. */
 public final class DemoCellar {

@@ -11,6 +11,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.json.CellarJson;
 
 /** Looks a cellar folder over and changes nothing. */
 final class FolderCheck {

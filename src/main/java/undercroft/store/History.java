@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.AtomicFile;
 
 /**
  * The earlier versions in the folder {@code history}: the newest 30, and of older ones the last of each day (UTC) for 30

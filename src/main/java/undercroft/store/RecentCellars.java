@@ -11,6 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.FileOperations;
+import undercroft.store.json.JsonText;
 
 /**
  * The cellars opened last, newest first, in {@code recent-cellars.json} of a folder. Nothing in it is precious: a file that

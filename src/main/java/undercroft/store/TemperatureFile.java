@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.json.JsonFields;
 
 /**
  * The temperatures of a place in a file: heading {@code time,celsius}, then a line a sample, strictly rising in time, in

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.FileOperations;
 
 class AtomicFileTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T12:00:00Z"), ZoneOffset.UTC);

@@ -13,6 +13,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.FileOperations;
 
 class HistoryTest {
     private static final Instant NOON = Instant.parse("2026-05-01T12:00:00Z");

@@ -29,6 +29,8 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Origin;
 import undercroft.cellar.Reading;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.FileOperations;
+import undercroft.store.json.CellarJson;
 
 /** Files of every schema there was: one sample of each lies beside this class and is never written anew. */
 class SchemaTest {

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import undercroft.cellar.Place;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Workspace;
-import undercroft.store.logger.TimeFormat;
+import undercroft.store.logger.text.TimeFormat;
 
 class ImportFormTest {
     private static final Place PLACE = FormSamples.CELLAR.places().get(0);
