@@ -32,7 +32,7 @@ final class DenseLineTest {
             double most = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < size; i++) {
                 if (Math.floor(line.x(i)) == column) {
-                    assertTrue(top <= line.y(i) && line.y(i) <= bottom, "point " + i);
+                    assertTrue(top - 1e-9 <= line.y(i) && line.y(i) <= bottom + 1e-9, "point " + i);
                     least = Math.min(least, line.y(i));
                     most = Math.max(most, line.y(i));
                 }
