@@ -6,8 +6,8 @@ import java.util.Locale;
 import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
-import undercroft.outlook.BatchOutlook;
-import undercroft.outlook.LotOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 
 /** The bottles that are left, drawn one by one in their glass, filled as far as they are carbonated. */
 final class BottleRow {
