@@ -87,7 +87,9 @@ public final class Messages {
 
     /** What a person calls a constant. */
     public String name(Enum<?> one) {
-        return one instanceof Listed listed ? name(listed) : of(Keys.of("name." + Keys.type(one.getClass()), one));
+        return one instanceof Listed listed
+                ? name(listed)
+                : of(Keys.of("name." + Keys.type(one.getDeclaringClass()), one));
     }
 
     /** What is wrong and what to do, without the place. */
