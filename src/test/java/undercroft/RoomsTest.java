@@ -152,6 +152,8 @@ final class RoomsTest {
             "undercroft.calc..",
             "undercroft.cellar..",
             "undercroft.outlook..",
+            "undercroft.bottling..",
+            "undercroft.wording..",
             "undercroft.plot..",
             "undercroft.wording..",
             "undercroft.picture..");

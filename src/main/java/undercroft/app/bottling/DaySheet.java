@@ -12,6 +12,7 @@ import undercroft.bottling.SugarPlan;
 import undercroft.calc.gas.HeatLimit;
 import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
+import undercroft.picture.PressurePicture;
 import undercroft.quantity.Interval;
 import undercroft.quantity.Pressure;
 import undercroft.quantity.Temperature;
