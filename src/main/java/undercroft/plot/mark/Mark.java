@@ -40,15 +40,16 @@ public sealed interface Mark {
                 case CIRCLE -> Points.of();
                 case TRIANGLE -> Points.of(x, y - 1.25 * r, x + 1.15 * r, y + 0.85 * r, x - 1.15 * r, y + 0.85 * r);
                 case DIAMOND -> Points.of(x, y - 1.25 * r, x + 1.25 * r, y, x, y + 1.25 * r, x - 1.25 * r, y);
-                case SQUARE -> Points.of(
-                        x - 0.9 * r,
-                        y - 0.9 * r,
-                        x + 0.9 * r,
-                        y - 0.9 * r,
-                        x + 0.9 * r,
-                        y + 0.9 * r,
-                        x - 0.9 * r,
-                        y + 0.9 * r);
+                case SQUARE ->
+                    Points.of(
+                            x - 0.9 * r,
+                            y - 0.9 * r,
+                            x + 0.9 * r,
+                            y - 0.9 * r,
+                            x + 0.9 * r,
+                            y + 0.9 * r,
+                            x - 0.9 * r,
+                            y + 0.9 * r);
             };
         }
 

@@ -182,9 +182,10 @@ public final class TickLadder {
     private String dateLabel(Step step, LocalDate date) {
         return switch (step.unit) {
             case MINUTE, DAY, WEEK -> dayLabel.format(date);
-            case MONTH -> date.getMonth() == Month.JANUARY
-                    ? Integer.toString(date.getYear())
-                    : DateTimeFormatter.ofPattern("LLL", locale).format(date);
+            case MONTH ->
+                date.getMonth() == Month.JANUARY
+                        ? Integer.toString(date.getYear())
+                        : DateTimeFormatter.ofPattern("LLL", locale).format(date);
             case YEAR -> Integer.toString(date.getYear());
         };
     }
