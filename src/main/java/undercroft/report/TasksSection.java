@@ -1,5 +1,6 @@
 package undercroft.report;
 
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.task.Task;
 
@@ -14,7 +15,7 @@ final class TasksSection {
         } else {
             page.open("ol", "class", "tasks");
             for (Task task : outlook.tasks()) {
-                page.open("li", "class", Markup.cssName(task.alert())).alert(task.alert());
+                AlertMark.write(page.open("li", "class", AlertMark.cssName(task.alert())), task.alert());
                 page.open("div").open("p", "class", "what");
                 page.open("a", "href", "#batch-" + task.batchId())
                         .text(task.what())
