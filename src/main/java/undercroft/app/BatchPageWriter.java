@@ -103,7 +103,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
         String what;
         String note = "";
         if (reading instanceof Reading.Gauge gauge) {
-            what = Texts.of("batch.reading.gauge", words.bar(gauge.barGauge()));
+            what = Texts.of("batch.reading.gauge", words.bar(gauge.gaugeBar()));
             note = gauge.gauge();
         } else if (reading instanceof Reading.Squeeze squeeze) {
             what = Texts.of("batch.reading.squeeze", squeeze.feel().label());

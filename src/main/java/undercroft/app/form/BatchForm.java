@@ -11,6 +11,7 @@ import undercroft.catalogue.FillingMethod;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Packaging;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
@@ -170,12 +171,19 @@ public final class BatchForm extends Form {
                 beer.beer(),
                 beer.yeast(),
                 new Priming(litres.figure(), doses(), target.value(), perBottle.value()),
-                fillingMethod.value(),
+                packaging(base),
                 at,
                 made,
                 readings,
                 base == null ? "" : base.notes(),
-                base == null || at.isPresent() ? Optional.empty() : base.plan()));
+                base == null || at.isPresent() ? Optional.empty() : base.plan(),
+                base != null && base.leaveOutOfLearning()));
+    }
+
+    private Packaging packaging(Batch base) {
+        return base == null
+                ? Packaging.of(fillingMethod.value())
+                : base.packaging().withMethod(fillingMethod.value());
     }
 
     /** A slip of a digit in a count is a batch ten times as large. */

@@ -21,6 +21,7 @@ public final class BeerFields {
     private final NumberField reduced;
     private final NumberField warmest;
     private final NumberField gravity;
+    private final boolean gravityIncludesPriming;
     private final NumberField finalGravity;
     private final ChoiceField<YeastStrain> strain;
     private final ChoiceField<YeastState> state;
@@ -85,6 +86,7 @@ public final class BeerFields {
         ebc.hintProperty().set(words("ebc-hint"));
         reduced.hintProperty().set(words("reduced-hint"));
         warmest.hintProperty().set(words("warmest-hint"));
+        gravityIncludesPriming = beer.map(Beer::gravityIncludesPriming).orElse(false);
         finalGravity.hintProperty().set(words("final-hint"));
         dextrins.hintProperty().set(words("dextrins-hint"));
     }
@@ -134,6 +136,7 @@ public final class BeerFields {
                 ebc.figure(),
                 warmest.figure(),
                 gravity.value(),
+                gravityIncludesPriming,
                 finalGravity.value());
     }
 

@@ -153,12 +153,13 @@ public final class DraftForm extends Form {
                 beer.beer(),
                 beer.yeast(),
                 base.priming(),
-                base.fillingMethod(),
+                base.packaging(),
                 base.cappedAt(),
                 base.lots(),
                 base.readings(),
                 base.notes(),
-                base.plan());
+                base.plan(),
+                base.leaveOutOfLearning());
         return current.withBatch(named.withPlan(plan));
     }
 

@@ -10,6 +10,7 @@ import undercroft.wording.Texts;
 public final class GravityForm extends Group implements FilledIn {
     private final DateField day;
     private final NumberField gravity;
+    private final boolean includesPriming;
 
     /** {@code number} tells the rows of a form apart. */
     GravityForm(UnitSystem units, Optional<DatedGravity> before, LocalDate today, int number) {
@@ -24,6 +25,7 @@ public final class GravityForm extends Group implements FilledIn {
                 new NumberField(id + "figure", Texts.of("form.gravity.figure"), Measure.GRAVITY, units, 0.980, 1.200),
                 "specificGravity");
         gravity.optional();
+        includesPriming = before.map(DatedGravity::includesPriming).orElse(false);
         before.ifPresent(read -> gravity.show(read.specificGravity()));
     }
 
@@ -41,6 +43,6 @@ public final class GravityForm extends Group implements FilledIn {
     }
 
     DatedGravity read() {
-        return new DatedGravity(day.value(), gravity.figure());
+        return new DatedGravity(day.value(), gravity.figure(), includesPriming);
     }
 }

@@ -3,11 +3,13 @@ package undercroft.app.form;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.LightSetting;
+import undercroft.cellar.LitHours;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
@@ -187,8 +189,15 @@ public final class PlaceForm extends Form {
         double lagHours = stacking.value() == Stacking.OWN
                 ? lag.figure()
                 : stacking.value().lagHours();
-        return current.withPlace(
-                new Place(id, name.value(), temperature(), lagHours, lightSetting(), before.flatMap(Place::followed)));
+        return current.withPlace(new Place(
+                id,
+                name.value(),
+                temperature(),
+                lagHours,
+                lightSetting(),
+                before.flatMap(Place::followed),
+                before.flatMap(Place::topic),
+                before.map(Place::summerMaximumCelsius).orElse(OptionalDouble.empty())));
     }
 
     private TemperatureSource temperature() {
@@ -204,7 +213,12 @@ public final class PlaceForm extends Form {
         LightPlace kind = light.value();
         return kind == LightPlace.DARK
                 ? LightSetting.usual(kind)
-                : new LightSetting(kind, lux.figure(), hours.figure(), measured.value());
+                : new LightSetting(kind, lux.figure(), hours.figure(), measured.value(), litHours());
+    }
+
+    /** The hours of the day that were told before, as long as they hold the hours of light now given. */
+    private Optional<LitHours> litHours() {
+        return before.flatMap(place -> place.light().lit()).filter(lit -> hours.figure() <= lit.length());
     }
 
     /** The cellar without a place; an {@link InvalidInput} that names the batches while any has to do with it. */
@@ -217,7 +231,7 @@ public final class PlaceForm extends Form {
             throw new InvalidInput(
                     "", Texts.of("form.place.in-use", current.place(placeId).name(), users));
         }
-        if (current.servings().stream().anyMatch(serving -> serving.placeId().equals(placeId))) {
+        if (current.servings().stream().anyMatch(serving -> serving.isChilledIn(placeId))) {
             throw new InvalidInput(
                     "", Texts.of("form.place.in-pour", current.place(placeId).name()));
         }

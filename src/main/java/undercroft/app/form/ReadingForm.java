@@ -53,7 +53,7 @@ public final class ReadingForm extends Form {
         gauge = add(new WordsField("reading-gauge", words("gauge"), usualGauge()).required(), "gauge");
         pressure = add(
                 new NumberField("reading-pressure", words("pressure"), Measure.PRESSURE, units(), -0.5, 16),
-                "barGauge");
+                "gaugeBar");
         feel = add(ChoiceField.of("reading-feel", words("feel"), BottleFeel.class, BottleFeel.FIRM));
         perceivedCarbonation = add(ChoiceField.of(
                 "reading-liveliness", words("liveliness"), PerceivedCarbonation.class, PerceivedCarbonation.SOFT));

@@ -77,7 +77,7 @@ public final class ServingForm extends Form {
                         "pour-place",
                         Texts.of("form.pour.place"),
                         cellar.places(),
-                        before.map(Serving::placeId).map(cellar::place).orElseGet(() -> coldest(cellar)
+                        before.flatMap(Serving::placeId).map(cellar::place).orElseGet(() -> coldest(cellar)
                                 .orElse(null))),
                 "place");
         coolingMedium = add(

@@ -121,7 +121,7 @@ class LotFormsTest {
         Reading.Gauge made = (Reading.Gauge) last(form);
 
         // NIST SP 811 (2008), appendix B.8: 1 psi = 6.894 757 kPa.
-        assertEquals(1.99948, made.barGauge(), 1e-5);
+        assertEquals(1.99948, made.gaugeBar(), 1e-5);
     }
 
     @Test
