@@ -31,6 +31,8 @@ final class WhysTest {
                 lots++;
             }
         }
-        assertTrue(lots > outlook.batches().stream().filter(BatchOutlook::isCapped).count(), "some batch stands in two places");
+        assertTrue(
+                lots > outlook.batches().stream().filter(BatchOutlook::isCapped).count(),
+                "some batch stands in two places");
     }
 }
