@@ -13,7 +13,7 @@ import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;
 
 @Command(name = "report", description = "Writes the shelf as report.json, index.html and series.")
-final class ReportCommand extends Question {
+final class ReportCommand extends AnswerCommand {
     @Parameters(index = "0", paramLabel = "folder", description = "the cellar folder")
     private Path folder;
 
@@ -31,7 +31,8 @@ final class ReportCommand extends Question {
     Answer answer() {
         Cellar cellar = CellarStore.read(folder);
         Instant instant = at == null ? console().clock().instant() : Typed.instant("--at", at, cellar.zone());
-        CellarOutlook outlook = Outlooks.of(cellar, CellarStore.temperatures(folder, cellar), instant);
+        CellarOutlook outlook =
+                Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
         ShelfReport.write(out, outlook);
         return new Answer()
                 .put("page", out.resolve("index.html").toString())

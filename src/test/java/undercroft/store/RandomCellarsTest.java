@@ -55,6 +55,7 @@ import undercroft.cellar.TemperatureUnit;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.Interval;
 import undercroft.quantity.UnitSystem;
+import undercroft.store.json.CellarJson;
 
 /** Any valid cellar, with figures of all 53 bits, comes back exactly. */
 class RandomCellarsTest {
