@@ -7,8 +7,10 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.Column.Overflow;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.report.ShelfPage;
+import undercroft.wording.Headlines;
 
 /** The shelf as a short table of plain text, for where there is no window. */
 final class ShelfTable {
@@ -20,6 +22,7 @@ final class ShelfTable {
 
     /** Lines of at most {@code width} columns, 70 or more, what wants attention first; long texts go on below. */
     static String of(CellarOutlook outlook, int width) {
+        Headlines headlines = new Headlines(Wording.of(outlook));
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("", "batch", "stage", "left", ""));
         for (BatchOutlook batch : ShelfPage.inOrder(outlook)) {
@@ -28,7 +31,7 @@ final class ShelfTable {
                     onOneLine(batch.batch().name()),
                     batch.stage().label(),
                     batch.isCapped() ? "%4d".formatted(batch.bottlesLeft()) : "   -",
-                    onOneLine(batch.headline())));
+                    onOneLine(headlines.of(batch))));
         }
         if (rows.size() == 1) {
             return "Nothing has been bottled yet.\n";
