@@ -30,9 +30,6 @@ public record BottlePressure(
     /** The warmth at which a target has to be safe, °C: a hot day in a room (assumption). */
     public static final double CHECKED_CELSIUS = 30;
 
-    /** Beer is bottled at about this, °C (assumption; 10 K of it move the pressure by 0.05 bar). */
-    private static final double CAPPED_CELSIUS = 20;
-
     /**
      * The bottle at a temperature.
      *
@@ -65,11 +62,7 @@ public record BottlePressure(
 
     static ClosedBottle closed(BottlingPlan plan, BottleType bottle) {
         return ClosedBottle.of(
-                bottle.brimfulMillilitres(),
-                bottle.fillMillilitres(),
-                plan.beer().abvPercent(),
-                CAPPED_CELSIUS,
-                plan.atmosphereBar());
+                bottle, plan.beer().abvPercent(), ClosedBottle.USUAL_CAPPING_CELSIUS, plan.atmosphereBar());
     }
 
     /** Best estimate at the expected gas, with the low estimate at the low end and the safety estimate at the high end. */

@@ -112,7 +112,7 @@ public final class Bottles {
             double brimful,
             double grams,
             double diameter) {
-        double wall = bottleClass == BottleClass.PET ? 0.35 : bottleClass == BottleClass.SPARKLING ? 3.5 : 2.5;
+        double wall = bottleClass.isPlastic() ? 0.35 : bottleClass == BottleClass.SPARKLING ? 3.5 : 2.5;
         return new BottleType(
                 id, label, colour, bottleClass, closure, fill, brimful, wall, grams, diameter, OptionalDouble.empty());
     }

@@ -54,7 +54,6 @@ final class BatchCalculator {
                             cellar.bottleType(lot.bottleTypeId()),
                             lot,
                             batch.beer().abvPercent(),
-                            climate,
                             chemistry.atmosphereBar()));
         }
         ConditioningEnsemble ensemble = ConditioningEnsemble.of(chemistry.refermentation(), MEMBERS)

@@ -74,13 +74,9 @@ final class Readings {
                 Double.NaN);
     }
 
-    /** A lot's bottle as it was capped. */
-    static ClosedBottle bottle(BottleType type, Lot lot, double abvPercent, LotClimate climate, double atmosphereBar) {
+    /** A lot's bottle as it was capped, with beer of the usual warmth: the room's says nothing about it. */
+    static ClosedBottle bottle(BottleType type, Lot lot, double abvPercent, double atmosphereBar) {
         return ClosedBottle.of(
-                type.brimfulMillilitres(),
-                lot.fillMillilitres(),
-                abvPercent,
-                Math.max(-2, Math.min(40, climate.bottles().valueAt(0))),
-                atmosphereBar);
+                LotCalculator.bottleAsUsed(type, lot), abvPercent, ClosedBottle.USUAL_CAPPING_CELSIUS, atmosphereBar);
     }
 }

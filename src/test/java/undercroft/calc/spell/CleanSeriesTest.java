@@ -49,8 +49,7 @@ class CleanSeriesTest {
         assertEquals(0, clean.droppedCount());
         for (int i = 0; i < values.length; i++) {
             assertEquals(day(i), clean.series().valueAt(i), i >= 100 && i < 100 + hot ? 0.05 : 0);
-            assertEquals(
-                    i >= 100 && i < 100 + hot ? Verdict.SPIKE : Verdict.KEPT, clean.verdictAt(i), "sample " + i);
+            assertEquals(i >= 100 && i < 100 + hot ? Verdict.SPIKE : Verdict.KEPT, clean.verdictAt(i), "sample " + i);
         }
     }
 
@@ -156,7 +155,9 @@ class CleanSeriesTest {
     /** Whatever comes in, what is taken out is one or two samples long, and a line goes where it was. */
     @Property(tries = 300)
     void whatIsTakenOutIsShortAndLiesBetweenItsNeighbours(
-            @ForAll long seed, @ForAll @IntRange(min = 0, max = 300) int size, @ForAll @IntRange(min = 0, max = 4) int noise) {
+            @ForAll long seed,
+            @ForAll @IntRange(min = 0, max = 300) int size,
+            @ForAll @IntRange(min = 0, max = 4) int noise) {
         Random random = new Random(seed);
         double[] values = new double[size];
         for (int i = 0; i < size; i++) {
@@ -168,9 +169,12 @@ class CleanSeriesTest {
             run = clean.verdictAt(i) == Verdict.SPIKE ? run + 1 : 0;
             assertTrue(run <= 2, "sample " + i);
             if (run > 0) {
-                double low = Math.min(clean.series().valueAt(i - 1), clean.series().valueAt(i + 1));
-                double high = Math.max(clean.series().valueAt(i - 1), clean.series().valueAt(i + 1));
-                assertTrue(clean.series().valueAt(i) >= low - 1e-9 && clean.series().valueAt(i) <= high + 1e-9);
+                double low =
+                        Math.min(clean.series().valueAt(i - 1), clean.series().valueAt(i + 1));
+                double high =
+                        Math.max(clean.series().valueAt(i - 1), clean.series().valueAt(i + 1));
+                assertTrue(clean.series().valueAt(i) >= low - 1e-9
+                        && clean.series().valueAt(i) <= high + 1e-9);
                 assertTrue(values[i] > high + 3 || values[i] < low - 3, "sample " + i);
             }
         }
