@@ -208,6 +208,12 @@ final class RoomsTest {
             slices().matching("undercroft.(*)..").should().beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule AN_OUTLOOK_IS_BUILT_UP_IN_ONE_DIRECTION = slices().matching("undercroft.outlook.(*)..")
+            .should()
+            .beFreeOfCycles()
+            .because("a task follows from a lot, a lot from its climate; the other way a fact would have two makers");
+
+    @ArchTest
     static final ArchRule NAMES_ARE_NOUNS_OF_THE_FIELD = noClasses()
             .should()
             .haveNameMatching(".*(Manager|Helper|Utils?|Impl)")

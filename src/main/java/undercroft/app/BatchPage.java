@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Reading;
-import undercroft.outlook.Alert;
-import undercroft.outlook.BatchOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.StockOutlook;
-import undercroft.outlook.Why;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.StockOutlook;
+import undercroft.outlook.lot.Why;
 
 /**
  * What the page of a batch says in words.

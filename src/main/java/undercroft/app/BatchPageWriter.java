@@ -8,11 +8,11 @@ import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Stay;
-import undercroft.outlook.Alert;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 import undercroft.wording.Texts;
 
 /** Writes the page of a batch. */

@@ -9,8 +9,8 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.lot.BatchOutlook;
 import undercroft.session.Workspace;
 import undercroft.wording.Texts;
 

@@ -4,12 +4,12 @@ import java.time.Duration;
 import java.util.List;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
-import undercroft.outlook.Alert;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.Stage;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Stage;
 import undercroft.wording.Texts;
 
 /** Letters the crates of one batch. */

@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.ServingPlan;
-import undercroft.outlook.Task;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.serving.ServingPlan;
+import undercroft.outlook.task.Task;
 import undercroft.wording.Texts;
 
 /** What is worth a quiet notice while the window is open, each thing once. */

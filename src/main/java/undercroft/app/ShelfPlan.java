@@ -9,13 +9,13 @@ import java.util.Map;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.Lot;
-import undercroft.outlook.Alert;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.PlaceOutlook;
-import undercroft.outlook.Stage;
 import undercroft.outlook.Wording;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Stage;
 import undercroft.wording.Texts;
 
 /** What stands where on the drawn shelf: planks from top to bottom with their crates from left to right. */

@@ -1,10 +1,10 @@
 package undercroft.app;
 
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.StockOutlook;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.StockOutlook;
 import undercroft.wording.Texts;
 
 /** Writes where the bottles of a batch are and how fast they go. */

@@ -12,10 +12,10 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.cellar.TaskNote;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Task;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.task.Task;
 import undercroft.session.Workspace;
 import undercroft.wording.Texts;
 

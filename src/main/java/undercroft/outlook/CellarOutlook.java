@@ -4,6 +4,13 @@ import java.time.Instant;
 import java.util.List;
 import undercroft.catalogue.Listed;
 import undercroft.cellar.Cellar;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.serving.ServingChoice;
+import undercroft.outlook.serving.ServingChoices;
+import undercroft.outlook.serving.ServingPlan;
+import undercroft.outlook.spell.SpellReview;
+import undercroft.outlook.task.Task;
 
 /** The whole shelf at an instant. */
 public record CellarOutlook(
@@ -22,6 +29,20 @@ public record CellarOutlook(
         servings = List.copyOf(servings);
         tasks = List.copyOf(tasks);
         problems = List.copyOf(problems);
+    }
+
+    /** What a batch wants, in the order of {@link #tasks}. */
+    public List<Task> tasksOf(BatchOutlook batch) {
+        return tasks.stream().filter(task -> task.batchId().equals(batch.id())).toList();
+    }
+
+    /**
+     * Every batch that might be poured at a time, best first.
+     *
+     * @param bottles wanted, 1 or more
+     */
+    public List<ServingChoice> choices(Instant when, int bottles) {
+        return new ServingChoices(cellar, batches, spells, at, when, bottles).ranked();
     }
 
     public BatchOutlook batch(String id) {

@@ -13,6 +13,16 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
+import undercroft.outlook.climate.AirLogs;
+import undercroft.outlook.climate.PlaceClimate;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchCalculator;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.serving.ServingPlan;
+import undercroft.outlook.serving.ServingPlans;
+import undercroft.outlook.spell.SpellReviews;
+import undercroft.outlook.task.Task;
+import undercroft.outlook.task.Tasks;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
@@ -143,7 +153,7 @@ public final class Outlooks {
     private static List<Task> tasks(
             Cellar cellar, List<BatchOutlook> batches, List<ServingPlan> servings, Instant at, Wording words) {
         List<Task> tasks = new ArrayList<>();
-        batches.forEach(batch -> tasks.addAll(batch.tasks()));
+        batches.forEach(batch -> tasks.addAll(new Tasks(words).of(batch)));
         for (ServingPlan plan : servings) {
             boolean waiting = plan.chillFrom().map(from -> !from.isBefore(at)).orElse(true);
             Instant when = plan.chillFrom().orElse(at);

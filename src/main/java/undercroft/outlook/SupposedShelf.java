@@ -11,6 +11,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Stay;
+import undercroft.outlook.climate.PlaceClimate;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Span;
 import undercroft.series.TimeSeries;

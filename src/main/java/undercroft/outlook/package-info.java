@@ -1,5 +1,5 @@
 /**
  * What the shelf looks like at an instant: one pure path from a {@link undercroft.cellar.Batch} and its temperatures to a
- * {@link undercroft.outlook.BatchOutlook}, which window, report and commands all show.
+ * {@link undercroft.outlook.lot.BatchOutlook}, which window, report and commands all show.
  */
 package undercroft.outlook;

@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import undercroft.cellar.Reading;
-import undercroft.outlook.BatchOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.PressureOutlook;
-import undercroft.outlook.SpellReview;
-import undercroft.outlook.TemperatureOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.PressureOutlook;
+import undercroft.outlook.lot.TemperatureOutlook;
+import undercroft.outlook.spell.SpellImpact;
+import undercroft.outlook.spell.SpellReview;
 import undercroft.plot.BandLayer;
 import undercroft.plot.LineLayer;
 import undercroft.plot.MarkerShape;
@@ -174,7 +175,7 @@ public final class BatchPicture {
                 .toList();
     }
 
-    private Optional<SpellReview.Impact> impact(SpellReview spell) {
+    private Optional<SpellImpact> impact(SpellReview spell) {
         return spell.impacts().stream()
                 .filter(impact -> impact.batchId().equals(batch.id()))
                 .findFirst();
@@ -182,7 +183,7 @@ public final class BatchPicture {
 
     private String words(SpellReview spell) {
         String kind = spell.warm() ? "warm spell" : "cold spell";
-        double days = impact(spell).map(SpellReview.Impact::shelfDaysCost).orElse(0.0);
+        double days = impact(spell).map(SpellImpact::shelfDaysCost).orElse(0.0);
         long rounded = Math.round(days);
         return rounded < 1 ? kind : kind + ", cost " + rounded + (rounded == 1 ? " keeping day" : " keeping days");
     }

@@ -3,10 +3,10 @@ package undercroft.picture;
 import java.time.Duration;
 import java.time.Instant;
 import undercroft.cellar.Draw;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.Stage;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Stage;
 
 /** How far into the future the picture of a lot looks. */
 public final class PictureSpan {

@@ -3,7 +3,7 @@ package undercroft.picture;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Locale;
-import undercroft.outlook.StockOutlook;
+import undercroft.outlook.lot.StockOutlook;
 import undercroft.plot.BandLayer;
 import undercroft.plot.LineLayer;
 import undercroft.plot.Plot;

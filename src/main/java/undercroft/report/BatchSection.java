@@ -1,11 +1,11 @@
 package undercroft.report;
 
 import java.util.List;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.Task;
-import undercroft.outlook.Why;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Why;
+import undercroft.outlook.task.Task;
 
 /** One batch: headline, cautions, key figures, pictures, the figures of its lots, and where they come from. */
 final class BatchSection {
@@ -41,11 +41,12 @@ final class BatchSection {
     }
 
     private void tasks() {
-        if (batch.tasks().isEmpty()) {
+        List<Task> tasks = outlook.tasksOf(batch);
+        if (tasks.isEmpty()) {
             return;
         }
         page.open("ul", "class", "wants");
-        for (Task task : batch.tasks()) {
+        for (Task task : tasks) {
             page.open("li").element("strong", task.what());
             page.text(" (" + words.when(task.when()) + "): " + task.why()).close("li");
         }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
-import undercroft.outlook.BatchOutlook;
-import undercroft.outlook.LotOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 
 /** The bottles that are left, drawn one by one in their glass, filled as far as they are carbonated. */
 final class BottleRow {

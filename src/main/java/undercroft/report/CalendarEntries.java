@@ -19,10 +19,10 @@ import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
 import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
 import undercroft.cellar.Draw;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.ReadyOutlook;
-import undercroft.outlook.ServingPlan;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.ReadyOutlook;
+import undercroft.outlook.serving.ServingPlan;
 
 /** What a batch puts into a calendar. */
 final class CalendarEntries {

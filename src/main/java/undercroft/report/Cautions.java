@@ -1,9 +1,9 @@
 package undercroft.report;
 
 import java.util.List;
-import undercroft.outlook.Alert;
-import undercroft.outlook.BatchOutlook;
-import undercroft.outlook.LotOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 
 /** What to heed with bottles that are, or may come, near what they are trusted with. */
 final class Cautions {

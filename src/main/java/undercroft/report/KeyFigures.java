@@ -1,10 +1,10 @@
 package undercroft.report;
 
-import undercroft.outlook.AgeingOutlook;
-import undercroft.outlook.BatchOutlook;
-import undercroft.outlook.CarbonationOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.PressureOutlook;
+import undercroft.outlook.lot.AgeingOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.CarbonationOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.PressureOutlook;
 
 /** The five figures a person asks for first; of the lot that has it worst, as in report.json. */
 final class KeyFigures {

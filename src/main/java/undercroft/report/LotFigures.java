@@ -3,9 +3,9 @@ package undercroft.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 import undercroft.quantity.Interval;
 
 /** Every figure of every lot of a batch, a column for each lot. */

@@ -1,9 +1,9 @@
 package undercroft.report;
 
 import java.time.Instant;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 import undercroft.picture.BatchPicture;
 import undercroft.picture.PictureSpan;
 import undercroft.plot.PlotStack;

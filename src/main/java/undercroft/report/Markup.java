@@ -1,7 +1,7 @@
 package undercroft.report;
 
 import java.util.regex.Pattern;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 
 /**
  * Writes a page piece by piece, well-formed as XML and HTML alike. Everything that is given as text or as the value of an

@@ -3,8 +3,8 @@ package undercroft.report;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import undercroft.outlook.BatchOutlook;
-import undercroft.outlook.LotOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 import undercroft.series.Band;
 import undercroft.series.TimeSeries;
 

@@ -1,8 +1,8 @@
 package undercroft.report;
 
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Concern;
-import undercroft.outlook.ServingPlan;
+import undercroft.outlook.serving.Concern;
+import undercroft.outlook.serving.ServingPlan;
 
 /** Bottles promised for a time, and when they go into the cold. */
 final class ServingsSection {

@@ -16,8 +16,8 @@ import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.lot.BatchOutlook;
 import undercroft.quantity.InvalidInput;
 
 /**

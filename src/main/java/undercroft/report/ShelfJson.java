@@ -3,15 +3,16 @@ package undercroft.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import undercroft.outlook.AgeingOutlook;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
-import undercroft.outlook.PressureOutlook;
 import undercroft.outlook.Problem;
-import undercroft.outlook.ServingPlan;
-import undercroft.outlook.SpellReview;
-import undercroft.outlook.Task;
+import undercroft.outlook.lot.AgeingOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.PressureOutlook;
+import undercroft.outlook.serving.ServingPlan;
+import undercroft.outlook.spell.SpellImpact;
+import undercroft.outlook.spell.SpellReview;
+import undercroft.outlook.task.Task;
 
 /**
  * The shelf as report.json, schema 1; its JSON Schema stands beside this class in the jar. Carbonation and temperature are
@@ -26,7 +27,7 @@ public final class ShelfJson {
         root.put("at", outlook.at().toString());
         root.put("cellar", outlook.cellar().name());
         ArrayNode batches = root.putArray("batches");
-        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch));
+        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, outlook.tasksOf(batch)));
         ArrayNode spells = root.putArray("spells");
         outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell));
         ArrayNode servings = root.putArray("pours");
@@ -38,7 +39,7 @@ public final class ShelfJson {
         return JsonShapes.text(root);
     }
 
-    private static void putBatch(ObjectNode node, BatchOutlook batch) {
+    private static void putBatch(ObjectNode node, BatchOutlook batch, List<Task> tasks) {
         node.put("id", batch.id());
         node.put("name", batch.batch().name());
         node.put("stage", batch.stage().name());
@@ -52,7 +53,7 @@ public final class ShelfJson {
                 node.putNull(key);
             }
         }
-        putTasks(node.putArray("tasks"), batch.tasks());
+        putTasks(node.putArray("tasks"), tasks);
     }
 
     private static void putFigures(ObjectNode node, BatchOutlook batch) {
@@ -109,7 +110,7 @@ public final class ShelfJson {
         JsonShapes.put(node, "peakCelsius", spell.peakCelsius());
         node.put("kind", spell.warm() ? "WARM" : "COLD");
         ArrayNode impacts = node.putArray("batches");
-        for (SpellReview.Impact impact : spell.impacts()) {
+        for (SpellImpact impact : spell.impacts()) {
             ObjectNode entry = impacts.addObject();
             entry.put("id", impact.batchId());
             JsonShapes.put(entry, "peakBarGauge", impact.peakBarGauge());

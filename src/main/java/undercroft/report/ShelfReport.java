@@ -11,8 +11,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.lot.BatchOutlook;
 import undercroft.quantity.InvalidInput;
 
 /**

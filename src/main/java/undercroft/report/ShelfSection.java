@@ -1,9 +1,9 @@
 package undercroft.report;
 
 import java.util.List;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.PlaceOutlook;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.BatchOutlook;
 
 /** The shelf at a glance: a crate for each batch, and how warm the places are. */
 final class ShelfSection {

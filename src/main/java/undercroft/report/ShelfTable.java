@@ -2,8 +2,8 @@ package undercroft.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.lot.BatchOutlook;
 
 /** The shelf as a short table of plain text, for where there is no window. */
 public final class ShelfTable {

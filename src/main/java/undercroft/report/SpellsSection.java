@@ -3,7 +3,8 @@ package undercroft.report;
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.SpellReview;
+import undercroft.outlook.spell.SpellImpact;
+import undercroft.outlook.spell.SpellReview;
 
 /** Warm and cold spells, with what each did to the bottles; cold ones, which mostly cost nothing, are folded away. */
 final class SpellsSection {
@@ -45,7 +46,7 @@ final class SpellsSection {
         page.close("div");
     }
 
-    private static void impact(Markup page, boolean warm, SpellReview.Impact impact, PageWords words) {
+    private static void impact(Markup page, boolean warm, SpellImpact impact, PageWords words) {
         page.open("li").open("p", "class", "what");
         page.open("a", "href", "#batch-" + impact.batchId())
                 .name(impact.batchName())
@@ -57,7 +58,7 @@ final class SpellsSection {
         page.element("p", figures(impact, words), "class", "faint").close("li");
     }
 
-    private static String figures(SpellReview.Impact impact, PageWords words) {
+    private static String figures(SpellImpact impact, PageWords words) {
         List<String> parts = new ArrayList<>();
         parts.add("at most " + words.bar(impact.peakBarGauge().median()) + " (" + words.barRange(impact.peakBarGauge())
                 + ")");

@@ -1,7 +1,7 @@
 package undercroft.report;
 
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Task;
+import undercroft.outlook.task.Task;
 
 /** What the shelf wants from a person, most urgent first. */
 final class TasksSection {

@@ -6,7 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import undercroft.app.Faults;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.wording.Texts;
 

@@ -9,9 +9,9 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
 import undercroft.catalogue.Cover;
 import undercroft.cellar.Cellar;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.OutlookSamples;
+import undercroft.outlook.lot.Alert;
 
 class ShelfViewModelTest {
     private final Cellar cellar = OutlookSamples.cellar();

@@ -12,9 +12,9 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
 import undercroft.cellar.TaskNote;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.OutlookSamples;
+import undercroft.outlook.lot.Alert;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 

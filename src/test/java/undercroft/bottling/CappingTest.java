@@ -24,9 +24,9 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.SugarDose;
 import undercroft.cellar.TemperatureSource;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.Outlooks;
-import undercroft.outlook.Stage;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Stage;
 import undercroft.quantity.InvalidInput;
 
 class CappingTest {

@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Cellar;
-import undercroft.outlook.Chilling;
 import undercroft.outlook.ServingShelf;
+import undercroft.outlook.serving.Chilling;
 
 final class CommandsTest {
     private static final Path DEMO = Path.of("demo-data", "weir-house");

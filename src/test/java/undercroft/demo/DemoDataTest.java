@@ -13,14 +13,15 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import undercroft.outlook.Alert;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
 import undercroft.outlook.Outlooks;
-import undercroft.outlook.SpellReview;
-import undercroft.outlook.Stage;
-import undercroft.outlook.Task;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Stage;
+import undercroft.outlook.spell.SpellImpact;
+import undercroft.outlook.spell.SpellReview;
+import undercroft.outlook.task.Task;
 import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 
@@ -81,7 +82,7 @@ final class DemoDataTest {
                 .orElseThrow();
         assertTrue(heat.from().isAfter(Instant.parse("2026-08-07T00:00:00Z")));
         assertTrue(heat.from().isBefore(Instant.parse("2026-08-09T12:00:00Z")));
-        SpellReview.Impact saison = heat.impacts().get(0);
+        SpellImpact saison = heat.impacts().get(0);
         assertEquals("millrace-saison", saison.batchId());
         assertTrue(saison.hoursOverWorking() > 24 && saison.shelfDaysCost() > 5);
     }

@@ -16,7 +16,14 @@ import undercroft.cellar.Place;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Serving;
 import undercroft.cellar.TemperatureSource;
-import undercroft.outlook.LotOutlook.Progress;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.LotOutlook.Progress;
+import undercroft.outlook.lot.Stage;
+import undercroft.outlook.serving.ServingPlan;
+import undercroft.outlook.spell.SpellImpact;
+import undercroft.outlook.spell.SpellReview;
+import undercroft.outlook.task.Task;
 import undercroft.quantity.Interval;
 import undercroft.series.TimeSeries;
 import undercroft.series.Track;
@@ -128,7 +135,7 @@ public final class OutlookSamples {
                 batches(at).stream()
                         .filter(batch -> cellar.batches().stream().anyMatch(each -> each.name()
                                 .equals(batch.batch().name())))
-                        .map(batch -> batch.outlook(cellar, tasks))
+                        .map(batch -> batch.outlook(cellar))
                         .toList(),
                 List.of(
                         placeOutlook(LOFT, 26.8, 2.1, true),
@@ -166,7 +173,7 @@ public final class OutlookSamples {
                 23.4,
                 true,
                 true,
-                List.of(new SpellReview.Impact(
+                List.of(new SpellImpact(
                         "quarry",
                         "Quarry Porter",
                         "lot-1",

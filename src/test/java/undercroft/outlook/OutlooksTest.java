@@ -34,6 +34,13 @@ import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
 import undercroft.cellar.TemperatureSource;
 import undercroft.cellar.Yeast;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.PressureOutlook;
+import undercroft.outlook.lot.Stage;
+import undercroft.outlook.lot.Why;
+import undercroft.outlook.task.Task;
 import undercroft.series.TimeSeries;
 
 final class OutlooksTest {
@@ -55,7 +62,9 @@ final class OutlooksTest {
         BatchOutlook batch = ale(cellar(5, 120, List.of()), 30);
         assertEquals(LotOutlook.Progress.STALLED, batch.mainLot().progress());
         assertEquals(Stage.CARBONATING, batch.stage());
-        assertEquals(Task.Kind.MOVE_WARMER, batch.tasks().get(0).kind());
+        assertEquals(
+                Task.Kind.MOVE_WARMER,
+                tasks(cellar(5, 120, List.of()), 30).get(0).kind());
         assertTrue(batch.headline().startsWith("Stalled"));
     }
 
@@ -70,7 +79,9 @@ final class OutlooksTest {
     void twiceTheSugarIsDangerousAndComesWithTheFirstTask() {
         BatchOutlook batch = ale(cellar(24, 270, List.of()), 40);
         assertEquals(Alert.ACT, batch.alert());
-        assertEquals(Task.Kind.COOL_BEFORE_TOUCHING, batch.tasks().get(0).kind());
+        assertEquals(
+                Task.Kind.COOL_BEFORE_TOUCHING,
+                tasks(cellar(24, 270, List.of()), 40).get(0).kind());
         assertTrue(batch.headline().startsWith("Over-pressure"));
     }
 
@@ -105,7 +116,8 @@ final class OutlooksTest {
                 new Reading.Gauge(CAPPED.plus(DAY.multipliedBy(25)), "box", "one", 7.2));
         BatchOutlook batch = ale(cellar(18, 120, readings), 30);
         assertEquals(Alert.ACT, batch.alert());
-        assertTrue(batch.tasks().stream().anyMatch(task -> task.why().contains("more gas than its sugar")));
+        assertTrue(tasks(cellar(18, 120, readings), 30).stream()
+                .anyMatch(task -> task.why().contains("more gas than its sugar")));
     }
 
     @Test
@@ -137,7 +149,7 @@ final class OutlooksTest {
         assertEquals(Alert.CLEAR, batch.alert());
         assertEquals(
                 List.of(Task.Kind.CLOSE_BATCH),
-                batch.tasks().stream().map(Task::kind).toList());
+                tasks(emptied, 40).stream().map(Task::kind).toList());
     }
 
     @Test
@@ -228,9 +240,16 @@ final class OutlooksTest {
                 .median();
     }
 
+    private static List<Task> tasks(Cellar cellar, int days) {
+        return shelf(cellar, days).tasks();
+    }
+
+    private static CellarOutlook shelf(Cellar cellar, int days) {
+        return Outlooks.of(cellar, Map.of(), CAPPED.plus(DAY.multipliedBy(days)));
+    }
+
     private static BatchOutlook ale(Cellar cellar, int days) {
-        return Outlooks.of(cellar, Map.of(), CAPPED.plus(DAY.multipliedBy(days)))
-                .batch("ale");
+        return shelf(cellar, days).batch("ale");
     }
 
     private static Cellar cellar(double celsius, double grams, List<Reading> readings) {

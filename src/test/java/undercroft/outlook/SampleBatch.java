@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import undercroft.calc.conditioning.ReadingsVerdict.Agreement;
 import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Cover;
@@ -27,6 +28,16 @@ import undercroft.cellar.Reading;
 import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
 import undercroft.cellar.Yeast;
+import undercroft.outlook.lot.AgeingOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.CarbonationOutlook;
+import undercroft.outlook.lot.LightOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.PressureOutlook;
+import undercroft.outlook.lot.ReadyOutlook;
+import undercroft.outlook.lot.Stage;
+import undercroft.outlook.lot.TemperatureOutlook;
 import undercroft.quantity.Interval;
 
 /** Makes an invented batch and its outlook. */
@@ -132,7 +143,7 @@ final class SampleBatch {
                 "Dry and a little smoky.");
     }
 
-    BatchOutlook outlook(Cellar cellar, List<Task> tasks) {
+    BatchOutlook outlook(Cellar cellar) {
         Batch batch = cellar.batch(id);
         List<LotOutlook> outlooks = stage == Stage.FILLING
                 ? List.of()
@@ -141,9 +152,8 @@ final class SampleBatch {
         if (progress == LotOutlook.Progress.STALLED || stage == Stage.PAST_BEST_BEFORE) {
             alert = alert.or(Alert.WATCH);
         }
-        List<Task> own =
-                tasks.stream().filter(task -> task.batchId().equals(id)).toList();
-        return new BatchOutlook(batch, stage, alert, headline, batch.leftAt(now), outlooks, own, SampleWhys.ALL);
+        return new BatchOutlook(
+                batch, stage, alert, headline, batch.leftAt(now), outlooks, Agreement.NO_READINGS, SampleWhys.ALL);
     }
 
     private LotOutlook lotOutlook(Cellar cellar, Lot lot) {

@@ -1,6 +1,7 @@
 package undercroft.outlook;
 
 import java.util.List;
+import undercroft.outlook.lot.Why;
 
 /** Invented grounds for figures. */
 final class SampleWhys {

@@ -18,6 +18,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import undercroft.catalogue.Cover;
 import undercroft.cellar.Cellar;
+import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Span;
 import undercroft.series.TimeSeries;

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import undercroft.outlook.BatchOutlook;
+import undercroft.outlook.lot.BatchOutlook;
 
 /** The series read back with a CSV reader that is not ours. */
 final class SeriesCsvTest {

@@ -33,8 +33,8 @@ import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.ServingPlan;
 import undercroft.outlook.ServingShelf;
+import undercroft.outlook.serving.ServingPlan;
 
 /** Parsed back and validated by the library's own reading of RFC 5545. */
 final class ShelfCalendarTest {

@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import undercroft.demo.DemoShelf;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.lot.BatchOutlook;
 
 final class ShelfPageTest {
     private static final Pattern NO_NUMBER = Pattern.compile("NaN|Infinity|-0\\b(?!\\.)|null");

@@ -41,8 +41,8 @@ import undercroft.cellar.LightSetting;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.cellar.Yeast;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.lot.BatchOutlook;
 import undercroft.quantity.UnitSystem;
 
 class WorksheetTest {

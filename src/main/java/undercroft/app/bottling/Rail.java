@@ -6,7 +6,7 @@ import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
 import undercroft.bottling.DoseLine;
 import undercroft.calc.priming.UnfinishedFermentation;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.quantity.Pressure;
 import undercroft.quantity.UnitSystem;
 import undercroft.quantity.Volume;

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import undercroft.catalogue.BeerStyle;
 import undercroft.cellar.Batch;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Chilling;
-import undercroft.outlook.Concern;
-import undercroft.outlook.ServingPlan;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.serving.Chilling;
+import undercroft.outlook.serving.Concern;
+import undercroft.outlook.serving.ServingPlan;
 import undercroft.wording.Texts;
 
 /**

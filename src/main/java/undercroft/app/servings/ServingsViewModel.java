@@ -8,12 +8,11 @@ import javafx.beans.value.ObservableValue;
 import undercroft.app.form.OccasionForm;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.ServingChoice;
-import undercroft.outlook.ServingChoices;
-import undercroft.outlook.ServingPlan;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.serving.ServingChoice;
+import undercroft.outlook.serving.ServingPlan;
 import undercroft.session.Workspace;
 import undercroft.wording.Texts;
 
@@ -63,7 +62,7 @@ public final class ServingsViewModel {
     /** Batches for an occasion, best first. */
     public List<ServingChoice> choices(OccasionForm.Occasion occasion) {
         CellarOutlook shown = outlook.getValue();
-        return shown == null ? List.of() : ServingChoices.of(shown, occasion.at(), occasion.bottles());
+        return shown == null ? List.of() : shown.choices(occasion.at(), occasion.bottles());
     }
 
     private void write() {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.plot.Anchor;
 import undercroft.plot.Frame;
 import undercroft.plot.Mark;

@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.SpellReview;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.spell.SpellImpact;
+import undercroft.outlook.spell.SpellReview;
 
 /** Spells by batches: a row for each batch that felt one, the worst first, with a mark for each spell in order of time. */
 public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive) {
@@ -28,7 +29,7 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
     }
 
     /** A spell of a batch. */
-    public record Mark(SpellReview spell, SpellReview.Impact impact) {
+    public record Mark(SpellReview spell, SpellImpact impact) {
         /** The same spell of the same batch in another outlook, whatever became of it since. */
         public boolean isSameAs(Mark other) {
             return impact.batchId().equals(other.impact.batchId())
@@ -42,7 +43,7 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
         long first = outlook.at().getEpochSecond() - LEAST_SECONDS;
         for (SpellReview spell : outlook.spells()) {
             first = Math.min(first, spell.from().getEpochSecond());
-            for (SpellReview.Impact impact : spell.impacts()) {
+            for (SpellImpact impact : spell.impacts()) {
                 byBatch.computeIfAbsent(impact.batchId(), id -> new ArrayList<>())
                         .add(new Mark(spell, impact));
             }
@@ -55,20 +56,20 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
 
     private static Row row(List<Mark> marks) {
         marks.sort(Comparator.comparing(mark -> mark.impact().since()));
-        SpellReview.Impact any = marks.get(0).impact();
+        SpellImpact any = marks.get(0).impact();
         Alert alert = marks.stream().map(mark -> mark.impact().alert()).reduce(Alert.CLEAR, Alert::or);
         return new Row(any.batchId(), any.batchName(), alert, marks);
     }
 
     private static final Comparator<Row> WORST_FIRST = Comparator.comparing(Row::alert)
             .reversed()
-            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellReview.Impact::hoursOverWorking))
+            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellImpact::hoursOverWorking))
                     .reversed())
-            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellReview.Impact::shelfDaysCost))
+            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellImpact::shelfDaysCost))
                     .reversed())
             .thenComparing(Row::name);
 
-    private static double sum(Row row, ToDoubleFunction<SpellReview.Impact> figure) {
+    private static double sum(Row row, ToDoubleFunction<SpellImpact> figure) {
         return row.marks().stream()
                 .mapToDouble(mark -> figure.applyAsDouble(mark.impact()))
                 .sum();

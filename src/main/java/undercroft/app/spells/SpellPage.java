@@ -3,7 +3,7 @@ package undercroft.app.spells;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.plot.PlotStack;
 
 /**

@@ -8,11 +8,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.PlaceOutlook;
-import undercroft.outlook.SpellReview;
 import undercroft.outlook.Wording;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.spell.SpellImpact;
+import undercroft.outlook.spell.SpellReview;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 import undercroft.wording.Texts;
@@ -28,7 +29,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         Optional<PlaceOutlook> place = outlook.places().stream()
                 .filter(each -> each.place().id().equals(spell.place().id()))
                 .findFirst();
-        Alert alert = spell.impacts().stream().map(SpellReview.Impact::alert).reduce(Alert.CLEAR, Alert::or);
+        Alert alert = spell.impacts().stream().map(SpellImpact::alert).reduce(Alert.CLEAR, Alert::or);
         Optional<PlacePicture> picture = place.map(each -> new PlacePicture(outlook, each));
         return new SpellPage(
                 Texts.of(
@@ -71,7 +72,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
     private List<SpellPage.Group> groups(Optional<PlaceOutlook> place) {
         Map<SpellReview.Advice, List<SpellPage.Line>> byAdvice = new EnumMap<>(SpellReview.Advice.class);
         chosen.spell().impacts().stream()
-                .sorted(Comparator.comparingDouble((SpellReview.Impact impact) -> impact.hoursOverWorking())
+                .sorted(Comparator.comparingDouble((SpellImpact impact) -> impact.hoursOverWorking())
                         .reversed())
                 .forEach(impact -> byAdvice.computeIfAbsent(impact.advice(), advice -> new ArrayList<>())
                         .add(line(impact, place)));
@@ -91,7 +92,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         };
     }
 
-    private SpellPage.Line line(SpellReview.Impact impact, Optional<PlaceOutlook> place) {
+    private SpellPage.Line line(SpellImpact impact, Optional<PlaceOutlook> place) {
         List<String> figures = new ArrayList<>();
         Interval peak = impact.peakBarGauge();
         figures.add(Texts.of(
@@ -121,7 +122,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         }
     }
 
-    private Instant worst(Track bottles, SpellReview.Impact impact) {
+    private Instant worst(Track bottles, SpellImpact impact) {
         int sign = chosen.spell().warm() ? 1 : -1;
         int worst = bottles.indexAt(impact.since().getEpochSecond());
         for (int i = worst; i < bottles.indexAt(impact.until().getEpochSecond()); i++) {

@@ -2,8 +2,8 @@ package undercroft.app.spells;
 
 import java.util.List;
 import java.util.Optional;
-import undercroft.outlook.Alert;
 import undercroft.outlook.WhatIf;
+import undercroft.outlook.lot.Alert;
 
 /**
  * What would become of the shelf, in words.

@@ -1,10 +1,10 @@
 package undercroft.app.spells;
 
 import java.util.Locale;
-import undercroft.outlook.BatchOutlook;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.LotOutlook;
 import undercroft.outlook.WhatIf;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 import undercroft.plot.BandLayer;
 import undercroft.plot.Dash;
 import undercroft.plot.LineLayer;

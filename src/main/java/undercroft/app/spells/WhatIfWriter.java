@@ -3,9 +3,9 @@ package undercroft.app.spells;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import undercroft.outlook.Alert;
 import undercroft.outlook.WhatIf;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
 import undercroft.wording.Texts;
 
 /** Writes the answer to a supposition. */

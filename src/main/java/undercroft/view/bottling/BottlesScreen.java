@@ -12,7 +12,7 @@ import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.app.form.StockForm;
 import undercroft.bottling.FillOrder;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.view.edit.FormGrid;
 import undercroft.view.edit.RowsNode;
 import undercroft.wording.Texts;

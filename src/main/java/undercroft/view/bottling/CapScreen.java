@@ -7,7 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.form.CappingForm;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.edit.FormGrid;
 import undercroft.wording.Texts;

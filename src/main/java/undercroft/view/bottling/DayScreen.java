@@ -9,7 +9,7 @@ import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DayList;
 import undercroft.app.form.DraftForm;
 import undercroft.bottling.Step;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.wording.Texts;
 
 /** The day's list to tick, made for wet hands: wide rows, arrows to move, Space or Enter to tick. */

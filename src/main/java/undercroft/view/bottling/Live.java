@@ -6,7 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.wording.Texts;
 
 /** What follows from the draft, written anew at each change of it. */

@@ -16,7 +16,7 @@ import undercroft.app.bottling.DayList;
 import undercroft.app.bottling.Rail;
 import undercroft.app.bottling.Screen;
 import undercroft.app.form.DraftForm;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.wording.Texts;
 

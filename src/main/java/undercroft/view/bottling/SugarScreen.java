@@ -8,7 +8,7 @@ import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
 import undercroft.bottling.DoseLine;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.view.edit.FormGrid;
 import undercroft.wording.Texts;
 

@@ -5,8 +5,8 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import undercroft.app.form.Field;
-import undercroft.outlook.Alert;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.CautionNote;
 import undercroft.wording.Texts;
 

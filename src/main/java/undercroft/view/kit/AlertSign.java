@@ -7,7 +7,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Shape;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 
 /** The sign of an alert: open circle, open triangle, filled diamond. */
 public final class AlertSign extends StackPane {

@@ -6,7 +6,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import undercroft.app.ShelfPlan;
-import undercroft.outlook.Stage;
+import undercroft.outlook.lot.Stage;
 
 /** The bottles of a crate behind its front board: taken ones leave their slot empty, planned ones show faintly. */
 public final class BottleCanvas extends Canvas {

@@ -5,7 +5,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.wording.Texts;
 
 /** What to heed before touching bottles under pressure, in the flow of the page. */

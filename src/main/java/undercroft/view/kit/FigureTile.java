@@ -8,7 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
 import undercroft.app.BatchPage;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.wording.Texts;
 
 /** A key figure; a press tells where it comes from. */

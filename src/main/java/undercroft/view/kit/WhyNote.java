@@ -11,7 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import undercroft.app.BatchPage;
-import undercroft.outlook.Why;
+import undercroft.outlook.lot.Why;
 import undercroft.wording.Texts;
 
 /** Where a figure comes from: how it is reckoned, from what, what was taken for granted, and the source. */

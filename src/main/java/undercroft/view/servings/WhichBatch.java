@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 import undercroft.app.form.OccasionForm;
 import undercroft.app.form.ServingForm;
 import undercroft.app.servings.ServingsViewModel;
-import undercroft.outlook.ServingChoice;
+import undercroft.outlook.serving.ServingChoice;
 import undercroft.view.edit.FormGrid;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Texts;

@@ -10,7 +10,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import undercroft.app.ShelfPlan;
-import undercroft.outlook.Stage;
+import undercroft.outlook.lot.Stage;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.BottleCanvas;
 import undercroft.wording.Texts;

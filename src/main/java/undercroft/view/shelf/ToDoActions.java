@@ -13,7 +13,7 @@ import undercroft.app.form.ServingForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
-import undercroft.outlook.Task;
+import undercroft.outlook.task.Task;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Texts;

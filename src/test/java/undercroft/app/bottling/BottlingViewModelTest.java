@@ -19,7 +19,7 @@ import undercroft.app.form.WordsField;
 import undercroft.bottling.Step;
 import undercroft.cellar.Batch;
 import undercroft.cellar.FillingPlan;
-import undercroft.outlook.Alert;
+import undercroft.outlook.lot.Alert;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;

@@ -1,0 +1,14 @@
+package undercroft.outlook.lot;
+
+import undercroft.quantity.Interval;
+import undercroft.series.Band;
+
+/**
+ * Carbon dioxide in the bottles, volumes.
+ *
+ * @param atPresent now
+ * @param atEnd when everything fermentable is gone
+ * @param fractionDone share of the coming carbonation that has formed, 0 to 1
+ * @param trajectory from capping to the horizon
+ */
+public record CarbonationOutlook(Interval atPresent, Interval atEnd, Interval fractionDone, Band trajectory) {}

@@ -1,0 +1,13 @@
+package undercroft.outlook.lot;
+
+import undercroft.quantity.Interval;
+import undercroft.series.TimeSeries;
+
+/**
+ * Light the bottles have had: 1 is the dose at which a taster just notices.
+ *
+ * @param words the verdict in words
+ * @param perDay dose a day where they stand now (median)
+ * @param trajectory the dose adding up, a point a day (median)
+ */
+public record LightOutlook(Interval dose, double perDay, Alert alert, String words, TimeSeries trajectory) {}

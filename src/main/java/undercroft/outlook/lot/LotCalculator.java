@@ -1,0 +1,219 @@
+package undercroft.outlook.lot;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import undercroft.calc.ageing.MeanKineticTemperature;
+import undercroft.calc.conditioning.ConditioningEnsemble;
+import undercroft.calc.conditioning.ConditioningRun;
+import undercroft.calc.conditioning.ConditioningSigns;
+import undercroft.calc.conditioning.PressureForecast;
+import undercroft.calc.gas.ClosedBottle;
+import undercroft.calc.gas.HeatLimit;
+import undercroft.calc.gas.PressureLimits;
+import undercroft.calc.gas.PressureTable;
+import undercroft.calc.priming.Dosing;
+import undercroft.catalogue.BottleType;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.outlook.climate.LotClimate;
+import undercroft.outlook.climate.PlaceClimate;
+import undercroft.quantity.Carbonation;
+import undercroft.quantity.Interval;
+import undercroft.series.Band;
+import undercroft.series.TimeSeries;
+import undercroft.series.Track;
+
+/** From a lot, its batch's ensemble and its climate to its outlook. */
+final class LotCalculator {
+    private static final long DAY = 86_400;
+    /** How far ahead a peak of pressure raises an alert. */
+    private static final long PEAK_AHEAD = 60 * DAY;
+
+    private static final long CLOSELY_AHEAD = 30 * DAY;
+    private static final long CHANCE_AHEAD = 360 * DAY;
+
+    private final Batch batch;
+    private final Lot lot;
+    private final Instant at;
+    private final LotClimate climate;
+    private final BottleType type;
+    private final Cellar cellar;
+    private final Map<String, PlaceClimate> places;
+
+    LotCalculator(
+            Cellar cellar, Batch batch, Lot lot, Instant at, LotClimate climate, Map<String, PlaceClimate> places) {
+        this.places = places;
+        this.cellar = cellar;
+        this.batch = batch;
+        this.lot = lot;
+        this.at = at;
+        this.climate = climate;
+        this.type = bottleAsUsed(cellar.bottleType(lot.bottleTypeId()), lot);
+    }
+
+    /** The make with the lot's own colour, fill and wear. */
+    static BottleType bottleAsUsed(BottleType type, Lot lot) {
+        return type.asUsed(lot.colour(), lot.fillMillilitres(), lot.scuffed());
+    }
+
+    LotOutlook outlook(BatchChemistry chemistry, ConditioningEnsemble ensemble, ClosedBottle bottle) {
+        long capped = batch.cappedAt().orElseThrow().getEpochSecond();
+        Track bottles = climate.bottles();
+        TimeGrid moments = TimeGrid.of(capped, at.getEpochSecond(), bottles.timeAt(bottles.size() - 1));
+        ConditioningRun run = ensemble.run(bottles, capped, moments.instants());
+        CarbonationOutlook carbonation = new CarbonationOutlook(
+                run.carbonationVolumesAt(moments.present()),
+                run.finalCarbonationVolumes(),
+                run.fractionDoneAt(moments.present()),
+                run.carbonationVolumes());
+        Interval ready = run.readyEpochSeconds();
+        ReadyOutlook readyOutlook = new ReadyOutlook(
+                instant(ready.low()),
+                instant(ready.median()),
+                instant(ready.high()),
+                run.probabilityReadyBy(at.getEpochSecond()),
+                chance(run));
+        int left = lot.leftAt(at);
+        PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
+        PressureOutlook pressure = pressure(forecast, moments, left);
+        LightOutlook light = LightCalculator.of(cellar, batch, lot, type, at);
+        AgeingOutlook ageing = AgeingCalculator.of(batch, bottles, at, cellar.zone());
+        return new LotOutlook(
+                lot,
+                left,
+                cellar.place(lot.stayAt(at).placeId()),
+                carbonation,
+                pressure,
+                light,
+                ageing,
+                temperature(capped, moments),
+                readyOutlook,
+                progress(bottles, capped, carbonation),
+                new SpellExposures(lot, bottles, places, at)
+                        .of(new SpellExposures.Pressures(
+                                forecast,
+                                pressure.trajectory(),
+                                pressure.workingPressureBar(),
+                                bottle,
+                                chemistry.refermentation().beerFactor().median(),
+                                carbonation.atPresent())));
+    }
+
+    /** Every six hours for a month, then daily for as long as the median course is told. */
+    private TimeSeries chance(ConditioningRun run) {
+        TimeSeries.Builder chance = new TimeSeries.Builder();
+        long now = at.getEpochSecond();
+        for (long ahead = 0; ahead <= CHANCE_AHEAD; ahead += ahead < CLOSELY_AHEAD ? DAY / 4 : DAY) {
+            chance.add(now + ahead, run.probabilityReadyBy(now + ahead));
+        }
+        return chance.build();
+    }
+
+    private static PressureForecast forecast(
+            BatchChemistry chemistry, ConditioningEnsemble ensemble, ConditioningRun run, ClosedBottle bottle) {
+        double most = Math.min(
+                ClosedBottle.MOST_GRAMS_PER_LITRE,
+                1.4 * run.finalCarbonationVolumes().high() * Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME);
+        PressureTable table = PressureTable.of(
+                bottle,
+                Math.max(4, most),
+                chemistry.refermentation().beerFactor().median());
+        return new PressureForecast(ensemble, run, table);
+    }
+
+    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, int left) {
+        Track bottles = climate.bottles();
+        Band trajectory = forecast.trajectory(bottles);
+        int present = moments.present();
+        double now = bottles.valueAt(bottles.indexAt(at.getEpochSecond()));
+        double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
+        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
+        double strongest = dosing.strongestOf(Math.max(1, left));
+        PressureLimits limits = PressureLimits.of(type);
+        HeatLimit heat = forecast.heatLimit(limits.workingPressureBar()).cappedAt(limits.warmestCelsius());
+        double heatCelsius =
+                switch (heat.reach()) {
+                    case NOT_REACHED -> Double.POSITIVE_INFINITY;
+                    case BEYOND_WHEN_COLD -> -1;
+                    case PRESSURE, LIQUID_FULL, MATERIAL -> heat.celsius();
+                };
+        int aheadUntil = trajectory.indexAtOrBefore(at.getEpochSecond() + PEAK_AHEAD) + 1;
+        Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
+        Interval peakAhead = peak(trajectory, present, Math.max(present + 1, aheadUntil));
+        Interval memory = PressureForecast.memory(trajectory, present + 1);
+        Alert alert = Alerts.ofPressure(
+                strongestNow,
+                peakAhead,
+                type.isGlass() && memory.high() > limits.minuteStrengthBar(),
+                heatCelsius,
+                limits,
+                left > 0);
+        return new PressureOutlook(
+                forecast.at(present, now, spread),
+                peak(trajectory, 0, present + 1),
+                peakAhead,
+                strongestNow,
+                memory,
+                limits.workingPressureBar(),
+                limits.cautionBar(),
+                heatCelsius,
+                type,
+                alert,
+                trajectory);
+    }
+
+    private LotOutlook.Progress progress(Track bottles, long capped, CarbonationOutlook carbonation) {
+        double done = carbonation.fractionDone().median();
+        ConditioningSigns signs =
+                ConditioningSigns.at(batch.yeast().strain(), bottles, capped, at.getEpochSecond(), done);
+        if (done >= LotOutlook.CARBONATED) {
+            return LotOutlook.Progress.DONE;
+        }
+        boolean hotNow = bottles.valueAt(bottles.indexAt(at.getEpochSecond()))
+                > batch.yeast().strain().tooHotCelsius();
+        if (signs.tooHot() && hotNow) {
+            return LotOutlook.Progress.TOO_HOT;
+        }
+        if (signs.stalled()) {
+            return LotOutlook.Progress.STALLED;
+        }
+        return signs.slow() ? LotOutlook.Progress.SLOW : LotOutlook.Progress.WORKING;
+    }
+
+    private TemperatureOutlook temperature(long capped, TimeGrid moments) {
+        Track bottles = climate.bottles();
+        long until = Math.max(at.getEpochSecond(), capped + 3600);
+        double warmest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i <= bottles.indexAt(at.getEpochSecond()); i++) {
+            warmest = Math.max(warmest, bottles.valueAt(i));
+        }
+        return new TemperatureOutlook(
+                bottles.valueAt(bottles.indexAt(at.getEpochSecond())),
+                MeanKineticTemperature.of(bottles, capped, until),
+                warmest,
+                climate.coverage(),
+                climate.air(),
+                moments.temperatureBand(bottles),
+                climate.gaps());
+    }
+
+    static Interval peak(Band trajectory, int fromInclusive, int untilExclusive) {
+        double low = Double.NEGATIVE_INFINITY;
+        double median = Double.NEGATIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = fromInclusive; i < untilExclusive; i++) {
+            low = Math.max(low, trajectory.lowAt(i));
+            median = Math.max(median, trajectory.medianAt(i));
+            high = Math.max(high, trajectory.highAt(i));
+        }
+        return Interval.of(low, median, high);
+    }
+
+    private static Optional<Instant> instant(double epochSecond) {
+        return Double.isInfinite(epochSecond)
+                ? Optional.empty()
+                : Optional.of(Instant.ofEpochSecond(Math.round(epochSecond)));
+    }
+}

@@ -1,0 +1,72 @@
+package undercroft.outlook.lot;
+
+import java.util.List;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+
+/**
+ * Everything known of a capped lot at an instant, and what is to be expected.
+ *
+ * @param strains what the spells of its places did to its bottles, by places in order of stay, then by time
+ */
+public record LotOutlook(
+        Lot lot,
+        int left,
+        Place place,
+        CarbonationOutlook carbonation,
+        PressureOutlook pressure,
+        LightOutlook light,
+        AgeingOutlook ageing,
+        TemperatureOutlook temperature,
+        ReadyOutlook ready,
+        Progress progress,
+        List<SpellExposure> strains) {
+    /** From this share of the sugar on a beer counts as carbonated. */
+    static final double CARBONATED = 0.95;
+
+    public LotOutlook {
+        strains = List.copyOf(strains);
+    }
+
+    /** A lot that no spell touched. */
+    public LotOutlook(
+            Lot lot,
+            int left,
+            Place place,
+            CarbonationOutlook carbonation,
+            PressureOutlook pressure,
+            LightOutlook light,
+            AgeingOutlook ageing,
+            TemperatureOutlook temperature,
+            ReadyOutlook ready,
+            Progress progress) {
+        this(lot, left, place, carbonation, pressure, light, ageing, temperature, ready, progress, List.of());
+    }
+
+    /** How the yeast is doing where the lot stands. */
+    public enum Progress {
+        WORKING,
+        SLOW,
+        STALLED,
+        TOO_HOT,
+        DONE
+    }
+
+    /** How far this lot has come: parts of a batch may stand in different places. */
+    public Stage stage() {
+        if (left == 0) {
+            return Stage.EMPTY;
+        }
+        if (carbonation.fractionDone().median() < CARBONATED) {
+            return Stage.CARBONATING;
+        }
+        if (ready.probabilityNow() < 0.5) {
+            return Stage.CLEARING;
+        }
+        return ageing.daysUsed().median() > ageing.budgetDays().median() ? Stage.PAST_BEST_BEFORE : Stage.READY;
+    }
+
+    public Alert alert() {
+        return pressure.alert().or(light.alert());
+    }
+}

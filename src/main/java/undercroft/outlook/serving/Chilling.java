@@ -1,0 +1,32 @@
+package undercroft.outlook.serving;
+
+import java.time.Instant;
+import undercroft.catalogue.BottleType;
+import undercroft.catalogue.CoolingMedium;
+import undercroft.series.TimeSeries;
+
+/**
+ * How the bottles of a pour get cold.
+ *
+ * @param lotId the lot they come from
+ * @param bottles that go in together
+ * @param fromCelsius where they stand until then
+ * @param coldCelsius the cold place as it really is
+ * @param wantedCelsius in the glass
+ * @param coolingMinutes until they are cold; 0 when they are already
+ * @param clearingHours upright in the cold; 0 in ice water or a freezer
+ * @param coldFrom when they are cold, if they go in as planned
+ * @param trajectory temperature of the beer up to the pour, °C; empty when there is no time left
+ */
+public record Chilling(
+        String lotId,
+        BottleType bottle,
+        int bottles,
+        CoolingMedium coolingMedium,
+        double fromCelsius,
+        double coldCelsius,
+        double wantedCelsius,
+        double coolingMinutes,
+        double clearingHours,
+        Instant coldFrom,
+        TimeSeries trajectory) {}

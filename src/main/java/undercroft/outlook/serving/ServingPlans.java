@@ -1,0 +1,164 @@
+package undercroft.outlook.serving;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import undercroft.calc.chill.ChillPlan;
+import undercroft.calc.chill.ChillTrajectory;
+import undercroft.catalogue.CoolingMedium;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Serving;
+import undercroft.outlook.Wording;
+import undercroft.outlook.climate.PlaceClimate;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.series.TimeSeries;
+
+/** When the bottles of each pour that is still to come go into the cold. */
+public final class ServingPlans {
+    private static final double ALREADY_COLD_KELVIN = 1.5;
+    private static final long SHOWN_BEFORE_SECONDS = 6 * 3600;
+    /** A place colder than this is a freezer of its own, whose log is believed. */
+    private static final double FREEZER_AT_MOST_CELSIUS = -5;
+
+    private final Cellar cellar;
+    private final Map<String, PlaceClimate> places;
+    private final Instant at;
+    private final Wording words;
+
+    public ServingPlans(Cellar cellar, Map<String, PlaceClimate> places, Instant at, Wording words) {
+        this.cellar = cellar;
+        this.places = places;
+        this.at = at;
+        this.words = words;
+    }
+
+    public List<ServingPlan> of(List<BatchOutlook> batches) {
+        List<ServingPlan> plans = new ArrayList<>();
+        for (Serving serving : cellar.servings()) {
+            if (serving.at().isAfter(at)) {
+                batches.stream()
+                        .filter(batch -> batch.id().equals(serving.batchId()) && batch.isCapped())
+                        .findFirst()
+                        .ifPresent(batch -> plans.add(plan(serving, batch)));
+            }
+        }
+        plans.sort(Comparator.comparing(plan -> plan.serving().at()));
+        return plans;
+    }
+
+    private ServingPlan plan(Serving serving, BatchOutlook batch) {
+        LotOutlook lot = lotFor(serving, batch);
+        Batch beer = batch.batch();
+        double cold = coldCelsius(serving);
+        double wanted = serving.glassCelsius()
+                .orElse(beer.beer().kind().servingCelsius().median());
+        boolean there =
+                serving.coolingMedium().isGoodForResting() && lot.place().id().equals(serving.placeId());
+        double from = there
+                ? Math.min(lot.temperature().nowCelsius(), cold + ALREADY_COLD_KELVIN)
+                : lot.temperature().nowCelsius();
+        ChillPlan plan = ChillPlan.backwards(
+                serving.at().getEpochSecond(),
+                lot.pressure().bottle(),
+                serving.bottles(),
+                from,
+                cold,
+                wanted,
+                beer.yeast().flocculation(),
+                serving.coolingMedium());
+        Instant exact = Instant.ofEpochSecond(plan.putInEpochSecond());
+        Optional<Instant> chillFrom = there
+                ? Optional.of(lot.lot().stayAt(at).from())
+                : exact.isBefore(at) ? Optional.empty() : Optional.of(putIn(plan, exact, serving));
+        Instant stops = there ? serving.at() : chillFrom.orElse(at);
+        double probability = lot.ready().probabilityBy(stops);
+        Chilling chilling = chilling(serving, lot, plan, there, from, cold, wanted, chillFrom);
+        Instant takeOut = Instant.ofEpochSecond(plan.takeOutEpochSecond());
+        return new ServingPlan(
+                serving,
+                chillFrom,
+                takeOut,
+                probability >= 0.5,
+                new ServingReasons(words, cellar, serving, lot, plan, chilling, takeOut)
+                        .sentence(there, chillFrom, probability),
+                probability,
+                Optional.of(chilling),
+                new ServingConcerns(words, cellar, at, serving, batch, lot, plan, chilling)
+                        .all(chillFrom, probability));
+    }
+
+    /** By day for what stands for hours; to the minute for what is only dipped. Never before now. */
+    private Instant putIn(ChillPlan plan, Instant exact, Serving serving) {
+        Instant latest = serving.coolingMedium().isGoodForResting() ? plan.putInWhileAwake(words.zone()) : exact;
+        return latest.isBefore(at) ? at : latest;
+    }
+
+    private Chilling chilling(
+            Serving serving,
+            LotOutlook lot,
+            ChillPlan plan,
+            boolean there,
+            double from,
+            double cold,
+            double wanted,
+            Optional<Instant> chillFrom) {
+        long putIn = there
+                ? Math.max(at.getEpochSecond(), plan.takeOutEpochSecond() - SHOWN_BEFORE_SECONDS)
+                : chillFrom.orElse(at).getEpochSecond();
+        TimeSeries trajectory = ChillTrajectory.of(
+                plan,
+                lot.pressure().bottle(),
+                serving.coolingMedium(),
+                serving.bottles(),
+                putIn,
+                there ? cold : from,
+                cold);
+        return new Chilling(
+                lot.lot().id(),
+                lot.pressure().bottle(),
+                serving.bottles(),
+                serving.coolingMedium(),
+                from,
+                cold,
+                wanted,
+                there ? 0 : plan.coolingMinutes(),
+                plan.clearingHours(),
+                Instant.ofEpochSecond(there ? putIn : putIn + Math.round(plan.coolingMinutes() * 60)),
+                trajectory);
+    }
+
+    /** The lot in the fridge already, if it is enough; otherwise the biggest one. */
+    private static LotOutlook lotFor(Serving serving, BatchOutlook batch) {
+        return batch.lots().stream()
+                .filter(lot -> lot.place().id().equals(serving.placeId()) && lot.left() >= serving.bottles())
+                .findFirst()
+                .orElseGet(batch::mainLot);
+    }
+
+    /** A fridge or room as its log tells; a bucket or a freezer as such things are, whatever place it stands in. */
+    private double coldCelsius(Serving serving) {
+        double place = meanAround(serving);
+        CoolingMedium coolingMedium = serving.coolingMedium();
+        if (coolingMedium.isGoodForResting()
+                || (coolingMedium == CoolingMedium.FREEZER && place < FREEZER_AT_MOST_CELSIUS)) {
+            return place;
+        }
+        return coolingMedium.usualCelsius();
+    }
+
+    private double meanAround(Serving serving) {
+        PlaceClimate place = places.get(serving.placeId());
+        int last = place.bottles().indexAt(serving.at().getEpochSecond());
+        int first = Math.max(0, last - 24);
+        double sum = 0;
+        for (int i = first; i <= last; i++) {
+            sum += place.bottles().valueAt(i);
+        }
+        return sum / (last - first + 1);
+    }
+}

@@ -1,0 +1,159 @@
+package undercroft.outlook.spell;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import undercroft.calc.ageing.ShelfLife;
+import undercroft.calc.conditioning.CardinalTemperatures;
+import undercroft.calc.spell.Spell;
+import undercroft.calc.spell.YeastLimits;
+import undercroft.catalogue.YeastStrain;
+import undercroft.outlook.Wording;
+import undercroft.outlook.climate.PlaceClimate;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.SpellExposure;
+import undercroft.series.Band;
+import undercroft.series.Track;
+
+/** What the spells of the places did to the lots that stood there. */
+public final class SpellReviews {
+    private static final double REFERENCE_CELSIUS = 21;
+    private static final double FROST_CELSIUS = 2;
+    private static final double STILL_WORKING = 0.97;
+
+    private final Map<String, PlaceClimate> places;
+    private final SpellVerdicts verdicts;
+
+    public SpellReviews(Map<String, PlaceClimate> places, Instant at, Wording words) {
+        this.places = places;
+        this.verdicts = new SpellVerdicts(at, words);
+    }
+
+    /** Newest first; only spells that some bottles felt. */
+    public List<SpellReview> of(List<BatchOutlook> batches) {
+        List<SpellReview> reviews = new ArrayList<>();
+        for (PlaceClimate place : places.values()) {
+            for (Spell spell : place.spells()) {
+                List<SpellImpact> impacts = impacts(place, spell, batches);
+                if (!impacts.isEmpty()) {
+                    reviews.add(new SpellReview(
+                            place.place(),
+                            Instant.ofEpochSecond(spell.span().fromInclusive()),
+                            Instant.ofEpochSecond(spell.span().untilExclusive()),
+                            spell.peakCelsius(),
+                            spell.kind() == Spell.Kind.WARM,
+                            spell.certain(),
+                            impacts));
+                }
+            }
+        }
+        reviews.sort(Comparator.comparing(SpellReview::from).reversed());
+        return reviews;
+    }
+
+    private List<SpellImpact> impacts(PlaceClimate place, Spell spell, List<BatchOutlook> batches) {
+        List<SpellImpact> impacts = new ArrayList<>();
+        for (BatchOutlook batch : batches) {
+            SpellImpact worst = null;
+            for (LotOutlook lot : batch.lots()) {
+                Optional<SpellExposure> strain = strain(lot, place, spell);
+                if (strain.isPresent() && concerns(batch, lot, spell)) {
+                    SpellImpact impact = impact(batch, lot, place, spell, strain.get());
+                    if (worst == null || isWorse(impact, worst)) {
+                        worst = impact;
+                    }
+                }
+            }
+            if (worst != null) {
+                impacts.add(worst);
+            }
+        }
+        impacts.sort(Comparator.comparing(SpellImpact::alert)
+                .thenComparingDouble(impact -> impact.peakBarGauge().high())
+                .reversed());
+        return impacts;
+    }
+
+    private static boolean isWorse(SpellImpact one, SpellImpact other) {
+        int alerts = one.alert().compareTo(other.alert());
+        return alerts > 0
+                || (alerts == 0
+                        && one.peakBarGauge().high() > other.peakBarGauge().high());
+    }
+
+    private static Optional<SpellExposure> strain(LotOutlook lot, PlaceClimate place, Spell spell) {
+        return lot.strains().stream()
+                .filter(strain -> strain.placeId().equals(place.place().id())
+                        && strain.spell().equals(spell.span()))
+                .max(Comparator.comparingDouble(strain -> strain.peakBarGauge().high()));
+    }
+
+    /** Cool weather is nobody's business but that of yeast still at work, and a yeast's limit only that of its own beer. */
+    private static boolean concerns(BatchOutlook batch, LotOutlook lot, Spell spell) {
+        YeastLimits limits = YeastLimits.of(batch.batch().yeast().strain());
+        boolean limit = spell.cause() == Spell.Cause.LIMIT;
+        if (spell.kind() == Spell.Kind.WARM) {
+            return !limit || spell.peakCelsius() > limits.warmCelsius();
+        }
+        boolean stall = limit && spell.baselineCelsius() > 0;
+        if (stall && spell.peakCelsius() > limits.stallCelsius()) {
+            return false;
+        }
+        return (spell.peakCelsius() <= FROST_CELSIUS && !stall) || wasWorking(lot, spell);
+    }
+
+    private static boolean wasWorking(LotOutlook lot, Spell spell) {
+        Band trajectory = lot.carbonation().trajectory();
+        int before = Math.max(0, trajectory.indexAtOrBefore(spell.span().fromInclusive()));
+        return trajectory.medianAt(before)
+                < STILL_WORKING * lot.carbonation().atEnd().median();
+    }
+
+    private SpellImpact impact(
+            BatchOutlook batch, LotOutlook lot, PlaceClimate place, Spell spell, SpellExposure strain) {
+        long from = strain.stay().fromInclusive();
+        long until = strain.stay().untilExclusive();
+        Track bottles = place.bottles();
+        double shelf = ShelfLife.spellCost(
+                        bottles,
+                        from,
+                        until,
+                        spell.baselineCelsius(),
+                        batch.batch().fillingMethod())
+                .median();
+        double gained =
+                conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
+        SpellVerdicts.Verdict verdict = verdicts.of(spell, lot, strain, shelf);
+        return new SpellImpact(
+                batch.id(),
+                batch.batch().name(),
+                lot.lot().id(),
+                Instant.ofEpochSecond(from),
+                Instant.ofEpochSecond(until),
+                strain.peakBarGauge(),
+                strain.hoursOverLimit(),
+                strain.memoryBeforeBar(),
+                strain.memoryAfterBar(),
+                strain.mayHaveBeenFull(),
+                shelf,
+                gained,
+                verdict.alert(),
+                verdict.advice(),
+                verdict.words());
+    }
+
+    private static double conditioningGained(YeastStrain strain, Track bottles, long from, long until, double usual) {
+        CardinalTemperatures cardinal =
+                new CardinalTemperatures(strain.minimumCelsius(), strain.optimumCelsius(), strain.maximumCelsius());
+        double reference = cardinal.share(REFERENCE_CELSIUS);
+        double sum = 0;
+        for (int i = bottles.indexAt(from); i < bottles.indexAt(until); i++) {
+            sum += cardinal.share(bottles.valueAt(i)) - cardinal.share(usual);
+        }
+        return sum / reference * bottles.stepSeconds() / 86_400;
+    }
+}

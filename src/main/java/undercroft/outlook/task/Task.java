@@ -1,0 +1,57 @@
+package undercroft.outlook.task;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import undercroft.outlook.lot.Alert;
+
+/**
+ * Something the shelf wants from a person.
+ *
+ * @param part the lot or the pour it is about, where it is not the whole batch
+ */
+public record Task(Kind kind, Alert alert, Instant when, String batchId, String part, String what, String why) {
+    /** About a whole batch. */
+    public Task(Kind kind, Alert alert, Instant when, String batchId, String what, String why) {
+        this(kind, alert, when, batchId, "", what, why);
+    }
+
+    /**
+     * Names the task, the same each time the shelf is looked at. One that has come to {@link Alert#ACT} is another than it
+     * was before, so that what was put away comes back when it gets serious.
+     */
+    public String key() {
+        String name = kind.name().toLowerCase(Locale.ROOT).replace('_', '-') + "/" + batchId;
+        return name + (part.isEmpty() ? "" : "/" + part) + (alert == Alert.ACT ? "/act" : "");
+    }
+
+    /** Kinds of task, most urgent first. */
+    public enum Kind {
+        COOL_BEFORE_TOUCHING(3),
+        LOOK_AT_THE_OTHERS(0),
+        MOVE_COOLER(3),
+        COVER_FROM_LIGHT(3),
+        MOVE_WARMER(3),
+        CHILL(0),
+        CHECK_READINGS(14),
+        READ_GAUGE(4),
+        FIRST_TASTE(0),
+        DRINK_SOON(14),
+        CLOSE_BATCH(0);
+
+        private final int restDays;
+
+        Kind(int restDays) {
+            this.restDays = restDays;
+        }
+
+        /**
+         * For how long it is not asked for again once a person says it is done; empty for good. What is about a state, such
+         * as light on a shelf, comes back when the state has not changed by then.
+         */
+        public Optional<Duration> restWhenDone() {
+            return restDays == 0 ? Optional.empty() : Optional.of(Duration.ofDays(restDays));
+        }
+    }
+}

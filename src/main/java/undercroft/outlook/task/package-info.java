@@ -1,0 +1,2 @@
+/** What the shelf wants from a person in the next days. */
+package undercroft.outlook.task;
