@@ -11,7 +11,6 @@ import undercroft.quantity.Interval;
 public final class FinishedPressure {
     private static final double STEP_KELVIN = PressureTable.STEP_KELVIN;
     private static final double COLDEST = 0;
-    private static final double MOST_OVER_AVERAGE = 1.6;
 
     private final PossibleContents contents;
     private final PressureTable table;
@@ -23,16 +22,16 @@ public final class FinishedPressure {
 
     /** The bottle with all the contents it may have. */
     public static FinishedPressure of(ClosedBottle bottle, PossibleContents contents) {
-        double most = 4;
-        for (int v = 0; v < contents.size(); v++) {
-            most = Math.max(most, contents.gramsPerLitre(v, MOST_OVER_AVERAGE));
-        }
         double middle = 0;
         for (int v = 0; v < contents.size(); v++) {
             middle += contents.beerFactor(v) / contents.size();
         }
-        return new FinishedPressure(
-                contents, PressureTable.of(bottle, Math.min(most, ClosedBottle.MOST_GRAMS_PER_LITRE), middle));
+        return new FinishedPressure(contents, PressureTable.of(bottle, ClosedBottle.MOST_GRAMS_PER_LITRE, middle));
+    }
+
+    /** The same bottle with other contents of like beer; what was prepared for it is used again. */
+    public FinishedPressure holding(PossibleContents others) {
+        return new FinishedPressure(others, table);
     }
 
     /**
