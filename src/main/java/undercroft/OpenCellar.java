@@ -51,7 +51,7 @@ final class OpenCellar implements CellarChooser {
             DateTimeFormatter.ofPattern("'as it was until' d MMMM yyyy, HH:mm", Locale.ENGLISH);
 
     private final Stage stage;
-    private final HostEnvironment machine;
+    private final HostEnvironment host;
     private final Clock clock;
     private final RecentCellars recents;
     private final BooleanProperty dark = new SimpleBooleanProperty(this, "dark");
@@ -62,12 +62,12 @@ final class OpenCellar implements CellarChooser {
     private FollowedLogs followed;
     private Path folder;
 
-    OpenCellar(Stage stage, HostEnvironment machine, Clock clock) {
+    OpenCellar(Stage stage, HostEnvironment host, Clock clock) {
         this.stage = stage;
-        this.machine = machine;
+        this.host = host;
         this.clock = clock;
-        this.recents = RecentCellars.in(machine.settingsFolder());
-        WindowPreferences memory = new WindowPreferences(machine.settingsFolder());
+        this.recents = RecentCellars.in(host.settingsFolder());
+        WindowPreferences memory = new WindowPreferences(host.settingsFolder());
         dark.set(memory.wasDark());
         dark.addListener((property, before, after) -> memory.keepDark(after));
     }
@@ -201,7 +201,7 @@ final class OpenCellar implements CellarChooser {
     private Path choose(String title) {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(title);
-        chooser.setInitialDirectory(machine.home().toFile());
+        chooser.setInitialDirectory(host.home().toFile());
         File chosen = chooser.showDialog(stage);
         return chosen == null ? null : chosen.toPath();
     }

@@ -5,7 +5,7 @@ package undercroft.catalogue;
  * oxygen), and how much air is left under the cap (with the pressure calculation).
  */
 public enum FillingMethod implements Listed {
-    CAPPED_ON_FOAM("capped-on-foam", "capped on foam", 1),
+    FOAM_CAPPED("foam-capped", "capped on foam", 1),
     CAREFUL("careful", "filled quietly from the bottom", 1.2),
     SPLASHED("splashed", "splashed or capped over air", 1.75),
     /** Nobody said; aged as if filled quietly. */

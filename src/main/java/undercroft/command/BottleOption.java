@@ -39,7 +39,7 @@ final class BottleOption {
         double beer = fill == null
                 ? pattern.fillMillilitres()
                 : Typed.read("--fill", fill, Volume::parse).millilitres();
-        return Faults.naming(
+        return OptionFaults.naming(
                 () -> new BottleType(
                         made == null ? "given" : made.id(),
                         made == null ? "bottle as given" : made.label(),

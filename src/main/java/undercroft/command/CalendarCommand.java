@@ -14,7 +14,7 @@ import undercroft.report.ShelfCalendar;
 import undercroft.store.CellarStore;
 
 @Command(name = "calendar", description = "Writes pours, first tastes and best-before dates as iCalendar.")
-final class CalendarCommand extends Question {
+final class CalendarCommand extends AnswerCommand {
     @Parameters(index = "0", paramLabel = "folder", description = "the cellar folder")
     private Path folder;
 

@@ -15,7 +15,7 @@ import undercroft.quantity.Volume;
 import undercroft.report.Answer;
 
 @Command(name = "dose", description = "Priming sugar for a batch.")
-final class DoseCommand extends Question {
+final class DoseCommand extends AnswerCommand {
     @Option(names = "--beer", required = true, description = "beer to be primed, like 19L or 5gal")
     private String beer;
 
@@ -45,7 +45,7 @@ final class DoseCommand extends Question {
         Carbonation wanted = Typed.read("--target", target, Carbonation::parse);
         Sugar sugar = Listed.find(Sugars.STANDARD, sugarId, "--sugar");
         double metres = Typed.number("--altitude", altitude, -400, 5000, "m");
-        PrimingDose dose = Faults.naming(
+        PrimingDose dose = OptionFaults.naming(
                 () -> PrimingDose.forTarget(
                         sugar, volume.litres(), temperature.celsius(), wanted, Atmosphere.barAt(metres)),
                 "beerLitres",

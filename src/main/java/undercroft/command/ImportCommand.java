@@ -29,7 +29,7 @@ import undercroft.store.logger.Reason;
 import undercroft.store.logger.TimeFormat;
 
 @Command(name = "import", description = "Takes a logger's file into a place; safe to repeat.")
-final class ImportCommand extends Question {
+final class ImportCommand extends AnswerCommand {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.ENGLISH);
     private static final Map<String, TimeFormat> ORDERS =
             Map.of("ymd", TimeFormat.YEAR_FIRST, "dmy", TimeFormat.DAY_FIRST, "mdy", TimeFormat.MONTH_FIRST);

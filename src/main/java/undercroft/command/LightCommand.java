@@ -18,7 +18,7 @@ import undercroft.catalogue.Listed;
 import undercroft.report.Answer;
 
 @Command(name = "light", description = "What light does to beer in a bottle.")
-final class LightCommand extends Question {
+final class LightCommand extends AnswerCommand {
     @Option(names = "--glass", required = true, description = "colour, like amber, green or flint")
     private String glass;
 

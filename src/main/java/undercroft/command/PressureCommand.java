@@ -21,7 +21,7 @@ import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
 
 @Command(name = "pressure", description = "Pressure at rest in a closed bottle.")
-final class PressureCommand extends Question {
+final class PressureCommand extends AnswerCommand {
     private static final double USUAL_EXTRACT = 40;
     private static final double USUAL_PLATO = 12;
 
@@ -110,7 +110,7 @@ final class PressureCommand extends Question {
         Interval usual = BeerFactor.of(strength, USUAL_EXTRACT);
         Interval factor =
                 beerFactor == null ? usual : Interval.exactly(Typed.number("--beer-factor", beerFactor, 0.56, 1.1, ""));
-        ClosedBottle closed = Faults.naming(
+        ClosedBottle closed = OptionFaults.naming(
                 () -> ClosedBottle.of(type.brimfulMillilitres(), type.fillMillilitres(), strength, capping, atmosphere),
                 "cappedAtCelsius",
                 "--capped-at",

@@ -13,7 +13,7 @@ import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;
 
 @Command(name = "report", description = "Writes the shelf as report.json, index.html and series.")
-final class ReportCommand extends Question {
+final class ReportCommand extends AnswerCommand {
     @Parameters(index = "0", paramLabel = "folder", description = "the cellar folder")
     private Path folder;
 

@@ -112,7 +112,7 @@ public final class BatchPicture {
         for (Reading reading : batch.batch().readings()) {
             if (reading instanceof Reading.Gauge gauge
                     && gauge.lotId().equals(lot.lot().id())) {
-                double value = units.pressure(gauge.barGauge());
+                double value = units.pressure(gauge.gaugeBar());
                 points.add(new PointLayer.Point(gauge.at().getEpochSecond(), value, value, value));
             }
         }

@@ -14,6 +14,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
 import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Packaging;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
@@ -29,14 +30,28 @@ final class BatchJson {
         Beer beer = fields.object("beer", BatchJson::readBeer);
         Yeast yeast = fields.object("yeast", BatchJson::readYeast);
         Priming priming = fields.object("priming", BatchJson::readPriming);
-        FillingMethod fillingMethod = fields.listed(FillingMethod.class, "fillHabit");
+        FillingMethod method = fields.listed(FillingMethod.class, "fillingMethod");
+        OptionalDouble beerCelsius = fields.optionalNumber("beerCelsiusAtCapping");
+        OptionalDouble kegged = fields.optionalNumber("keggedLitres");
         Optional<Instant> cappedAt = fields.optionalInstant("cappedAt");
         List<Lot> lots = fields.list("lots", LotJson::read);
         List<Reading> readings = fields.optionalList("readings", ReadingJson::read);
         String notes = fields.note("notes");
         Optional<FillingPlan> plan = Optional.ofNullable(fields.optionalObject("plan", FillingPlanJson::read, null));
-        return fields.made(
-                () -> new Batch(id, name, beer, yeast, priming, fillingMethod, cappedAt, lots, readings, notes, plan));
+        boolean leaveOut = fields.optionalFlag("leaveOutOfLearning");
+        return fields.made(() -> new Batch(
+                id,
+                name,
+                beer,
+                yeast,
+                priming,
+                new Packaging(method, beerCelsius, kegged.orElse(0)),
+                cappedAt,
+                lots,
+                readings,
+                notes,
+                plan,
+                leaveOut));
     }
 
     static ObjectNode write(Batch batch) {
@@ -46,45 +61,62 @@ final class BatchJson {
                 .put("beer", writeBeer(batch.beer()))
                 .put("yeast", writeYeast(batch.yeast()))
                 .put("priming", writePriming(batch.priming()))
-                .put("fillHabit", batch.fillingMethod())
+                .put("fillingMethod", batch.fillingMethod())
+                .putTold("beerCelsiusAtCapping", batch.packaging().beerCelsiusAtCapping())
+                .putTold("keggedLitres", aboveZero(batch.packaging().keggedLitres()))
                 .put("cappedAt", batch.cappedAt().map(Instant::toString).orElse(null))
                 .put("lots", batch.lots(), LotJson::write)
                 .put("readings", batch.readings(), ReadingJson::write)
-                .put("notes", batch.notes());
+                .put("notes", batch.notes())
+                .putTold("leaveOutOfLearning", batch.leaveOutOfLearning());
         batch.plan().ifPresent(plan -> writer.put("plan", FillingPlanJson.write(plan)));
         return writer.node();
     }
 
+    private static OptionalDouble aboveZero(double litres) {
+        return litres > 0 ? OptionalDouble.of(litres) : OptionalDouble.empty();
+    }
+
     private static Beer readBeer(JsonFields fields) {
-        BeerStyle kind = fields.listed(BeerStyle.class, "kind");
+        BeerStyle kind = fields.listed(BeerStyle.class, "style");
         double abvPercent = fields.number("abvPercent");
         double bitternessIbu = fields.number("bitternessIbu");
         double reducedHopShare = fields.number("reducedHopShare");
         double colourEbc = fields.number("colourEbc");
         double warmestCelsius = fields.number("warmestCelsius");
-        OptionalDouble atBottling = fields.optionalNumber("gravityAtBottling");
-        OptionalDouble expected = fields.optionalNumber("expectedFinalGravity");
+        OptionalDouble atBottling = fields.optionalNumber("specificGravityAtBottling");
+        boolean includesPriming = fields.optionalFlag("gravityIncludesPriming");
+        OptionalDouble expected = fields.optionalNumber("expectedFinalSpecificGravity");
         return fields.made(() -> new Beer(
-                kind, abvPercent, bitternessIbu, reducedHopShare, colourEbc, warmestCelsius, atBottling, expected));
+                kind,
+                abvPercent,
+                bitternessIbu,
+                reducedHopShare,
+                colourEbc,
+                warmestCelsius,
+                atBottling,
+                includesPriming,
+                expected));
     }
 
     private static ObjectNode writeBeer(Beer beer) {
         return new JsonWriter()
-                .put("kind", beer.kind())
+                .put("style", beer.kind())
                 .put("abvPercent", beer.abvPercent())
                 .put("bitternessIbu", beer.bitternessIbu())
                 .put("reducedHopShare", beer.reducedHopShare())
                 .put("colourEbc", beer.colourEbc())
                 .put("warmestCelsius", beer.warmestCelsius())
-                .put("gravityAtBottling", beer.gravityAtBottling())
-                .put("expectedFinalGravity", beer.expectedFinalGravity())
+                .put("specificGravityAtBottling", beer.gravityAtBottling())
+                .putTold("gravityIncludesPriming", beer.gravityIncludesPriming())
+                .put("expectedFinalSpecificGravity", beer.expectedFinalGravity())
                 .node();
     }
 
     private static Yeast readYeast(JsonFields fields) {
         YeastStrain strain = fields.listed(YeastStrain.class, "strain");
         YeastState state = fields.listed(YeastState.class, "state");
-        Flocculation flocculation = fields.listed(Flocculation.class, "settling");
+        Flocculation flocculation = fields.listed(Flocculation.class, "flocculation");
         boolean fermentsDextrins = fields.flag("fermentsDextrins");
         return fields.made(() -> new Yeast(strain, state, flocculation, fermentsDextrins));
     }
@@ -93,7 +125,7 @@ final class BatchJson {
         return new JsonWriter()
                 .put("strain", yeast.strain())
                 .put("state", yeast.state())
-                .put("settling", yeast.flocculation())
+                .put("flocculation", yeast.flocculation())
                 .put("fermentsDextrins", yeast.fermentsDextrins())
                 .node();
     }

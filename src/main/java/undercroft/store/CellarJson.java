@@ -21,16 +21,18 @@ import undercroft.quantity.UnitSystem;
  * where it stood.
  */
 final class CellarJson {
-    static final int SCHEMA = 1;
+    static final int SCHEMA = 2;
 
     private final Cellar cellar;
     private final byte[] bytes;
     private final ObjectNode tree;
+    private final int schema;
 
-    private CellarJson(Cellar cellar, byte[] bytes, ObjectNode tree) {
+    private CellarJson(Cellar cellar, byte[] bytes, ObjectNode tree, int schema) {
         this.cellar = cellar;
         this.bytes = bytes;
         this.tree = tree;
+        this.schema = schema;
     }
 
     Cellar cellar() {
@@ -39,6 +41,16 @@ final class CellarJson {
 
     byte[] bytes() {
         return bytes.clone();
+    }
+
+    /** The schema of the bytes. */
+    int schema() {
+        return schema;
+    }
+
+    /** Whether a newer version wrote it: it can be looked at, but writing it would lose what this version does not know. */
+    boolean isNewer() {
+        return schema > SCHEMA;
     }
 
     /** The cellar in the bytes, or the first fault; {@code file} names them in it. */
@@ -57,12 +69,17 @@ final class CellarJson {
         CellarJson read = null;
         try {
             ObjectNode tree = JsonText.parse(bytes);
-            JsonFields fields = new JsonFields(tree, "", found);
-            refuseOtherSchema(fields, found);
-            Cellar cellar = readCellar(fields);
-            KeptKeys.refuseUnwritable(tree, "", found);
+            int schema = schemaOf(tree, found);
+            ObjectNode known = schema == SchemaOne.NUMBER ? SchemaOne.upgraded(tree) : tree;
+            Cellar cellar = readCellar(new JsonFields(known, "", found));
+            KeptKeys.refuseUnwritable(known, "", found);
             if (found.isEmpty()) {
-                read = new CellarJson(cellar, bytes, tree);
+                read = new CellarJson(cellar, bytes, known, schema);
+            } else if (schema > SCHEMA) {
+                found.clear();
+                found.add(newer(schema, "so update it to open this cellar"));
+            } else if (schema == SchemaOne.NUMBER) {
+                found.replaceAll(SchemaOne::asInFile);
             }
         } catch (InvalidInput fault) {
             found.add(fault);
@@ -77,14 +94,14 @@ final class CellarJson {
     /** A cellar that was never on a disk. */
     static CellarJson of(Cellar cellar, String writtenBy) {
         ObjectNode tree = write(cellar, writtenBy);
-        return new CellarJson(cellar, JsonText.print(tree), tree);
+        return new CellarJson(cellar, JsonText.print(tree), tree, SCHEMA);
     }
 
     /** The changed cellar, with the unknown keys of this one. */
     CellarJson with(Cellar changed, String writtenBy) {
         ObjectNode changedTree = write(changed, writtenBy);
         KeptKeys.carryOver(tree, write(cellar, writtenBy), changedTree);
-        return new CellarJson(changed, JsonText.print(changedTree), changedTree);
+        return new CellarJson(changed, JsonText.print(changedTree), changedTree, SCHEMA);
     }
 
     private static Cellar readCellar(JsonFields fields) {
@@ -93,29 +110,30 @@ final class CellarJson {
         Settings settings = fields.optionalObject("settings", CellarJson::readSettings, Settings.USUAL);
         List<Place> places = fields.list("places", PlaceJson::read);
         List<Batch> batches = fields.list("batches", BatchJson::read);
-        List<Serving> servings = fields.optionalList("pours", ServingJson::read);
+        List<Serving> servings = fields.optionalList("servings", ServingJson::read);
         List<BottleType> bottles = fields.optionalList("bottles", CatalogueJson::readBottle);
         List<Sugar> sugars = fields.optionalList("sugars", CatalogueJson::readSugar);
-        List<TaskNote> taskNotes = fields.optionalList("tonight", TaskNoteJson::read);
+        List<TaskNote> taskNotes = fields.optionalList("taskNotes", TaskNoteJson::read);
         return fields.made(
                 () -> new Cellar(name, zone, settings, places, batches, servings, bottles, sugars, taskNotes));
     }
 
-    /** Stops at once: a file of another schema is not to be judged field by field. */
-    private static void refuseOtherSchema(JsonFields fields, List<InvalidInput> faults) {
-        int schema = fields.whole("schema");
+    /** Stops at once where there is no schema: what is no cellar file is not to be judged field by field. */
+    private static int schemaOf(ObjectNode tree, List<InvalidInput> faults) {
+        int schema = new JsonFields(tree, "", faults).whole("schema");
         if (!faults.isEmpty()) {
             throw faults.remove(0);
         }
-        if (schema > SCHEMA) {
-            throw new InvalidInput(
-                    "schema",
-                    "is " + schema + ", written by a newer version; this one knows " + SCHEMA
-                            + ", so update it to open this cellar");
-        }
-        if (schema < 1) {
+        if (schema < SchemaOne.NUMBER) {
             throw new InvalidInput("schema", "is " + schema + ", which never was; give " + SCHEMA);
         }
+        return schema;
+    }
+
+    /** What to say of a file that a newer version wrote. */
+    static InvalidInput newer(int schema, String advice) {
+        return new InvalidInput(
+                "schema", "is " + schema + ", written by a newer version; this one knows " + SCHEMA + ", " + advice);
     }
 
     private static ObjectNode write(Cellar cellar, String writtenBy) {
@@ -127,11 +145,11 @@ final class CellarJson {
                 .put("settings", writeSettings(cellar.settings()))
                 .put("places", cellar.places(), PlaceJson::write)
                 .put("batches", cellar.batches(), BatchJson::write)
-                .put("pours", cellar.servings(), ServingJson::write)
+                .put("servings", cellar.servings(), ServingJson::write)
                 .put("bottles", cellar.ownBottles(), CatalogueJson::writeBottle)
                 .put("sugars", cellar.ownSugars(), CatalogueJson::writeSugar);
         if (!cellar.taskNotes().isEmpty()) {
-            json.put("tonight", cellar.taskNotes(), TaskNoteJson::write);
+            json.put("taskNotes", cellar.taskNotes(), TaskNoteJson::write);
         }
         return json.node();
     }

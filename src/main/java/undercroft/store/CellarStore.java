@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
@@ -114,6 +115,15 @@ public final class CellarStore implements AutoCloseable {
         });
     }
 
+    /** Why nothing can be saved, where that is so: a newer version wrote the file, and this one does not know all of it. */
+    public synchronized Optional<InvalidInput> lookOnly() {
+        return current.isNewer()
+                ? Optional.of(CellarJson.newer(
+                                current.schema(), "so it opens to be looked at only; update it to change this cellar")
+                        .within(CellarFolder.FILE))
+                : Optional.empty();
+    }
+
     public Path folder() {
         return folder.path();
     }
@@ -128,7 +138,7 @@ public final class CellarStore implements AutoCloseable {
      * another program has changed the file since, it is left alone and the cellar is kept in a file beside it.
      */
     public synchronized void save(Cellar cellar) {
-        requireOpen();
+        requireWritable();
         if (cellar.equals(current.cellar())) {
             return;
         }
@@ -139,6 +149,9 @@ public final class CellarStore implements AutoCloseable {
             throw changedElsewhere(changed);
         }
         History history = history();
+        if (current.schema() < CellarJson.SCHEMA) {
+            history.keepForGood(current.bytes(), current.schema(), clock.instant());
+        }
         Version before = history.keep(current.bytes(), clock.instant());
         try {
             files.replace(folder.file(), changed.bytes(), CellarFolder.FILE);
@@ -207,7 +220,7 @@ public final class CellarStore implements AutoCloseable {
     }
 
     private Path temperatureFile(String placeId) {
-        requireOpen();
+        requireWritable();
         cellar().place(placeId);
         Path file = folder.temperatureFile(placeId);
         try {
@@ -216,6 +229,13 @@ public final class CellarStore implements AutoCloseable {
             throw new InvalidInput("temperatures", "could not be made (" + AtomicFile.reason(failure) + ")");
         }
         return file;
+    }
+
+    private void requireWritable() {
+        requireOpen();
+        if (lookOnly().isPresent()) {
+            throw lookOnly().get();
+        }
     }
 
     /** A folder that is gone (a drive taken out) is not made again somewhere else. */

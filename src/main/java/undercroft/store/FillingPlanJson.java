@@ -81,13 +81,15 @@ final class FillingPlanJson {
     private static DatedGravity readGravity(JsonFields fields) {
         LocalDate day = fields.parsed("day", LocalDate::parse, "is no day that exists; write it such as 2026-03-29");
         double specificGravity = fields.number("specificGravity");
-        return fields.made(() -> new DatedGravity(day, specificGravity));
+        boolean includesPriming = fields.optionalFlag("includesPriming");
+        return fields.made(() -> new DatedGravity(day, specificGravity, includesPriming));
     }
 
     private static ObjectNode writeGravity(DatedGravity gravity) {
         return new JsonWriter()
                 .put("day", gravity.day().toString())
                 .put("specificGravity", gravity.specificGravity())
+                .putTold("includesPriming", gravity.includesPriming())
                 .node();
     }
 

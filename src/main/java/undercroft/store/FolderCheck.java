@@ -42,6 +42,10 @@ final class FolderCheck {
     private static Cellar cellar(CellarFolder folder, List<InvalidInput> faults) {
         try {
             CellarJson json = CellarJson.read(folder.bytes(), CellarFolder.FILE, faults);
+            if (json != null && json.isNewer()) {
+                faults.add(CellarJson.newer(json.schema(), "so it opens to be looked at only")
+                        .within(CellarFolder.FILE));
+            }
             return json == null ? null : json.cellar();
         } catch (InvalidInput fault) {
             faults.add(fault);

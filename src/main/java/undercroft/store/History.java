@@ -75,6 +75,13 @@ final class History {
         while (Files.exists(fileOf(free))) {
             free = free.plusMillis(1);
         }
+        makeFolder();
+        Path file = fileOf(free);
+        files.replace(file, content, "history/" + file.getFileName());
+        return new Version(free, file);
+    }
+
+    private void makeFolder() {
         try {
             Files.createDirectories(folder);
         } catch (IOException failure) {
@@ -82,9 +89,16 @@ final class History {
                     "history",
                     "could not be made (" + AtomicFile.reason(failure) + "); nothing was saved, what was there stays");
         }
-        Path file = fileOf(free);
-        files.replace(file, content, "history/" + file.getFileName());
-        return new Version(free, file);
+    }
+
+    /**
+     * Keeps the bytes as they were before the file was brought to a newer schema. Such a file is never pruned: it is what
+     * an older version of the program can still read.
+     */
+    void keepForGood(byte[] content, int schema, Instant until) {
+        String name = BEFORE + "schema-" + schema + "-" + FILE_TIME.format(until) + AFTER;
+        makeFolder();
+        files.replace(folder.resolve(name), content, "history/" + name);
     }
 
     void drop(Version version) {

@@ -67,7 +67,7 @@ final class JsonFields {
         return path.isEmpty() ? key : path + "." + key;
     }
 
-    private boolean isAbsent(String key) {
+    boolean isAbsent(String key) {
         return !node.hasNonNull(key);
     }
 
@@ -147,6 +147,15 @@ final class JsonFields {
         return value != null && value.booleanValue();
     }
 
+    /** A flag that is false when it is left out. */
+    boolean optionalFlag(String key) {
+        return !isAbsent(key) && flag(key);
+    }
+
+    Optional<String> optionalText(String key) {
+        return isAbsent(key) ? Optional.empty() : Optional.of(text(key));
+    }
+
     /** The value made from a text; {@code sentence} says what is wrong when it cannot be made. */
     <T> T parsed(String key, Function<String, T> parser, String sentence) {
         int before = faults.size();
@@ -192,6 +201,10 @@ final class JsonFields {
 
     <T extends Enum<T> & Listed> T optionalListed(Class<T> list, String key, T otherwise) {
         return isAbsent(key) ? otherwise : listed(list, key);
+    }
+
+    <T extends Enum<T> & Listed> Optional<T> optionalListed(Class<T> list, String key) {
+        return Optional.ofNullable(optionalListed(list, key, null));
     }
 
     <T> T object(String key, Function<JsonFields, T> reader) {

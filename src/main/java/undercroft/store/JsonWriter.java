@@ -21,6 +21,21 @@ final class JsonWriter {
         return this;
     }
 
+    /** A text that is left out when it is empty, as keys with a default are. */
+    JsonWriter putTold(String key, String text) {
+        return text.isEmpty() ? this : put(key, text);
+    }
+
+    /** A flag that is left out when it is false. */
+    JsonWriter putTold(String key, boolean flag) {
+        return flag ? put(key, true) : this;
+    }
+
+    /** A number that is left out when it is not known. */
+    JsonWriter putTold(String key, OptionalDouble number) {
+        return number.isPresent() ? put(key, number.getAsDouble()) : this;
+    }
+
     JsonWriter put(String key, boolean flag) {
         node.put(key, flag);
         return this;

@@ -3,8 +3,10 @@ package undercroft.store;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import undercroft.catalogue.Cover;
 import undercroft.catalogue.GlassColour;
+import undercroft.cellar.BurstCause;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Stay;
@@ -58,15 +60,17 @@ final class LotJson {
         int count = fields.whole("count");
         Draw.Fate fate = fields.listed(Draw.Fate.class, "fate");
         String note = fields.note("note");
-        return fields.made(() -> new Draw(at, count, fate, note));
+        Optional<BurstCause> cause = fields.optionalListed(BurstCause.class, "cause");
+        return fields.made(() -> new Draw(at, count, fate, note, cause));
     }
 
     private static ObjectNode writeDraw(Draw draw) {
-        return new JsonWriter()
+        JsonWriter writer = new JsonWriter()
                 .put("at", draw.at().toString())
                 .put("count", draw.count())
                 .put("fate", draw.fate())
-                .put("note", draw.note())
-                .node();
+                .put("note", draw.note());
+        draw.cause().ifPresent(cause -> writer.put("cause", cause));
+        return writer.node();
     }
 }

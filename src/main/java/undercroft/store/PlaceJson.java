@@ -1,19 +1,20 @@
 package undercroft.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalTime;
 import java.time.MonthDay;
-import java.time.ZoneId;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import undercroft.catalogue.LightPlace;
 import undercroft.cellar.FollowedLog;
+import undercroft.cellar.FollowedTopic;
 import undercroft.cellar.LightSetting;
+import undercroft.cellar.LitHours;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 
 /** A place as JSON. */
 final class PlaceJson {
-    private static final String TAB = "tab";
-
     private PlaceJson() {}
 
     static Place read(JsonFields fields) {
@@ -23,8 +24,11 @@ final class PlaceJson {
         double lagHours = fields.number("lagHours");
         LightSetting light = fields.object("light", PlaceJson::readLight);
         Optional<FollowedLog> followed =
-                Optional.ofNullable(fields.optionalObject("followed", PlaceJson::readFollowed, null));
-        return fields.made(() -> new Place(id, name, temperature, lagHours, light, followed));
+                Optional.ofNullable(fields.optionalObject("followed", FollowedJson::readLog, null));
+        Optional<FollowedTopic> topic =
+                Optional.ofNullable(fields.optionalObject("topic", FollowedJson::readTopic, null));
+        OptionalDouble summer = fields.optionalNumber("summerMaximumCelsius");
+        return fields.made(() -> new Place(id, name, temperature, lagHours, light, followed, topic, summer));
     }
 
     static ObjectNode write(Place place) {
@@ -34,70 +38,9 @@ final class PlaceJson {
                 .put("temperature", writeTemperature(place.temperature()))
                 .put("lagHours", place.lagHours())
                 .put("light", writeLight(place.light()));
-        place.followed().ifPresent(log -> writer.put("followed", writeFollowed(log)));
-        return writer.node();
-    }
-
-    private static FollowedLog readFollowed(JsonFields fields) {
-        String path = fields.note("path");
-        String charset = fields.text("charset");
-        char separator = sign(fields, "separator");
-        char decimalMark = sign(fields, "decimalMark");
-        int firstLine = fields.whole("firstLine");
-        int dateColumn = fields.whole("dateColumn");
-        int clockColumn = fields.whole("clockColumn");
-        int valueColumn = fields.whole("valueColumn");
-        String timeFormat = fields.text("timeFormat");
-        String unit = fields.text("unit");
-        ZoneId zone = fields.parsed("zone", ZoneId::of, "is no time zone; write one such as Europe/Lisbon");
-        return fields.made(() -> new FollowedLog(
-                path,
-                charset,
-                separator,
-                decimalMark,
-                firstLine,
-                dateColumn,
-                clockColumn,
-                valueColumn,
-                timeFormat,
-                unit,
-                zone));
-    }
-
-    /** One sign, or the word for one that cannot be seen. */
-    private static char sign(JsonFields fields, String key) {
-        Character sign = fields.parsed(
-                key,
-                text -> {
-                    if (text.equals(TAB)) {
-                        return '\t';
-                    }
-                    if (text.length() != 1) {
-                        throw new IllegalArgumentException("one sign");
-                    }
-                    return text.charAt(0);
-                },
-                "is not one sign; write one such as , or ; or the word tab");
-        return sign == null ? ',' : sign;
-    }
-
-    private static String sign(char sign) {
-        return sign == '\t' ? TAB : String.valueOf(sign);
-    }
-
-    private static ObjectNode writeFollowed(FollowedLog log) {
-        return new JsonWriter()
-                .put("path", log.path())
-                .put("charset", log.charset())
-                .put("separator", sign(log.separator()))
-                .put("decimalMark", sign(log.decimalMark()))
-                .put("firstLine", log.firstLine())
-                .put("dateColumn", log.dateColumn())
-                .put("clockColumn", log.clockColumn())
-                .put("valueColumn", log.valueColumn())
-                .put("timeFormat", log.timeFormat())
-                .put("unit", log.unit())
-                .put("zone", log.zone().getId())
+        place.followed().ifPresent(log -> writer.put("followed", FollowedJson.write(log)));
+        place.topic().ifPresent(topic -> writer.put("topic", FollowedJson.write(topic)));
+        return writer.putTold("summerMaximumCelsius", place.summerMaximumCelsius())
                 .node();
     }
 
@@ -152,15 +95,29 @@ final class PlaceJson {
         double lux = fields.number("lux");
         double hoursPerDay = fields.number("hoursPerDay");
         boolean measured = fields.flag("measured");
-        return fields.made(() -> new LightSetting(kind, lux, hoursPerDay, measured));
+        Optional<LitHours> lit = readLitHours(fields);
+        return fields.made(() -> new LightSetting(kind, lux, hoursPerDay, measured, lit));
+    }
+
+    /** Both clock times or neither. */
+    private static Optional<LitHours> readLitHours(JsonFields fields) {
+        if (fields.isAbsent("litFrom") && fields.isAbsent("litUntil")) {
+            return Optional.empty();
+        }
+        String sentence = "is no time of day; write it such as 08:30";
+        LocalTime from = fields.parsed("litFrom", LocalTime::parse, sentence);
+        LocalTime until = fields.parsed("litUntil", LocalTime::parse, sentence);
+        return from == null || until == null ? Optional.empty() : Optional.of(new LitHours(from, until));
     }
 
     private static ObjectNode writeLight(LightSetting light) {
-        return new JsonWriter()
+        JsonWriter writer = new JsonWriter()
                 .put("kind", light.kind())
                 .put("lux", light.lux())
                 .put("hoursPerDay", light.hoursPerDay())
-                .put("measured", light.measured())
-                .node();
+                .put("measured", light.measured());
+        light.lit().ifPresent(hours -> writer.put("litFrom", hours.from().toString())
+                .put("litUntil", hours.until().toString()));
+        return writer.node();
     }
 }

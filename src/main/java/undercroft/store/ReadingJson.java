@@ -2,8 +2,10 @@ package undercroft.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import java.util.function.Supplier;
 import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.PerceivedCarbonation;
+import undercroft.cellar.Origin;
 import undercroft.cellar.Reading;
 
 /** A reading as JSON; {@code kind} tells which. */
@@ -27,40 +29,46 @@ final class ReadingJson {
     private static Reading readGauge(JsonFields fields) {
         Instant at = fields.instant("at");
         String lot = fields.text("lot");
-        String gauge = fields.text("gauge");
-        double barGauge = fields.number("barGauge");
-        return fields.made(() -> new Reading.Gauge(at, lot, gauge, barGauge));
+        Supplier<Origin> origin = origin(fields);
+        double gaugeBar = fields.number("gaugeBar");
+        return fields.made(() -> new Reading.Gauge(at, lot, gaugeBar, origin.get()));
     }
 
     private static Reading readSqueeze(JsonFields fields) {
         Instant at = fields.instant("at");
         String lot = fields.text("lot");
         BottleFeel feel = fields.listed(BottleFeel.class, "feel");
-        return fields.made(() -> new Reading.Squeeze(at, lot, feel));
+        Supplier<Origin> origin = origin(fields);
+        return fields.made(() -> new Reading.Squeeze(at, lot, feel, origin.get()));
     }
 
     private static Reading readOpened(JsonFields fields) {
         Instant at = fields.instant("at");
         String lot = fields.text("lot");
-        PerceivedCarbonation perceivedCarbonation = fields.listed(PerceivedCarbonation.class, "liveliness");
-        return fields.made(() -> new Reading.Opened(at, lot, perceivedCarbonation));
+        PerceivedCarbonation perceivedCarbonation = fields.listed(PerceivedCarbonation.class, "perceivedCarbonation");
+        Supplier<Origin> origin = origin(fields);
+        return fields.made(() -> new Reading.Opened(at, lot, perceivedCarbonation, origin.get()));
     }
 
     private static Reading readDensity(JsonFields fields) {
         Instant at = fields.instant("at");
         double specificGravity = fields.number("specificGravity");
-        return fields.made(() -> new Reading.Density(at, specificGravity));
+        Supplier<Origin> origin = origin(fields);
+        return fields.made(() -> new Reading.Density(at, specificGravity, origin.get()));
+    }
+
+    private static Supplier<Origin> origin(JsonFields fields) {
+        String bottle = fields.note("bottle");
+        String instrument = fields.note("instrument");
+        String taster = fields.note("taster");
+        return () -> new Origin(bottle, instrument, taster);
     }
 
     static ObjectNode write(Reading reading) {
         JsonWriter writer = new JsonWriter();
         String at = reading.at().toString();
         if (reading instanceof Reading.Gauge gauge) {
-            writer.put("kind", "gauge")
-                    .put("at", at)
-                    .put("lot", gauge.lotId())
-                    .put("gauge", gauge.gauge())
-                    .put("barGauge", gauge.barGauge());
+            writer.put("kind", "gauge").put("at", at).put("lot", gauge.lotId()).put("gaugeBar", gauge.gaugeBar());
         } else if (reading instanceof Reading.Squeeze squeeze) {
             writer.put("kind", "squeeze")
                     .put("at", at)
@@ -70,10 +78,14 @@ final class ReadingJson {
             writer.put("kind", "opened")
                     .put("at", at)
                     .put("lot", opened.lotId())
-                    .put("liveliness", opened.perceivedCarbonation());
+                    .put("perceivedCarbonation", opened.perceivedCarbonation());
         } else if (reading instanceof Reading.Density density) {
             writer.put("kind", "gravity").put("at", at).put("specificGravity", density.specificGravity());
         }
-        return writer.node();
+        Origin origin = reading.origin();
+        return writer.putTold("bottle", origin.bottle())
+                .putTold("instrument", origin.instrument())
+                .putTold("taster", origin.taster())
+                .node();
     }
 }

@@ -2,11 +2,12 @@ package undercroft.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.cellar.Serving;
 
-/** A pour as JSON. */
+/** A serving as JSON. */
 final class ServingJson {
     private ServingJson() {}
 
@@ -15,9 +16,9 @@ final class ServingJson {
         String batch = fields.text("batch");
         int bottles = fields.whole("bottles");
         Instant at = fields.instant("at");
-        String place = fields.text("place");
+        Optional<String> place = fields.optionalText("place");
         CoolingMedium coolingMedium =
-                fields.optionalListed(CoolingMedium.class, "surroundings", CoolingMedium.STILL_FRIDGE);
+                fields.optionalListed(CoolingMedium.class, "coolingMedium", CoolingMedium.STILL_FRIDGE);
         OptionalDouble glassCelsius = fields.optionalNumber("glassCelsius");
         String note = fields.note("note");
         return fields.made(() -> new Serving(id, batch, bottles, at, place, coolingMedium, glassCelsius, note));
@@ -28,11 +29,11 @@ final class ServingJson {
                 .put("id", serving.id())
                 .put("batch", serving.batchId())
                 .put("bottles", serving.bottles())
-                .put("at", serving.at().toString())
-                .put("place", serving.placeId());
-        // A fridge with still air is what a pour without the key means.
+                .put("at", serving.at().toString());
+        serving.placeId().ifPresent(place -> json.put("place", place));
+        // A fridge with still air is what a serving without the key means.
         if (serving.coolingMedium() != CoolingMedium.STILL_FRIDGE) {
-            json.put("surroundings", serving.coolingMedium());
+            json.put("coolingMedium", serving.coolingMedium());
         }
         return json.put("glassCelsius", serving.glassCelsius())
                 .put("note", serving.note())

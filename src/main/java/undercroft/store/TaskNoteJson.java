@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.Optional;
 import undercroft.cellar.TaskNote;
 
-/** What was said to a line of Tonight, as JSON; without {@code until} it holds for good. */
+/** What was said to a line of To do, as JSON; without {@code until} it holds for good. */
 final class TaskNoteJson {
     private TaskNoteJson() {}
 

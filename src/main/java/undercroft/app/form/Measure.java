@@ -141,7 +141,7 @@ public enum Measure {
     }
 
     /** A kept figure as a field shows it: in the unit of its label, without the unit and without idle zeros. */
-    String text(double kept, UnitSystem units) {
+    public String text(double kept, UnitSystem units) {
         double shown = units == UnitSystem.US ? toUs.applyAsDouble(kept) : kept;
         String text = String.format(Locale.ROOT, "%." + decimals + "f", shown);
         String lean = text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
@@ -149,7 +149,7 @@ public enum Measure {
     }
 
     /** The same with its unit. */
-    String textWithUnit(double kept, UnitSystem units) {
+    public String textWithUnit(double kept, UnitSystem units) {
         return (text(kept, units) + " " + symbol(units)).strip();
     }
 }

@@ -9,7 +9,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import undercroft.app.form.WhatIfForm;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.WhatIf;

@@ -8,6 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import undercroft.app.form.batch.BatchForm;
+import undercroft.app.form.batch.DrawForm;
+import undercroft.app.form.batch.MoveForm;
+import undercroft.app.form.batch.ReadingForm;
+import undercroft.app.form.cellar.BottleForm;
+import undercroft.app.form.cellar.SettingsForm;
+import undercroft.app.form.cellar.SugarForm;
 import undercroft.quantity.InvalidInput;
 
 class BadInputTest {

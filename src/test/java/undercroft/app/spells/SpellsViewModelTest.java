@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
-import undercroft.app.form.WhatIfForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;

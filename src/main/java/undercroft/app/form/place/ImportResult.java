@@ -1,0 +1,128 @@
+package undercroft.app.form.place;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
+import undercroft.app.form.DateText;
+import undercroft.app.form.Measure;
+import undercroft.cellar.Cellar;
+import undercroft.plot.LineLayer;
+import undercroft.plot.Plot;
+import undercroft.plot.PlotStack;
+import undercroft.plot.Role;
+import undercroft.plot.Stroke;
+import undercroft.plot.ValueAxis;
+import undercroft.quantity.Temperature;
+import undercroft.quantity.UnitSystem;
+import undercroft.series.MinMaxDownsampler;
+import undercroft.series.TimeSeries;
+import undercroft.store.logger.Finding;
+import undercroft.store.logger.ImportMerge;
+import undercroft.store.logger.ImportedLog;
+import undercroft.store.logger.Reason;
+import undercroft.wording.Texts;
+
+/**
+ * What bringing a file in would do.
+ *
+ * @param lines what was kept, repaired and left out and why, one sentence each
+ * @param picture what is there already and what would be added
+ */
+public record ImportResult(ImportedLog log, boolean changesNothing, List<String> lines, PlotStack picture) {
+    private static final int LINES_NAMED = 3;
+    private static final long LONGEST_STEP_SECONDS = 3 * 3600L;
+    private static final long PREVIEW_BIN_SECONDS = 900;
+
+    public ImportResult {
+        lines = List.copyOf(lines);
+    }
+
+    static ImportResult of(TimeSeries before, ImportedLog log, Cellar cellar) {
+        ImportMerge merge = ImportMerge.of(before, log.celsius());
+        List<String> lines = new ArrayList<>();
+        lines.add(counted(
+                "form.import.kept",
+                log.kept(),
+                day(log.celsius().firstTime(), cellar.zone()),
+                day(log.celsius().lastTime(), cellar.zone())));
+        log.findings().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(entry -> lines.add(finding(entry.getKey(), entry.getValue())));
+        lines.add(merged(merge, cellar.settings().units()));
+        return new ImportResult(log, merge.changesNothing(), lines, picture(before, log.celsius(), cellar));
+    }
+
+    private static String grouped(long count) {
+        return String.format(Locale.ENGLISH, "%,d", count);
+    }
+
+    private static String counted(String key, long count, String one, String other) {
+        return Texts.of(key + (count == 1 ? ".one" : ".many"), grouped(count), one, other);
+    }
+
+    private static String finding(Reason reason, Finding finding) {
+        String where =
+                finding.lines().stream().limit(LINES_NAMED).map(String::valueOf).collect(Collectors.joining(", "));
+        String more = finding.count() > LINES_NAMED ? Texts.of("form.import.and-more", where) : where;
+        return counted(
+                reason.drops() ? "form.import.dropped" : "form.import.repaired", finding.count(), reason.words(), more);
+    }
+
+    private static String merged(ImportMerge merge, UnitSystem units) {
+        if (merge.changesNothing()) {
+            return Texts.of("form.import.nothing-new");
+        }
+        String added = merge.alreadyThere() == 0
+                ? Texts.of("form.import.all-new", grouped(merge.added()))
+                : Texts.of("form.import.added", grouped(merge.added()), grouped(merge.alreadyThere()));
+        if (merge.replaced() == 0) {
+            return added;
+        }
+        String change = Measure.TEMPERATURE_STEP.textWithUnit(merge.largestChange(), units);
+        return added + " " + Texts.of("form.import.replaced", grouped(merge.replaced()), change);
+    }
+
+    private static String day(long epochSecond, ZoneId zone) {
+        return DateText.of(Instant.ofEpochSecond(epochSecond).atZone(zone).toLocalDate());
+    }
+
+    private static PlotStack picture(TimeSeries before, TimeSeries imported, Cellar cellar) {
+        UnitSystem units = cellar.settings().units();
+        String unit = Measure.TEMPERATURE.symbol(units);
+        long from = before.isEmpty() ? imported.firstTime() : Math.min(before.firstTime(), imported.firstTime());
+        long until = before.isEmpty() ? imported.lastTime() : Math.max(before.lastTime(), imported.lastTime());
+        Plot plot = Plot.of(
+                Texts.of("form.import.plot", unit), ValueAxis.auto(unit, 1).withSmallestSpan(8));
+        if (!before.isEmpty()) {
+            plot = plot.with(line(before, units, Stroke.of(Role.FAINT_INK, 1.2), "form.import.plot.there"));
+        }
+        plot = plot.with(line(imported, units, Stroke.of(Role.ROOM, 1), "form.import.plot.new"));
+        return new PlotStack(
+                List.of(plot),
+                from,
+                Math.max(until, from + 3600),
+                cellar.zone(),
+                Locale.ENGLISH,
+                OptionalLong.empty(),
+                "");
+    }
+
+    private static LineLayer line(TimeSeries celsius, UnitSystem units, Stroke stroke, String labelKey) {
+        TimeSeries thin = MinMaxDownsampler.extremes(celsius, PREVIEW_BIN_SECONDS);
+        TimeSeries shown = thin;
+        if (units == UnitSystem.US) {
+            TimeSeries.Builder mapped = new TimeSeries.Builder();
+            for (int i = 0; i < thin.size(); i++) {
+                mapped.add(
+                        thin.timeAt(i), Temperature.ofCelsius(thin.valueAt(i)).fahrenheit());
+            }
+            shown = mapped.build();
+        }
+        return new LineLayer(shown, LONGEST_STEP_SECONDS, stroke, Texts.of(labelKey));
+    }
+}
