@@ -24,10 +24,12 @@ public enum CoolingMedium implements Listed {
         WATER
     }
 
-    // A fridge that is opened, bottles that touch the wall, a sensor elsewhere: assumed, and wide enough for the half-litre
+    // A fridge that is opened, bottles that touch the wall, a sensor elsewhere: assumed, and wide enough for the
+    // half-litre
     // bottles that home experiments have in a freezer for an hour and in a fridge for ten (amateur measurements).
     private static final Interval AIR_SPREAD = Interval.of(0.9, 1.2, 2.0);
-    // The coefficient of water is that of a stirred bucket; left alone, cold water lies still round the bottle (assumed).
+    // The coefficient of water is that of a stirred bucket; left alone, cold water lies still round the bottle
+    // (assumed).
     private static final Interval WATER_SPREAD = Interval.of(1, 2, 4);
 
     private final String id;

@@ -82,9 +82,8 @@ public record ChillPlan(
             Cooling cooling) {
         double fridge = cooling.coolingMediumCelsius();
         double cold = fridge + COLD_KELVIN;
-        Interval minutes = fromCelsius > cold
-                ? cooling.minutesSpread(fromCelsius, cold).orElseThrow()
-                : Interval.exactly(0);
+        Interval minutes =
+                fromCelsius > cold ? cooling.minutesSpread(fromCelsius, cold).orElseThrow() : Interval.exactly(0);
         double coolingMinutes = minutes.high();
         double clearingHours = Clearing.hours(flocculation).median();
         double bottle = Math.max(fridge, wanted - GLASS_WARMS_KELVIN);
@@ -116,9 +115,8 @@ public record ChillPlan(
             Cooling cooling) {
         double place = cooling.coolingMediumCelsius();
         double bottle = Math.min(fromCelsius, Math.max(place + COLD_KELVIN, wanted - GLASS_WARMS_KELVIN));
-        Interval spread = fromCelsius > place
-                ? cooling.minutesSpread(fromCelsius, bottle).orElseThrow()
-                : Interval.exactly(0);
+        Interval spread =
+                fromCelsius > place ? cooling.minutesSpread(fromCelsius, bottle).orElseThrow() : Interval.exactly(0);
         double minutes = spread.high();
         boolean risk = false;
         if (coolingMedium == CoolingMedium.FREEZER) {

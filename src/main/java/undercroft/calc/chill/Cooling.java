@@ -133,8 +133,7 @@ public final class Cooling {
 
     /** The temperature that is to be expected after some minutes, °C: {@link #celsiusAfter} at the usual pace. */
     public double usualCelsiusAfter(double fromCelsius, double minutes) {
-        return celsiusAfter(
-                fromCelsius, minutes / coolingMedium.timeSpread().median());
+        return celsiusAfter(fromCelsius, minutes / coolingMedium.timeSpread().median());
     }
 
     /**

@@ -34,6 +34,7 @@ public record QuickChill(
         double minutes = spread.high();
         FreezerAlarm alarm = FreezerAlarm.of(
                 BottleThermal.of(type), fromCelsius, USUAL_FREEZER_CELSIUS, FreezerAlarm.USUAL_FREEZING_CELSIUS);
-        return new QuickChill(minutes, spread, servingEpochSecond - Math.round(minutes * 60), bottle, alarm.alarmMinutes());
+        return new QuickChill(
+                minutes, spread, servingEpochSecond - Math.round(minutes * 60), bottle, alarm.alarmMinutes());
     }
 }

@@ -57,9 +57,7 @@ public record TrappedAir(double foamedShare, double mostUnderFoam, double leastT
             return mostUnderFoam * share / foamedShare;
         }
         double rest = foamedShare < 1 ? (share - foamedShare) / (1 - foamedShare) : 0;
-        return foamedShare < 1
-                ? DissolvedAir.NITROGEN_SHARE + (1 - DissolvedAir.NITROGEN_SHARE) * rest
-                : mostUnderFoam;
+        return foamedShare < 1 ? DissolvedAir.NITROGEN_SHARE + (1 - DissolvedAir.NITROGEN_SHARE) * rest : mostUnderFoam;
     }
 
     /**

@@ -47,7 +47,8 @@ class ChillPlanTest {
     void theEveningBeforeASummerTimeNightIsStillAtNine() {
         ZonedDateTime sunday = LocalDateTime.of(2026, 3, 29, 18, 0).atZone(VIENNA);
         ZonedDateTime putIn = putIn(sunday, Flocculation.FLOCCULENT);
-        assertEquals(LocalDateTime.of(2026, 3, 28, 20, 41), putIn.toLocalDateTime().truncatedTo(ChronoUnit.MINUTES));
+        assertEquals(
+                LocalDateTime.of(2026, 3, 28, 20, 41), putIn.toLocalDateTime().truncatedTo(ChronoUnit.MINUTES));
         ZonedDateTime later = putIn(sunday.plusHours(5), Flocculation.FLOCCULENT);
         assertEquals(LocalDateTime.of(2026, 3, 28, 21, 0), later.toLocalDateTime());
     }
@@ -62,7 +63,8 @@ class ChillPlanTest {
         Cooling fridge = Cooling.of(LONGNECK, CoolingMedium.STILL_FRIDGE, 5, 6);
         assertEquals(6, fridge.usualCelsiusAfter(21, plan.coolingSpreadMinutes().median()), 1e-3);
         assertEquals(plan.coolingSpreadMinutes().high(), plan.coolingMinutes());
-        assertEquals(2.0 / 1.2, plan.coolingMinutes() / plan.coolingSpreadMinutes().median(), 1e-9);
+        assertEquals(
+                2.0 / 1.2, plan.coolingMinutes() / plan.coolingSpreadMinutes().median(), 1e-9);
         double poured = Cooling.of(LONGNECK, CoolingMedium.ROOM, 21, 1).usualCelsiusAfter(5, plan.warmingMinutes());
         assertEquals(plan.bottleCelsius(), poured, 1e-3);
         assertTrue(plan.coldEnough());

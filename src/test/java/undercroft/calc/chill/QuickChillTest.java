@@ -17,7 +17,8 @@ final class QuickChillTest {
 
     @Test
     void iceWaterTakesMinutesAndTheFreezerRingsBeforeIceForms() {
-        // Common practice, no source: a bottle is cold within a quarter of an hour in ice and water that is stirred. Nobody
+        // Common practice, no source: a bottle is cold within a quarter of an hour in ice and water that is stirred.
+        // Nobody
         // stirs at a party, so the plan allows four times as long.
         QuickChill quick = QuickChill.of(SERVING, LONGNECK, 1, 20, 8);
         assertTrue(quick.spreadMinutes().low() > 3 && quick.spreadMinutes().low() < 15, quick.spreadMinutes() + " min");
