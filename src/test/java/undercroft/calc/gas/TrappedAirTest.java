@@ -62,10 +62,17 @@ class TrappedAirTest {
     }
 
     @Test
+    void aPurgedHeadspaceHasNoneAndAKeptOneAll() {
+        assertEquals(0, TrappedAir.NONE.amountAt(0.7));
+        assertEquals(0.79, TrappedAir.ALL_KEPT.amountAt(0), 1e-12);
+        assertEquals(1, TrappedAir.ALL_KEPT.trappedAt(0));
+    }
+
+    @Test
     void refusesWhatIsNoShare() {
         assertThrows(IllegalArgumentException.class, () -> TrappedAir.NOT_TOLD.amountAt(1.1));
         assertThrows(IllegalArgumentException.class, () -> TrappedAir.NOT_TOLD.trappedAt(Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> new TrappedAir(2, 0));
+        assertThrows(IllegalArgumentException.class, () -> new TrappedAir(2, 0, 0));
     }
 
     private static double middleBar(ClosedBottle bottle, FillingMethod method) {
