@@ -37,7 +37,7 @@ public record TrappedAir(double foamedShare, double mostUnderFoam, double leastT
     /** What is to be expected of a way of filling. */
     public static TrappedAir of(FillingMethod method) {
         return switch (method) {
-            case CAPPED_ON_FOAM -> new TrappedAir(1, MOST_UNDER_FOAM, 0);
+            case FOAM_CAPPED -> new TrappedAir(1, MOST_UNDER_FOAM, 0);
             case CAREFUL -> new TrappedAir(0, MOST_UNDER_FOAM, 0);
             case SPLASHED -> new TrappedAir(0, MOST_UNDER_FOAM, SPLASHED_LEAST);
             case NOT_TOLD -> NOT_TOLD;

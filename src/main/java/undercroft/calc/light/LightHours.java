@@ -14,10 +14,11 @@ import undercroft.quantity.Check;
  * is not known to it.
  *
  * @param from first light, local time
- * @param hours how long, 0 to 24 h; it may run past midnight
+ * @param spanHours from first light to last, 0 to 24 h; it may run past midnight
+ * @param hours how long it is lit within that time, at most as long; spread over all of it
  * @param daylight whether it grows and fades
  */
-public record LightHours(LocalTime from, double hours, boolean daylight) {
+public record LightHours(LocalTime from, double spanHours, double hours, boolean daylight) {
     private static final double DAY_SECONDS = 86_400;
     private static final double NOON_HOUR = 13;
     private static final double LAMP_FROM_HOUR = 18;
@@ -25,13 +26,19 @@ public record LightHours(LocalTime from, double hours, boolean daylight) {
     private static final double LATEST_HOUR = 24;
 
     public LightHours {
-        Check.within("hoursPerDay", hours, 0, 24, "h");
+        Check.within("hoursPerDay", spanHours, 0, 24, "h");
+        Check.within("hoursPerDay", hours, 0, spanHours, "h");
     }
 
-    /** From one time of day to another, the next day's when it is not later; the same time twice is the whole day. */
-    public static LightHours between(LocalTime from, LocalTime until, LightSource source) {
+    /**
+     * From one time of day to another, the next day's when it is not later; the same time twice is the whole day.
+     *
+     * @param hoursPerDay how long it is lit within that time; more than all of it counts as all of it
+     */
+    public static LightHours between(LocalTime from, LocalTime until, double hoursPerDay, LightSource source) {
         double seconds = until.toSecondOfDay() - from.toSecondOfDay();
-        return new LightHours(from, (seconds > 0 ? seconds : seconds + DAY_SECONDS) / 3600, source.isDaylight());
+        double span = (seconds > 0 ? seconds : seconds + DAY_SECONDS) / 3600;
+        return new LightHours(from, span, Math.min(span, hoursPerDay), source.isDaylight());
     }
 
     /**
@@ -47,17 +54,17 @@ public record LightHours(LocalTime from, double hours, boolean daylight) {
         double wanted = daylight ? NOON_HOUR - hoursPerDay / 2 : shop ? SHOP_FROM_HOUR : LAMP_FROM_HOUR;
         double first = Math.max(0, Math.min(wanted, LATEST_HOUR - hoursPerDay));
         long second = Math.min((long) DAY_SECONDS - 1, Math.round(first * 3600));
-        return new LightHours(LocalTime.ofSecondOfDay(second), hoursPerDay, daylight);
+        return new LightHours(LocalTime.ofSecondOfDay(second), hoursPerDay, hoursPerDay, daylight);
     }
 
     /** Last light, local time. */
     public LocalTime until() {
-        return from.plusSeconds(Math.round(hours * 3600));
+        return from.plusSeconds(Math.round(spanHours * 3600));
     }
 
     /**
-     * Hours of this light in a stretch of time, as hours of its mean brightness: in a whole day {@link #hours}, at night
-     * none, in an hour about noon up to 1.57.
+     * Hours of this light in a stretch of time, as hours of the brightness it has when lit: in a whole day {@link #hours}, at
+     * night none, in an hour about noon up to 1.57.
      *
      * @param fromInclusive epoch second
      * @param untilExclusive epoch second; where it is not later there is no light
@@ -80,7 +87,7 @@ public record LightHours(LocalTime from, double hours, boolean daylight) {
 
     /** Share of a day's light that has come so many seconds after the first, 0 to 1. */
     private double risen(long seconds) {
-        double share = Math.max(0, Math.min(1, seconds / (hours * 3600)));
+        double share = Math.max(0, Math.min(1, seconds / (spanHours * 3600)));
         return daylight ? (1 - Math.cos(Math.PI * share)) / 2 : share;
     }
 }

@@ -54,11 +54,7 @@ public final class BatchCalculator {
             climates.put(lot.id(), climate);
             bottles.put(
                     lot.id(),
-                    Readings.bottle(
-                            cellar.bottleType(lot.bottleTypeId()),
-                            lot,
-                            batch.beer().abvPercent(),
-                            chemistry.atmosphereBar()));
+                    Readings.bottle(cellar.bottleType(lot.bottleTypeId()), lot, batch, chemistry.atmosphereBar()));
         }
         ConditioningEnsemble ensemble = ConditioningEnsemble.of(chemistry.refermentation(), MEMBERS)
                 .updated(Readings.of(batch, at, climates, bottles));

@@ -60,14 +60,17 @@ final class LightCalculator {
 
     private static LightStay stretch(LightSetting light, Cover cover, long from, long until, ZoneId zone) {
         return LightStay.between(
-                light.kind().source(),
-                light.lux(),
-                light.measured(),
-                LightHours.usual(light.kind(), light.hoursPerDay()),
-                from,
-                until,
-                zone,
-                cover);
+                light.kind().source(), light.lux(), light.measured(), hours(light), from, until, zone, cover);
+    }
+
+    private static LightHours hours(LightSetting light) {
+        return light.lit()
+                .map(lit -> LightHours.between(
+                        lit.from(),
+                        lit.until(),
+                        light.hoursPerDay(),
+                        light.kind().source()))
+                .orElseGet(() -> LightHours.usual(light.kind(), light.hoursPerDay()));
     }
 
     private static String words(LightExposure exposure, double perDay) {

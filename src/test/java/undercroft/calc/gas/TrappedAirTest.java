@@ -16,7 +16,7 @@ class TrappedAirTest {
     @Test
     void bottlesCappedOnFoamAreAboutHalfABarLower() {
         ClosedBottle bottle = ClosedBottle.of(344, 330, 5, 20, 1.01325);
-        double foam = middleBar(bottle, FillingMethod.CAPPED_ON_FOAM);
+        double foam = middleBar(bottle, FillingMethod.FOAM_CAPPED);
         double careful = middleBar(bottle, FillingMethod.CAREFUL);
         double splashed = middleBar(bottle, FillingMethod.SPLASHED);
         assertEquals(-0.55, foam - careful, 0.1);
@@ -56,8 +56,8 @@ class TrappedAirTest {
         assertTrue(air.amountAt(0.149) <= 0.35);
         assertEquals(0.79, air.amountAt(0.15), 1e-12);
         assertEquals(1, air.amountAt(1), 1e-12);
-        assertEquals(0, TrappedAir.of(FillingMethod.CAPPED_ON_FOAM).amountAt(0));
-        assertEquals(0.35, TrappedAir.of(FillingMethod.CAPPED_ON_FOAM).amountAt(1), 1e-12);
+        assertEquals(0, TrappedAir.of(FillingMethod.FOAM_CAPPED).amountAt(0));
+        assertEquals(0.35, TrappedAir.of(FillingMethod.FOAM_CAPPED).amountAt(1), 1e-12);
         assertEquals(0.5, TrappedAir.of(FillingMethod.SPLASHED).trappedAt(0));
     }
 

@@ -49,12 +49,21 @@ class LightHoursTest {
 
     @Test
     void aLampMayBurnPastMidnight() {
-        LightHours late = LightHours.between(LocalTime.of(20, 0), LocalTime.of(2, 0), LightSource.LED_WARM);
+        LightHours late = LightHours.between(LocalTime.of(20, 0), LocalTime.of(2, 0), 6, LightSource.LED_WARM);
         assertEquals(6, late.hours());
         assertEquals(2, late.within(at("2026-06-11T00:00"), at("2026-06-11T12:00"), VIENNA), 1e-9);
-        LightHours always = LightHours.between(LocalTime.of(8, 0), LocalTime.of(8, 0), LightSource.LED_WARM);
+        LightHours always = LightHours.between(LocalTime.of(8, 0), LocalTime.of(8, 0), 24, LightSource.LED_WARM);
         assertEquals(24, always.hours());
         assertEquals(5.5, always.within(at("2026-06-11T03:00"), at("2026-06-11T08:30"), VIENNA), 1e-9);
+    }
+
+    @Test
+    void aLampThatIsOnNowAndThenIsSpreadOverItsHours() {
+        LightHours cellar = LightHours.between(LocalTime.of(7, 0), LocalTime.of(22, 0), 1, LightSource.LED_WARM);
+        assertEquals(1, cellar.within(at("2026-06-10T00:00"), at("2026-06-11T00:00"), VIENNA), 1e-9);
+        assertEquals(0.2, cellar.within(at("2026-06-10T09:00"), at("2026-06-10T12:00"), VIENNA), 1e-9);
+        assertEquals(0, cellar.within(at("2026-06-10T22:00"), at("2026-06-11T07:00"), VIENNA), 1e-9);
+        assertThrows(InvalidInput.class, () -> new LightHours(LocalTime.NOON, 2, 3, false));
     }
 
     /** Clocks went forward in the European Union on 29 March 2026 at 02:00 (Directive 2000/84/EC). */
@@ -103,7 +112,7 @@ class LightHoursTest {
 
     @Test
     void refusesADayOfMoreThanItsHours() {
-        assertThrows(InvalidInput.class, () -> new LightHours(LocalTime.NOON, 25, true));
+        assertThrows(InvalidInput.class, () -> new LightHours(LocalTime.NOON, 25, 25, true));
         assertThrows(InvalidInput.class, () -> LightHours.usual(LightPlace.ROOM_DAY, -1));
     }
 
