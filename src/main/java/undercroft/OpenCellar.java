@@ -37,6 +37,7 @@ import undercroft.session.Workspace;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
 import undercroft.store.RecentCellars;
+import undercroft.store.Rescue;
 import undercroft.store.Version;
 import undercroft.view.MainWindow;
 import undercroft.view.RescueDialog;
@@ -144,13 +145,13 @@ final class OpenCellar implements CellarChooser {
             keepOpenAndSay(fault);
             return;
         }
-        List<Version> versions = CellarStore.versionsOf(wanted);
+        Rescue rescue = Rescue.of(wanted);
+        List<Version> versions = rescue.versions();
         List<String> labels = versions.stream().map(this::label).toList();
         RescueDialog.ask(stage, fault.getMessage(), labels, dark.get())
                 .ifPresentOrElse(
                         index -> {
-                            CellarStore.moveAside(wanted, clock);
-                            CellarStore.restore(wanted, versions.get(index));
+                            rescue.restore(versions.get(index), clock);
                             show(wanted);
                         },
                         () -> keepOpenAndSay(fault));

@@ -139,6 +139,8 @@ final class RoomsTest {
             "undercroft.calc..",
             "undercroft.cellar..",
             "undercroft.outlook..",
+            "undercroft.bottling..",
+            "undercroft.wording..",
             "undercroft.plot..",
             "undercroft.picture..");
 

@@ -113,13 +113,12 @@ public final class Bottles {
             double brimful,
             double grams,
             double diameter) {
-        double wall =
-                switch (bottleClass) {
-                    case PET, PET_WORN -> 0.35;
-                    case SPARKLING, SPARKLING_REUSED -> 3.5;
-                    case STANDARD, REUSED -> 2.0;
-                    case REFILLABLE, NOT_FOR_PRESSURE -> 2.5;
-                };
+        double wall = switch (bottleClass) {
+            case PET, PET_WORN -> 0.35;
+            case SPARKLING, SPARKLING_REUSED -> 3.5;
+            case STANDARD, REUSED -> 2.0;
+            case REFILLABLE, NOT_FOR_PRESSURE -> 2.5;
+        };
         return new BottleType(
                 id, label, colour, bottleClass, closure, fill, brimful, wall, grams, diameter, OptionalDouble.empty());
     }

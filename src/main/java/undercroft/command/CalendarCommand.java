@@ -36,7 +36,8 @@ final class CalendarCommand extends AnswerCommand {
         Cellar cellar = CellarStore.read(folder);
         Instant now = console().clock().instant();
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone());
-        CellarOutlook outlook = Outlooks.of(cellar, CellarStore.temperatures(folder, cellar), instant);
+        CellarOutlook outlook =
+                Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
         List<Path> files = ShelfCalendar.of(outlook, now).write(out, perBatch);
         return new Answer()
                 .put("files", files.stream().map(Path::toString).toList())

@@ -26,7 +26,7 @@ import undercroft.store.logger.LoggerUnit;
 import undercroft.store.logger.Progress;
 import undercroft.store.logger.Question.About;
 import undercroft.store.logger.Reason;
-import undercroft.store.logger.TimeFormat;
+import undercroft.store.logger.text.TimeFormat;
 
 @Command(name = "import", description = "Takes a logger's file into a place; safe to repeat.")
 final class ImportCommand extends AnswerCommand {

@@ -14,6 +14,7 @@ import undercroft.report.ShelfTable;
 import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
+import undercroft.store.Rescue;
 
 @Command(name = "open", description = "Opens the window; without a display, writes the report.")
 final class OpenCommand implements Callable<Integer> {
@@ -37,7 +38,7 @@ final class OpenCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (folder != null && CellarStore.versionsOf(folder).isEmpty()) {
+        if (folder != null && Rescue.of(folder).versions().isEmpty()) {
             // With nothing to restore there is no use for a window: say at once what is wrong.
             CellarStore.read(folder);
         }
@@ -58,7 +59,7 @@ final class OpenCommand implements Callable<Integer> {
                     .resolve(String.valueOf(folder.toAbsolutePath().normalize().getFileName()));
             report(
                     cellar,
-                    CellarStore.temperatures(folder, cellar),
+                    CellarStore.temperatures(folder, cellar).celsius(),
                     console.clock().instant(),
                     out);
         }

@@ -31,7 +31,8 @@ final class ReportCommand extends AnswerCommand {
     Answer answer() {
         Cellar cellar = CellarStore.read(folder);
         Instant instant = at == null ? console().clock().instant() : Typed.instant("--at", at, cellar.zone());
-        CellarOutlook outlook = Outlooks.of(cellar, CellarStore.temperatures(folder, cellar), instant);
+        CellarOutlook outlook =
+                Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
         ShelfReport.write(out, outlook);
         return new Answer()
                 .put("page", out.resolve("index.html").toString())

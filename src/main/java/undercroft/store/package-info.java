@@ -16,6 +16,7 @@
  * and not touched. {@code cellar.json.unreadable-<time>} is a file the user had moved aside;
  * {@code cellar-unsaved-<time>.json} is what could not be saved because another program had changed the file.
  *
- * <p>This is the only room that sees the JSON and CSV libraries.
+ * <p>The rooms inside: {@code json} knows what stands in the file, {@code disk} is the only one that writes, {@code logger}
+ * reads what loggers write. No other room sees the JSON and CSV libraries.
  */
 package undercroft.store;

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.json.CellarJson;
 
 /** What is JSON and what is not is taken from RFC 8259 (2017); times from ISO 8601. */
 class CellarFaultsTest {

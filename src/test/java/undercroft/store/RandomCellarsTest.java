@@ -55,6 +55,7 @@ import undercroft.cellar.TemperatureUnit;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.Interval;
 import undercroft.quantity.UnitSystem;
+import undercroft.store.json.CellarJson;
 
 /** Any valid cellar, with figures of all 53 bits, comes back exactly. */
 class RandomCellarsTest {
@@ -82,8 +83,10 @@ class RandomCellarsTest {
         private double within(double min, double max) {
             return switch (random.nextInt(4)) {
                         case 0 -> Math.max(min, Math.rint(min + 0.5 * (max - min)));
-                        case 1 -> Math.max(
-                                min, Math.min(max, Math.rint(100 * (min + random.nextDouble() * (max - min))) / 100));
+                        case 1 ->
+                            Math.max(
+                                    min,
+                                    Math.min(max, Math.rint(100 * (min + random.nextDouble() * (max - min))) / 100));
                         case 2 -> random.nextBoolean() ? min : max;
                         default -> min + random.nextDouble() * (max - min);
                     }
@@ -201,11 +204,12 @@ class RandomCellarsTest {
             return switch (random.nextInt(3)) {
                 case 0 -> new TemperatureSource.Logged();
                 case 1 -> new TemperatureSource.FixedGuess(within(-20, 60), within(0, 20));
-                default -> new TemperatureSource.YearlySwing(
-                        within(-20, 60),
-                        within(0, 30),
-                        MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(29)),
-                        within(0, 20));
+                default ->
+                    new TemperatureSource.YearlySwing(
+                            within(-20, 60),
+                            within(0, 30),
+                            MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(29)),
+                            within(0, 20));
             };
         }
 

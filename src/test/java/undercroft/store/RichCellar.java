@@ -52,11 +52,12 @@ import undercroft.cellar.TemperatureUnit;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.Interval;
 import undercroft.quantity.UnitSystem;
+import undercroft.store.json.CellarJson;
 
 /** A cellar in which every kind of thing occurs, and what a folder holds. */
-final class RichCellar {
+public final class RichCellar {
     static final Instant CAPPED = Instant.parse("2026-01-10T15:00:00Z");
-    static final Cellar CELLAR = cellar();
+    public static final Cellar CELLAR = cellar();
 
     private RichCellar() {}
 
@@ -67,7 +68,7 @@ final class RichCellar {
         return folder;
     }
 
-    static String json() {
+    public static String json() {
         return new String(CellarJson.of(CELLAR, "a test").bytes(), StandardCharsets.UTF_8);
     }
 

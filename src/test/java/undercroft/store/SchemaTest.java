@@ -29,6 +29,8 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Origin;
 import undercroft.cellar.Reading;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.FaultyDisk;
+import undercroft.store.json.CellarJson;
 
 /** Files of every schema there was: one sample of each lies beside this class and is never written anew. */
 class SchemaTest {
@@ -156,15 +158,9 @@ class SchemaTest {
     @Test
     void aBackupThatCannotBeWrittenStopsTheUpgrade() throws IOException {
         put(sample(1));
-        FileOperations full = new FileOperations() {
-            @Override
-            public void write(Path file, java.nio.ByteBuffer content) throws IOException {
-                if (file.toString().contains("schema-1")) {
-                    throw new IOException("No space left on device");
-                }
-                FileOperations.super.write(file, content);
-            }
-        };
+        FaultyDisk full = new FaultyDisk(
+                "No space left on device",
+                (call, path) -> call == FaultyDisk.Call.WRITE && path.toString().contains("schema-1"));
         try (CellarStore store = CellarStore.open(folder, CLOCK, "test", full)) {
             Cellar changed = store.cellar().withName("Changed");
             InvalidInput fault = assertThrows(InvalidInput.class, () -> store.save(changed));

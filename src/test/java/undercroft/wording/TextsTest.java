@@ -21,7 +21,7 @@ class TextsTest {
 
     private static String sources() throws IOException {
         StringBuilder all = new StringBuilder();
-        for (String room : new String[] {"app", "view", "session"}) {
+        for (String room : new String[] {"app", "view", "session", "picture"}) {
             try (Stream<Path> files = Files.walk(Path.of("src/main/java/undercroft", room))) {
                 for (Path file :
                         files.filter(each -> each.toString().endsWith(".java")).toList()) {

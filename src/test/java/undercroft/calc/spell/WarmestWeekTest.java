@@ -37,7 +37,9 @@ class WarmestWeekTest {
         WarmestWeek warmest = WarmestWeek.of(air, 799L * DAY, NOTHING);
         assertEquals(17, warmest.celsius(), 1e-9);
         assertEquals(WarmestWeek.Source.LOGGED, warmest.source());
-        assertEquals(WarmestWeek.Source.ASSUMED, WarmestWeek.of(air, 900L * DAY, NOTHING).source());
+        assertEquals(
+                WarmestWeek.Source.ASSUMED,
+                WarmestWeek.of(air, 900L * DAY, NOTHING).source());
     }
 
     @Test

@@ -32,7 +32,7 @@ import undercroft.store.logger.Inspection;
 import undercroft.store.logger.LoggerFile;
 import undercroft.store.logger.LoggerUnit;
 import undercroft.store.logger.Question;
-import undercroft.store.logger.TimeFormat;
+import undercroft.store.logger.text.TimeFormat;
 import undercroft.wording.Texts;
 
 /**

@@ -21,7 +21,7 @@ import undercroft.app.form.FormSamples;
 import undercroft.cellar.Place;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Workspace;
-import undercroft.store.logger.TimeFormat;
+import undercroft.store.logger.text.TimeFormat;
 
 class ImportFormTest {
     private static final Place PLACE = FormSamples.CELLAR.places().get(0);
