@@ -27,8 +27,7 @@ class PressureMemoryTest {
      * 0.47 (1 week), 0.43 (1 month), 0.36 (1 year); from memory.
      */
     @ParameterizedTest
-    @CsvSource({
-        "60, 0.83", "600, 0.72", "3600, 0.64", "86400, 0.53", "604800, 0.47", "2592000, 0.43", "31536000, 0.36"
+    @CsvSource({"60, 0.83", "600, 0.72", "3600, 0.64", "86400, 0.53", "604800, 0.47", "2592000, 0.43", "31536000, 0.36"
     })
     void lastingStrengthFollowsTheStandardForWindows(double seconds, double factor) {
         assertEquals(factor, PressureMemory.lastingShare(seconds) / PressureMemory.lastingShare(3), 0.006);
