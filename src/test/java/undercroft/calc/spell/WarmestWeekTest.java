@@ -100,7 +100,7 @@ class WarmestWeekTest {
         TimeSeries.Builder air = new TimeSeries.Builder();
         for (int day = 0; day < days; day++) {
             for (int hour = 0; hour < 24; hour++) {
-                air.add(day * (long) DAY + hour * HOUR, celsius.applyAsDouble(day));
+                air.add(day * (long) DAY + (long) hour * HOUR, celsius.applyAsDouble(day));
             }
         }
         air.add(days * (long) DAY, celsius.applyAsDouble(days - 1.0));
