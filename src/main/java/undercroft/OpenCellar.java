@@ -43,6 +43,7 @@ import undercroft.view.RescueDialog;
 import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
 
 /** Wires a cellar to the window, one at a time, and lets go of it when another one is opened. */
 final class OpenCellar implements CellarChooser {
@@ -146,7 +147,7 @@ final class OpenCellar implements CellarChooser {
         }
         List<Version> versions = CellarStore.versionsOf(wanted);
         List<String> labels = versions.stream().map(this::label).toList();
-        RescueDialog.ask(stage, fault.getMessage(), labels, dark.get())
+        RescueDialog.ask(stage, Texts.messages().fault(fault), labels, dark.get())
                 .ifPresentOrElse(
                         index -> {
                             CellarStore.moveAside(wanted, clock);

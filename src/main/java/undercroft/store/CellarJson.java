@@ -69,7 +69,7 @@ final class CellarJson {
         }
         for (InvalidInput fault : found) {
             String where = fault.where().isEmpty() ? file : file + ": " + fault.where();
-            faults.add(new InvalidInput(where, fault.what()));
+            faults.add(fault.at(where));
         }
         return read;
     }

@@ -14,9 +14,8 @@ import undercroft.app.form.NewDraftForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
-import undercroft.quantity.UnitSystem;
-import undercroft.quantity.Volume;
 import undercroft.session.Workspace;
+import undercroft.wording.QuantityFormat;
 import undercroft.wording.Texts;
 
 /**
@@ -65,8 +64,10 @@ public final class BottlingViewModel {
         return workspace.getCellar();
     }
 
-    public UnitSystem units() {
-        return workspace.getCellar().settings().units();
+    /** Quantities in the cellar's units. */
+    public QuantityFormat words() {
+        Cellar cellar = workspace.getCellar();
+        return QuantityFormat.of(Texts.messages(), cellar.settings().units(), cellar.zone());
     }
 
     public LocalDate today() {
@@ -95,7 +96,7 @@ public final class BottlingViewModel {
 
     /** The beer a draft is about. */
     public String litres(Batch draft) {
-        return Volume.ofLitres(draft.priming().beerLitres()).text(units());
+        return words().litres(draft.priming().beerLitres());
     }
 
     /** Back to the list of drafts. */
@@ -153,7 +154,7 @@ public final class BottlingViewModel {
         return day().map(day -> new DayPrintouts(
                 form.get().madeProperty().get().name(),
                 day,
-                units(),
+                words(),
                 today(),
                 workspace.getState().temperatures(),
                 clock.instant()));

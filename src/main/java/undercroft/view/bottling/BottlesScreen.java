@@ -52,12 +52,12 @@ final class BottlesScreen {
         nodes.add(Words.of(sheet.bottleSum(), "figure-line"));
         for (DaySheet.BottleLine line : sheet.bottles()) {
             if (!line.refusal().isEmpty()) {
-                nodes.add(Words.note(Alert.ACT, Texts.of("bottling.bottles.refused", line.name(), line.refusal())));
+                nodes.add(Words.note(Alert.ACT, Texts.of("bottling.refusal.row", line.name(), line.refusal())));
             }
         }
-        nodes.add(Words.sentences(sheet.day().order().notes()));
+        nodes.add(Words.sentences(sheet.said(sheet.day().order().notes())));
         nodes.add(Words.section(Texts.of("bottling.bottles.height")));
-        nodes.add(Words.of(FillOrder.FILL_ADVICE));
+        nodes.add(Words.of(sheet.words().of(FillOrder.FILL_ADVICE)));
         return nodes;
     }
 

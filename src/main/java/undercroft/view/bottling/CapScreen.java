@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import undercroft.app.form.CappingForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 import undercroft.view.edit.FormGrid;
 import undercroft.wording.Texts;
 
@@ -71,8 +72,8 @@ final class CapScreen {
     private static void write(BottlingContext bench, CappingForm form, VBox differences) {
         List<Node> nodes = new ArrayList<>();
         try {
-            List<String> told = form.capping(bench.model().cellar()).differences();
-            told.forEach(words -> nodes.add(Words.of(words)));
+            List<Phrase> told = form.capping(bench.model().cellar()).differences();
+            told.forEach(one -> nodes.add(Words.of(bench.model().words().of(one))));
             nodes.add(Words.of(Texts.of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
         } catch (InvalidInput unreadable) {
             nodes.add(Words.of(Texts.of("bottling.cap.unreadable"), "faint"));

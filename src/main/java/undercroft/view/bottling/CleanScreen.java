@@ -42,11 +42,11 @@ final class CleanScreen {
         VBox box = new VBox(
                 6,
                 Words.section(Texts.of(key)),
-                Words.of(DaySheet.sentence(solution.words(sheet.units())), "solution"));
+                Words.of(sheet.words().messages().sentence(sheet.words().of(solution.words())), "solution"));
         if (!basis.isEmpty() && !solution.fromLabel()) {
             box.getChildren().add(Words.of(Texts.of("bottling.clean.basis", basis), "faint"));
         }
-        box.getChildren().add(Words.note(Alert.WATCH, String.join(" ", solution.cautions())));
+        box.getChildren().add(Words.note(Alert.WATCH, String.join(" ", sheet.said(solution.cautions()))));
         return box;
     }
 }

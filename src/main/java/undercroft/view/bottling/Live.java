@@ -31,7 +31,7 @@ final class Live extends VBox {
                 .ifPresentOrElse(
                         day -> getChildren()
                                 .setAll(writing.apply(
-                                        new DaySheet(day, bench.model().units()))),
+                                        new DaySheet(day, bench.model().words()))),
                         () -> getChildren().setAll(Words.note(Alert.WATCH, why())));
     }
 

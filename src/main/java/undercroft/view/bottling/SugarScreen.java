@@ -7,7 +7,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.form.DraftForm;
-import undercroft.bottling.DoseLine;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.edit.FormGrid;
 import undercroft.wording.Texts;
@@ -29,10 +28,10 @@ final class SugarScreen {
         if (!sheet.syrup().isEmpty()) {
             nodes.add(Words.section(Texts.of("bottling.sugar.syrup-title")));
             nodes.add(Words.of(sheet.syrup()));
-            nodes.add(Words.note(Alert.WATCH, Texts.of("bottling.sugar.hot")));
+            nodes.add(Words.note(Alert.WATCH, Texts.of("bottling.caution.syrup")));
         }
         nodes.add(Words.section(Texts.of("bottling.sugar.mind")));
-        nodes.add(Words.sentences(sheet.day().sugar().notes()));
+        nodes.add(Words.sentences(sheet.said(sheet.day().sugar().notes())));
         return nodes;
     }
 
@@ -42,7 +41,7 @@ final class SugarScreen {
         Label weight = Words.of(
                 none
                         ? Texts.of("bottling.sugar.none")
-                        : DoseLine.massText(sheet.day().sugar().weighGrams()),
+                        : sheet.words().weighed(sheet.day().sugar().weighGrams()),
                 "big-figure");
         weight.setId("sugar-weight");
         nodes.add(weight);
@@ -53,7 +52,7 @@ final class SugarScreen {
         }
         sheet.day().keg().ifPresent(keg -> {
             nodes.add(Words.section(Texts.of("bottling.sugar.keg")));
-            nodes.add(Words.of(keg.words(sheet.units())));
+            nodes.add(Words.of(sheet.words().of(keg.words())));
         });
         return nodes;
     }

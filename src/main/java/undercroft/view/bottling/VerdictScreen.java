@@ -49,7 +49,7 @@ final class VerdictScreen {
                 };
         box.getStyleClass().addAll("verdict", "caution", style);
         List<Node> nodes = new ArrayList<>(List.of(box));
-        sheet.day().refusals().forEach(words -> nodes.add(Words.note(Alert.ACT, words)));
+        sheet.said(sheet.day().refusals()).forEach(words -> nodes.add(Words.note(Alert.ACT, words)));
         return nodes;
     }
 }
