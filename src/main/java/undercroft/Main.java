@@ -14,15 +14,15 @@ public final class Main {
 
     /** Runs the command named by the arguments; none opens the window. */
     public static void main(String[] arguments) {
-        HostEnvironment machine = HostEnvironment.here();
+        HostEnvironment host = HostEnvironment.here();
         Console console = new Console(
                 new PrintWriter(System.out, false, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),
                 Messages.english(),
                 Clock.systemUTC(),
                 ZoneId.systemDefault(),
-                machine.scratchFolder(),
-                folder -> machine.hasDisplay() && UndercroftApp.open(folder));
+                host.scratchFolder(),
+                folder -> host.hasDisplay() && UndercroftApp.open(folder));
         int code = Commands.run(console, arguments);
         if (code != 0) {
             System.exit(code);

@@ -37,6 +37,7 @@ import undercroft.session.Workspace;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
 import undercroft.store.RecentCellars;
+import undercroft.store.Rescue;
 import undercroft.store.Version;
 import undercroft.view.MainWindow;
 import undercroft.view.RescueDialog;
@@ -52,7 +53,7 @@ final class OpenCellar implements CellarChooser {
             DateTimeFormatter.ofPattern("'as it was until' d MMMM yyyy, HH:mm", Locale.ENGLISH);
 
     private final Stage stage;
-    private final HostEnvironment machine;
+    private final HostEnvironment host;
     private final Clock clock;
     private final RecentCellars recents;
     private final BooleanProperty dark = new SimpleBooleanProperty(this, "dark");
@@ -63,12 +64,12 @@ final class OpenCellar implements CellarChooser {
     private FollowedLogs followed;
     private Path folder;
 
-    OpenCellar(Stage stage, HostEnvironment machine, Clock clock) {
+    OpenCellar(Stage stage, HostEnvironment host, Clock clock) {
         this.stage = stage;
-        this.machine = machine;
+        this.host = host;
         this.clock = clock;
-        this.recents = RecentCellars.in(machine.settingsFolder());
-        WindowPreferences memory = new WindowPreferences(machine.settingsFolder());
+        this.recents = RecentCellars.in(host.settingsFolder());
+        WindowPreferences memory = new WindowPreferences(host.settingsFolder());
         dark.set(memory.wasDark());
         dark.addListener((property, before, after) -> memory.keepDark(after));
     }
@@ -145,13 +146,13 @@ final class OpenCellar implements CellarChooser {
             keepOpenAndSay(fault);
             return;
         }
-        List<Version> versions = CellarStore.versionsOf(wanted);
+        Rescue rescue = Rescue.of(wanted);
+        List<Version> versions = rescue.versions();
         List<String> labels = versions.stream().map(this::label).toList();
         RescueDialog.ask(stage, Texts.messages().fault(fault), labels, dark.get())
                 .ifPresentOrElse(
                         index -> {
-                            CellarStore.moveAside(wanted, clock);
-                            CellarStore.restore(wanted, versions.get(index));
+                            rescue.restore(versions.get(index), clock);
                             show(wanted);
                         },
                         () -> keepOpenAndSay(fault));
@@ -202,7 +203,7 @@ final class OpenCellar implements CellarChooser {
     private Path choose(String title) {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(title);
-        chooser.setInitialDirectory(machine.home().toFile());
+        chooser.setInitialDirectory(host.home().toFile());
         File chosen = chooser.showDialog(stage);
         return chosen == null ? null : chosen.toPath();
     }

@@ -152,24 +152,38 @@ final class RoomsTest {
             "undercroft.calc..",
             "undercroft.cellar..",
             "undercroft.outlook..",
+            "undercroft.bottling..",
+            "undercroft.wording..",
             "undercroft.plot..",
             "undercroft.wording..",
             "undercroft.picture..");
 
     @ArchTest
-    static final ArchRule PAGES_STAND_ON_THE_KIT = noClasses()
+    static final ArchRule PAGES_STAND_ON_THE_KIT_AND_NOT_ON_EACH_OTHER = slices().matching("undercroft.view.(*)..")
+            .should()
+            .notDependOnEachOther()
+            .ignoreDependency(
+                    JavaClass.Predicates.resideInAPackage("undercroft.view.."),
+                    JavaClass.Predicates.resideInAPackage("undercroft.view.kit.."))
+            .because("a page can be changed or taken out without a look at the others");
+
+    @ArchTest
+    static final ArchRule THE_KIT_KNOWS_NO_PAGE = classes()
             .that()
             .resideInAPackage("undercroft.view.kit..")
             .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "undercroft.view",
-                    "undercroft.view.shelf..",
-                    "undercroft.view.bottling..",
-                    "undercroft.view.spells..",
-                    "undercroft.view.servings..",
-                    "undercroft.view.edit..")
+            .onlyDependOnClassesThat(JavaClass.Predicates.resideOutsideOfPackage("undercroft.view..")
+                    .or(JavaClass.Predicates.resideInAPackage("undercroft.view.kit.."))
+                    .or(ARRAYS))
             .because("what every page uses must not know any of them");
+
+    @ArchTest
+    static final ArchRule NO_KNOT_IN_THE_APP =
+            slices().matching("undercroft.app.(**)").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule NO_KNOT_IN_THE_VIEW =
+            slices().matching("undercroft.view.(**)").should().beFreeOfCycles();
 
     @ArchTest
     static final ArchRule THE_VIEW_ONLY_SHOWS = noClasses()

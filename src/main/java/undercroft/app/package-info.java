@@ -1,5 +1,5 @@
 /**
- * What a user can do, without a window: the workspace with its undo, the forecasts behind the pictures, view models and
- * background work. Of JavaFX only beans and collections.
+ * What a user can do, page by page, without a window: what the frame holds together lives here, each page has a package of
+ * its own. Of JavaFX only beans and collections.
  */
 package undercroft.app;

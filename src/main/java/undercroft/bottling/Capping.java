@@ -106,14 +106,22 @@ public record Capping(Batch batch, List<Phrase> differences) {
                         beer.colourEbc(),
                         beer.warmestCelsius(),
                         gravity,
+                        day.plan()
+                                .lastGravity()
+                                .map(DatedGravity::includesPriming)
+                                .orElse(beer.gravityIncludesPriming()),
                         beer.expectedFinalGravity()),
                 planned.yeast(),
                 priming(day, done),
-                done.fillingMethod(),
+                planned.packaging()
+                        .withMethod(done.fillingMethod())
+                        .withKegged(day.plan().filling().shares().kegLitres()),
                 Optional.of(done.cappedAt()),
                 lots(rows, done),
                 planned.readings(),
-                planned.notes());
+                planned.notes(),
+                Optional.empty(),
+                planned.leaveOutOfLearning());
         return new Capping(capped, differences(day, done));
     }
 

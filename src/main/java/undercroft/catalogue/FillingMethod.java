@@ -2,7 +2,7 @@ package undercroft.catalogue;
 
 /** How much oxygen filling let in, as a factor on ageing (assumption; 1 mL of air brings 0.28 mg of oxygen). */
 public enum FillingMethod implements Listed {
-    CAPPED_ON_FOAM("capped-on-foam", "capped on foam", 1),
+    FOAM_CAPPED("foam-capped", "capped on foam", 1),
     CAREFUL("careful", "filled quietly from the bottom", 1.2),
     SPLASHED("splashed", "splashed or capped over air", 1.75);
 

@@ -19,6 +19,7 @@ import undercroft.quantity.InvalidInput;
  * @param cappedAt when the bottles were capped; empty while bottling is planned
  * @param notes anything worth keeping
  * @param plan the draft of bottling day, while it is one
+ * @param leaveOutOfLearning true when this batch should teach nothing about the next ones
  */
 public record Batch(
         String id,
@@ -26,12 +27,13 @@ public record Batch(
         Beer beer,
         Yeast yeast,
         Priming priming,
-        FillingMethod fillingMethod,
+        Packaging packaging,
         Optional<Instant> cappedAt,
         List<Lot> lots,
         List<Reading> readings,
         String notes,
-        Optional<FillingPlan> plan)
+        Optional<FillingPlan> plan,
+        boolean leaveOutOfLearning)
         implements Listed {
     public Batch {
         Check.id("id", id);
@@ -60,7 +62,7 @@ public record Batch(
         }
     }
 
-    /** A batch without a plan. */
+    /** A batch without a plan of which no more than the filling method is known. */
     public Batch(
             String id,
             String name,
@@ -73,6 +75,22 @@ public record Batch(
             List<Reading> readings,
             String notes) {
         this(id, name, beer, yeast, priming, fillingMethod, cappedAt, lots, readings, notes, Optional.empty());
+    }
+
+    /** A batch of which no more than the filling method is known. */
+    public Batch(
+            String id,
+            String name,
+            Beer beer,
+            Yeast yeast,
+            Priming priming,
+            FillingMethod fillingMethod,
+            Optional<Instant> cappedAt,
+            List<Lot> lots,
+            List<Reading> readings,
+            String notes,
+            Optional<FillingPlan> plan) {
+        this(id, name, beer, yeast, priming, Packaging.of(fillingMethod), cappedAt, lots, readings, notes, plan, false);
     }
 
     /** A batch that waits to be bottled, with its plan as a draft. */
@@ -96,6 +114,10 @@ public record Batch(
         double litres = Math.max(0.1, plan.shares().bottleLitres());
         FillingPlan.Wish wish = plan.wish();
         return new Priming(litres, List.of(), OptionalDouble.of(wish.targetVolumes()), wish.perBottle());
+    }
+
+    public FillingMethod fillingMethod() {
+        return packaging.method();
     }
 
     private static String lotOf(Reading reading) {
@@ -142,7 +164,19 @@ public record Batch(
     }
 
     public Batch withLots(List<Lot> newLots) {
-        return new Batch(id, name, beer, yeast, priming, fillingMethod, cappedAt, newLots, readings, notes, plan);
+        return new Batch(
+                id,
+                name,
+                beer,
+                yeast,
+                priming,
+                packaging,
+                cappedAt,
+                newLots,
+                readings,
+                notes,
+                plan,
+                leaveOutOfLearning);
     }
 
     /** The lot with the same id replaced. */
@@ -153,16 +187,52 @@ public record Batch(
     }
 
     public Batch withReadings(List<Reading> newReadings) {
-        return new Batch(id, name, beer, yeast, priming, fillingMethod, cappedAt, lots, newReadings, notes, plan);
+        return new Batch(
+                id,
+                name,
+                beer,
+                yeast,
+                priming,
+                packaging,
+                cappedAt,
+                lots,
+                newReadings,
+                notes,
+                plan,
+                leaveOutOfLearning);
     }
 
     public Batch withNotes(String newNotes) {
-        return new Batch(id, name, beer, yeast, priming, fillingMethod, cappedAt, lots, readings, newNotes, plan);
+        return new Batch(
+                id,
+                name,
+                beer,
+                yeast,
+                priming,
+                packaging,
+                cappedAt,
+                lots,
+                readings,
+                newNotes,
+                plan,
+                leaveOutOfLearning);
     }
 
     /** Beer and yeast corrected. */
     public Batch withBeer(Beer newBeer, Yeast newYeast) {
-        return new Batch(id, name, newBeer, newYeast, priming, fillingMethod, cappedAt, lots, readings, notes, plan);
+        return new Batch(
+                id,
+                name,
+                newBeer,
+                newYeast,
+                priming,
+                packaging,
+                cappedAt,
+                lots,
+                readings,
+                notes,
+                plan,
+                leaveOutOfLearning);
     }
 
     /** With its draft changed, and the priming following it. */
@@ -173,12 +243,33 @@ public record Batch(
                 beer,
                 yeast,
                 primingOf(newPlan),
-                fillingMethod,
+                packaging,
                 cappedAt,
                 lots,
                 readings,
                 notes,
-                Optional.of(newPlan));
+                Optional.of(newPlan),
+                leaveOutOfLearning);
+    }
+
+    public Batch withPackaging(Packaging newPackaging) {
+        return new Batch(
+                id,
+                name,
+                beer,
+                yeast,
+                priming,
+                newPackaging,
+                cappedAt,
+                lots,
+                readings,
+                notes,
+                plan,
+                leaveOutOfLearning);
+    }
+
+    public Batch withLeaveOutOfLearning(boolean leaveOut) {
+        return new Batch(id, name, beer, yeast, priming, packaging, cappedAt, lots, readings, notes, plan, leaveOut);
     }
 
     /** Some or all bottles of a lot moved; a part becomes a lot of its own right after the one it came from. */

@@ -13,6 +13,7 @@ import undercroft.quantity.Check;
  * @param colourEbc colour, EBC
  * @param warmestCelsius warmest the beer has been since fermentation ended: sets the residual carbonation
  * @param gravityAtBottling specific gravity when bottled, if it was read
+ * @param gravityIncludesPriming true when the priming sugar was in the beer already when that gravity was read
  * @param expectedFinalGravity specific gravity at which fermentation is complete, if known
  */
 public record Beer(
@@ -23,6 +24,7 @@ public record Beer(
         double colourEbc,
         double warmestCelsius,
         OptionalDouble gravityAtBottling,
+        boolean gravityIncludesPriming,
         OptionalDouble expectedFinalGravity) {
     public Beer {
         Check.within("abvPercent", abvPercent, 0, 20, "%");
@@ -36,6 +38,28 @@ public record Beer(
         if (expectedFinalGravity.isPresent()) {
             Check.within("expectedFinalGravity", expectedFinalGravity.getAsDouble(), 0.980, 1.200, "");
         }
+    }
+
+    /** A beer whose gravity, if any, was read before the sugar. */
+    public Beer(
+            BeerStyle kind,
+            double abvPercent,
+            double bitternessIbu,
+            double reducedHopShare,
+            double colourEbc,
+            double warmestCelsius,
+            OptionalDouble gravityAtBottling,
+            OptionalDouble expectedFinalGravity) {
+        this(
+                kind,
+                abvPercent,
+                bitternessIbu,
+                reducedHopShare,
+                colourEbc,
+                warmestCelsius,
+                gravityAtBottling,
+                false,
+                expectedFinalGravity);
     }
 
     /** Gravity points still to ferment when it was bottled; 0 when unknown or finished. */

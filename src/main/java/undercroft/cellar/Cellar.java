@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
+import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Listed;
 import undercroft.catalogue.Sugar;
 import undercroft.catalogue.Sugars;
@@ -20,7 +21,7 @@ import undercroft.quantity.InvalidInput;
  * @param zone the wall clock of the cellar
  * @param ownBottles bottle makes of the user's own, beside the standard ones
  * @param ownSugars sugars of the user's own, beside the standard ones
- * @param taskNotes what was said to lines of Tonight, one note a task
+ * @param taskNotes what was said to lines of To do, one note a task
  */
 public record Cellar(
         String name,
@@ -42,7 +43,7 @@ public record Cellar(
         taskNotes = List.copyOf(taskNotes);
         checkUnique("places", places.stream().map(Place::id).toList());
         checkUnique("batches", batches.stream().map(Batch::id).toList());
-        checkUnique("pours", servings.stream().map(Serving::id).toList());
+        checkUnique("servings", servings.stream().map(Serving::id).toList());
         checkUnique("bottles", ownBottles.stream().map(BottleType::id).toList());
         checkUnique("sugars", ownSugars.stream().map(Sugar::id).toList());
         List<BottleType> bottles = join(ownBottles, Bottles.STANDARD);
@@ -55,12 +56,15 @@ public record Cellar(
             }
         }
         for (int i = 0; i < servings.size(); i++) {
-            Listed.find(batches, servings.get(i).batchId(), "pours[" + i + "].batch");
-            Listed.find(places, servings.get(i).placeId(), "pours[" + i + "].place");
+            String at = "servings[" + i + "]";
+            Listed.find(batches, servings.get(i).batchId(), at + ".batch");
+            if (servings.get(i).placeId().isPresent()) {
+                Listed.find(places, servings.get(i).placeId().get(), at + ".place");
+            }
         }
     }
 
-    /** A cellar in which nothing was said to any line of Tonight. */
+    /** A cellar in which nothing was said to any line of To do. */
     public Cellar(
             String name,
             ZoneId zone,
@@ -143,6 +147,15 @@ public record Cellar(
 
     public Place place(String id) {
         return Listed.find(places, id, "place");
+    }
+
+    /** What a serving is chilled in: a place's name, or what the kind of cold is called. */
+    public String coldName(Serving serving) {
+        return serving.placeId()
+                .map(id -> place(id).name())
+                .orElseGet(() -> serving.coolingMedium() == CoolingMedium.STILL_FRIDGE
+                        ? "kitchen fridge"
+                        : serving.coolingMedium().label().replaceFirst("^a ", ""));
     }
 
     public Batch batch(String id) {

@@ -1,6 +1,7 @@
 package undercroft.cellar;
 
 import java.time.Instant;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Listed;
@@ -9,7 +10,7 @@ import undercroft.quantity.Check;
 /**
  * Bottles promised for a time.
  *
- * @param placeId where they are chilled
+ * @param placeId where they are chilled; empty for somewhere that is no place of the cellar, such as a kitchen fridge
  * @param coolingMedium what kind of cold place that is; a bucket of ice and water or a freezer may stand anywhere
  * @param glassCelsius wanted in the glass; empty for what is usual with the kind of beer
  */
@@ -18,7 +19,7 @@ public record Serving(
         String batchId,
         int bottles,
         Instant at,
-        String placeId,
+        Optional<String> placeId,
         CoolingMedium coolingMedium,
         OptionalDouble glassCelsius,
         String note)
@@ -27,14 +28,27 @@ public record Serving(
         Check.id("id", id);
         Check.id("batch", batchId);
         Check.within("bottles", bottles, 1, 10_000);
-        Check.id("place", placeId);
+        placeId.ifPresent(place -> Check.id("place", place));
         if (glassCelsius.isPresent()) {
             Check.within("glassCelsius", glassCelsius.getAsDouble(), 0, 25, "°C");
         }
         note = note == null ? "" : note.strip();
     }
 
-    /** Chilled in a fridge with still air. */
+    /** Chilled in a place of the cellar. */
+    public Serving(
+            String id,
+            String batchId,
+            int bottles,
+            Instant at,
+            String placeId,
+            CoolingMedium coolingMedium,
+            OptionalDouble glassCelsius,
+            String note) {
+        this(id, batchId, bottles, at, Optional.of(placeId), coolingMedium, glassCelsius, note);
+    }
+
+    /** Chilled in a place that is a fridge with still air. */
     public Serving(
             String id,
             String batchId,
@@ -44,6 +58,10 @@ public record Serving(
             OptionalDouble glassCelsius,
             String note) {
         this(id, batchId, bottles, at, placeId, CoolingMedium.STILL_FRIDGE, glassCelsius, note);
+    }
+
+    public boolean isChilledIn(String place) {
+        return placeId.filter(place::equals).isPresent();
     }
 
     @Override

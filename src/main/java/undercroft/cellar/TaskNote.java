@@ -6,7 +6,7 @@ import undercroft.catalogue.Listed;
 import undercroft.quantity.Check;
 
 /**
- * What a person said to a line of Tonight.
+ * What a person said to a line of To do.
  *
  * @param taskKey names the task, the same each time the shelf is looked at
  * @param until from then on the line is shown again; empty for good

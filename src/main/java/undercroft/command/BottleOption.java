@@ -36,7 +36,7 @@ final class BottleOption {
         double beer = fill == null
                 ? pattern.fillMillilitres()
                 : Typed.read("--fill", fill, Volume::parse).millilitres();
-        return Faults.naming(
+        return OptionFaults.naming(
                 () -> new BottleType(
                         made == null ? "given" : made.id(),
                         made == null ? "given" : made.label(),

@@ -14,7 +14,7 @@ import undercroft.report.ShelfCalendar;
 import undercroft.store.CellarStore;
 
 @Command(name = "calendar")
-final class CalendarCommand extends Question {
+final class CalendarCommand extends AnswerCommand {
     @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;
 
@@ -36,7 +36,8 @@ final class CalendarCommand extends Question {
         Cellar cellar = CellarStore.read(folder);
         Instant now = console().clock().instant();
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone());
-        CellarOutlook outlook = Outlooks.of(cellar, CellarStore.temperatures(folder, cellar), instant);
+        CellarOutlook outlook =
+                Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
         List<Path> files = ShelfCalendar.of(outlook, now).write(out, perBatch);
         Answer answer = reply().put("files", files.stream().map(Path::toString).toList())
                 .put("servings", outlook.servings().size());

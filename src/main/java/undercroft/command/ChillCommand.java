@@ -16,7 +16,7 @@ import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
 
 @Command(name = "chill")
-final class ChillCommand extends Question {
+final class ChillCommand extends AnswerCommand {
     @Mixin
     private BottleOption bottle = new BottleOption();
 

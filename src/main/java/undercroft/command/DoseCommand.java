@@ -15,7 +15,7 @@ import undercroft.report.Answer;
 import undercroft.wording.DoseLine;
 
 @Command(name = "dose")
-final class DoseCommand extends Question {
+final class DoseCommand extends AnswerCommand {
     @Option(names = "--beer", required = true)
     private String beer;
 
@@ -42,7 +42,7 @@ final class DoseCommand extends Question {
         Carbonation wanted = Typed.read("--target", target, Carbonation::parse);
         Sugar sugar = Listed.find(Sugars.STANDARD, sugarId, "--sugar");
         double metres = Typed.number("--altitude", altitude, -400, 5000, "m");
-        PrimingDose dose = Faults.naming(
+        PrimingDose dose = OptionFaults.naming(
                 () -> PrimingDose.forTarget(
                         sugar, volume.litres(), temperature.celsius(), wanted, Atmosphere.barAt(metres)),
                 "beerLitres",

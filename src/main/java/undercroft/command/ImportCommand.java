@@ -25,11 +25,11 @@ import undercroft.store.logger.LoggerUnit;
 import undercroft.store.logger.Progress;
 import undercroft.store.logger.Question.About;
 import undercroft.store.logger.Reason;
-import undercroft.store.logger.TimeFormat;
+import undercroft.store.logger.text.TimeFormat;
 import undercroft.wording.QuantityFormat;
 
 @Command(name = "import")
-final class ImportCommand extends Question {
+final class ImportCommand extends AnswerCommand {
     private static final Map<String, TimeFormat> ORDERS =
             Map.of("ymd", TimeFormat.YEAR_FIRST, "dmy", TimeFormat.DAY_FIRST, "mdy", TimeFormat.MONTH_FIRST);
     private static final Map<String, LoggerUnit> UNITS =

@@ -17,7 +17,7 @@ import undercroft.catalogue.Listed;
 import undercroft.report.Answer;
 
 @Command(name = "light")
-final class LightCommand extends Question {
+final class LightCommand extends AnswerCommand {
     @Option(names = "--glass", required = true)
     private String glass;
 

@@ -14,6 +14,7 @@ import undercroft.report.ShelfTable;
 import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
+import undercroft.store.Rescue;
 
 @Command(name = "open")
 final class OpenCommand implements Callable<Integer> {
@@ -33,7 +34,7 @@ final class OpenCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (folder != null && CellarStore.versionsOf(folder).isEmpty()) {
+        if (folder != null && Rescue.of(folder).versions().isEmpty()) {
             // With nothing to restore there is no use for a window: say at once what is wrong.
             CellarStore.read(folder);
         }
@@ -54,7 +55,7 @@ final class OpenCommand implements Callable<Integer> {
                     .resolve(String.valueOf(folder.toAbsolutePath().normalize().getFileName()));
             report(
                     cellar,
-                    CellarStore.temperatures(folder, cellar),
+                    CellarStore.temperatures(folder, cellar).celsius(),
                     console.clock().instant(),
                     out);
         }

@@ -22,7 +22,7 @@ import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
 
 @Command(name = "pressure")
-final class PressureCommand extends Question {
+final class PressureCommand extends AnswerCommand {
     private static final double USUAL_EXTRACT = 40;
     private static final double USUAL_PLATO = 12;
 
@@ -100,7 +100,7 @@ final class PressureCommand extends Question {
         Interval usual = BeerFactor.of(strength, USUAL_EXTRACT);
         Interval factor =
                 beerFactor == null ? usual : Interval.exactly(Typed.number("--beer-factor", beerFactor, 0.56, 1.1, ""));
-        ClosedBottle closed = Faults.naming(
+        ClosedBottle closed = OptionFaults.naming(
                 () -> ClosedBottle.of(type.brimfulMillilitres(), type.fillMillilitres(), strength, capping, atmosphere),
                 "cappedAtCelsius",
                 "--capped-at",

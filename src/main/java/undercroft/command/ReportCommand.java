@@ -13,7 +13,7 @@ import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;
 
 @Command(name = "report")
-final class ReportCommand extends Question {
+final class ReportCommand extends AnswerCommand {
     @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;
 
@@ -31,7 +31,8 @@ final class ReportCommand extends Question {
     Answer answer() {
         Cellar cellar = CellarStore.read(folder);
         Instant instant = at == null ? console().clock().instant() : Typed.instant("--at", at, cellar.zone());
-        CellarOutlook outlook = Outlooks.of(cellar, CellarStore.temperatures(folder, cellar), instant);
+        CellarOutlook outlook =
+                Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
         ShelfReport.write(out, outlook);
         return reply().put("page", out.resolve("index.html").toString())
                 .put("report", out.resolve("report.json").toString())

@@ -62,8 +62,7 @@ final class CalendarEntries {
             String what = "Into the cold: " + plan.serving().bottles() + " " + name();
             VEvent event = new VEvent(from, from.plus(PUTTING_IN), what);
             finish(event, "chill/" + plan.serving().id(), sentence(plan.why()));
-            event.add(new Location(
-                    outlook.cellar().place(plan.serving().placeId()).name()));
+            event.add(new Location(outlook.cellar().coldName(plan.serving())));
             event.add(alarm(PUTTING_IN.negated(), what));
             return event;
         });

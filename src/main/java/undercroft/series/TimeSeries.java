@@ -3,6 +3,7 @@ package undercroft.series;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Values at strictly rising instants. Immutable; holds 16 bytes a sample. Values are finite; what is not known is not
@@ -91,6 +92,11 @@ public final class TimeSeries {
             return EMPTY;
         }
         return new TimeSeries(Arrays.copyOfRange(epochSeconds, from, until), Arrays.copyOfRange(values, from, until));
+    }
+
+    /** The same series in another unit, such as °C to °F; the function gives finite values for finite ones. */
+    public TimeSeries map(DoubleUnaryOperator function) {
+        return of(epochSeconds, Arrays.stream(values).map(function).toArray());
     }
 
     /** Straight-line value at an instant inside the series; NaN outside it. */

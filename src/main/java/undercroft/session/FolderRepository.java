@@ -20,7 +20,7 @@ public final class FolderRepository implements CellarRepository {
 
     @Override
     public Map<String, TimeSeries> temperatures() {
-        return store.temperatures();
+        return store.temperatures().celsius();
     }
 
     @Override

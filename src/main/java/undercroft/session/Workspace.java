@@ -23,7 +23,7 @@ import undercroft.series.TimeSeries;
 public final class Workspace {
     private static final int DEEPEST_UNDO = 200;
 
-    private final CellarRepository keeper;
+    private final CellarRepository repository;
     private final BackgroundTasks saving;
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(this, "state");
     private final ReadOnlyStringWrapper undoText = new ReadOnlyStringWrapper(this, "undoText", "");
@@ -33,10 +33,10 @@ public final class Workspace {
     private final Deque<Step> redos = new ArrayDeque<>();
 
     /** {@code saving} must run its work one after the other. */
-    public Workspace(CellarRepository keeper, BackgroundTasks saving) {
-        this.keeper = keeper;
+    public Workspace(CellarRepository repository, BackgroundTasks saving) {
+        this.repository = repository;
         this.saving = saving;
-        state.set(new State(keeper.cellar(), Map.copyOf(keeper.temperatures())));
+        state.set(new State(repository.cellar(), Map.copyOf(repository.temperatures())));
     }
 
     /** The cellar with the temperatures logged in its places, by place id. */
@@ -184,18 +184,18 @@ public final class Workspace {
 
     private void save(State from, State to) {
         if (!from.cellar().equals(to.cellar())) {
-            keeper.save(to.cellar());
+            repository.save(to.cellar());
         }
         for (Map.Entry<String, TimeSeries> entry : to.temperatures().entrySet()) {
             if (!entry.getValue().equals(from.temperatures().get(entry.getKey()))) {
-                keeper.saveTemperatures(entry.getKey(), entry.getValue());
+                repository.saveTemperatures(entry.getKey(), entry.getValue());
             }
         }
         // The log of a place that went stays on disk: it may be the only copy, and undo brings the place back.
         List<String> places = to.cellar().places().stream().map(Place::id).toList();
         for (String placeId : from.temperatures().keySet()) {
             if (!to.temperatures().containsKey(placeId) && places.contains(placeId)) {
-                keeper.saveTemperatures(placeId, TimeSeries.empty());
+                repository.saveTemperatures(placeId, TimeSeries.empty());
             }
         }
     }

@@ -1,63 +1,98 @@
 package undercroft.store;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.Disk;
+import undercroft.store.disk.WholeFile;
+import undercroft.store.json.CellarJson;
 
-/** Where things lie in a cellar folder, and how they are read. Writes nothing but the folder itself. */
-record CellarFolder(Path path) {
+/**
+ * Where things lie in a cellar folder, and how they are read. The folder itself may be reached through links, since the
+ * user named it; what lies in it may not be one.
+ */
+record CellarFolder(Path path, Disk disk) {
     static final String FILE = "cellar.json";
 
     /** What systems leave in folders unasked. */
     private static final Set<String> LITTER = Set.of(CellarLock.FILE, "desktop.ini", "Thumbs.db");
 
     static CellarFolder of(Path path) {
+        return of(path, Disk.REAL);
+    }
+
+    static CellarFolder of(Path path, Disk disk) {
         if (!Files.isDirectory(path)) {
             String what = Files.exists(path) ? "is not a folder" : "does not exist";
             throw new InvalidInput(path.toString(), what + "; give the folder that holds " + FILE);
         }
-        return new CellarFolder(path);
-    }
-
-    /** A new or empty folder for a new cellar. */
-    static CellarFolder prepare(Path path) {
         try {
-            if (Files.exists(path)) {
-                CellarFolder folder = of(path);
-                folder.requireNone();
-                folder.requireEmpty();
-                return folder;
-            }
-            Files.createDirectories(path);
-            return new CellarFolder(path);
+            return new CellarFolder(path.toRealPath(), disk);
         } catch (IOException failure) {
-            throw new InvalidInput(path.toString(), "could not be made (" + AtomicFile.reason(failure) + ")");
+            throw new InvalidInput(path.toString(), "could not be read (" + AtomicFile.reason(failure) + ")");
         }
     }
 
+    /** A new or empty folder for a new cellar. */
+    static CellarFolder prepare(Path path, AtomicFile files) {
+        if (!Files.exists(path)) {
+            files.makeFolders(path, path.toString());
+            return of(path, files.disk());
+        }
+        CellarFolder folder = of(path, files.disk());
+        folder.requireNone();
+        folder.requireEmpty();
+        return folder;
+    }
+
     void requireNone() {
-        if (Files.exists(file())) {
+        if (kindOf(file()) != Disk.Kind.NOTHING) {
             throw new InvalidInput(path.toString(), "holds a cellar already; open it, or choose another folder");
         }
     }
 
-    private void requireEmpty() throws IOException {
-        try (DirectoryStream<Path> entries = Files.newDirectoryStream(path)) {
-            for (Path entry : entries) {
-                String name = entry.getFileName().toString();
-                if (!name.startsWith(".") && !LITTER.contains(name)) {
-                    throw new InvalidInput(
-                            path.toString(), "holds other files (" + name + "); choose a new or an empty folder");
-                }
+    private void requireEmpty() {
+        for (Path entry : list(path, path.toString())) {
+            String name = entry.getFileName().toString();
+            if (!name.startsWith(".") && !LITTER.contains(name) && !AtomicFile.isLeftover(entry)) {
+                throw new InvalidInput(
+                        path.toString(), "holds other files (" + name + "); choose a new or an empty folder");
             }
+        }
+    }
+
+    Disk.Kind kindOf(Path entry) {
+        try {
+            return disk.entry(entry).kind();
+        } catch (IOException failure) {
+            throw new InvalidInput(
+                    String.valueOf(entry.getFileName()), "could not be read (" + AtomicFile.reason(failure) + ")");
+        }
+    }
+
+    /** The entries of a folder inside, none when it is not there; {@code name} is what the user calls it. */
+    List<Path> list(Path inside, String name) {
+        try {
+            return switch (disk.entry(inside).kind()) {
+                case FOLDER -> disk.list(inside);
+                case NOTHING -> List.of();
+                case LINK -> throw new InvalidInput(name, "is a link; put the folder itself there");
+                default -> throw new InvalidInput(name, "is no folder; take it away");
+            };
+        } catch (IOException failure) {
+            throw new InvalidInput(
+                    name,
+                    "could not be listed (" + AtomicFile.reason(failure) + "); allow this program to read the folder");
         }
     }
 
@@ -66,27 +101,22 @@ record CellarFolder(Path path) {
     }
 
     byte[] bytes() {
+        if (kindOf(file()) == Disk.Kind.NOTHING) {
+            throw new InvalidInput(FILE, "is missing; this folder holds no cellar");
+        }
         return bytes(file());
+    }
+
+    byte[] bytes(Path file) {
+        return new WholeFile(disk).bytes(file, file.getFileName().toString(), WholeFile.MOST_CELLAR_BYTES);
     }
 
     CellarJson json() {
         return CellarJson.read(bytes(), FILE);
     }
 
-    static CellarJson json(Path file) {
+    CellarJson json(Path file) {
         return CellarJson.read(bytes(file), file.getFileName().toString());
-    }
-
-    private static byte[] bytes(Path file) {
-        String name = file.getFileName().toString();
-        if (!Files.exists(file)) {
-            throw new InvalidInput(name, "is missing; this folder holds no cellar");
-        }
-        try {
-            return Files.readAllBytes(file);
-        } catch (IOException failure) {
-            throw new InvalidInput(name, "could not be read (" + AtomicFile.reason(failure) + ")");
-        }
     }
 
     Path temperatureFolder() {
@@ -97,18 +127,39 @@ record CellarFolder(Path path) {
         return temperatureFolder().resolve(placeId + ".csv");
     }
 
-    TimeSeries temperatures(String placeId) {
-        Path file = temperatureFile(placeId);
-        return Files.exists(file) ? TemperatureFile.read(file) : TimeSeries.empty();
+    Path historyFolder() {
+        return path.resolve("history");
     }
 
-    Map<String, TimeSeries> temperatures(Cellar cellar) {
+    /** Is told what was read of a place's file; no bytes where there is none. */
+    interface Reading {
+        void read(String placeId, byte[] bytes, TimeSeries celsius);
+    }
+
+    /** What is logged, as far as it can be read; what cannot is told, and the rest is used. */
+    LoggedTemperatures temperatures(Cellar cellar, Reading reading) {
         Map<String, TimeSeries> all = new LinkedHashMap<>();
+        List<InvalidInput> faults = new ArrayList<>();
+        try {
+            list(temperatureFolder(), "temperatures");
+        } catch (InvalidInput unreadable) {
+            return new LoggedTemperatures(Map.of(), List.of(unreadable));
+        }
         for (Place place : cellar.places()) {
-            if (Files.exists(temperatureFile(place.id()))) {
-                all.put(place.id(), temperatures(place.id()));
+            try {
+                Path file = temperatureFile(place.id());
+                if (kindOf(file) == Disk.Kind.NOTHING) {
+                    reading.read(place.id(), new byte[0], TimeSeries.empty());
+                } else {
+                    byte[] bytes = TemperatureFile.bytes(disk, file);
+                    TimeSeries celsius = TemperatureFile.readWhatIsSound(bytes, TemperatureFile.nameOf(file), faults);
+                    reading.read(place.id(), bytes, celsius);
+                    all.put(place.id(), celsius);
+                }
+            } catch (InvalidInput unreadable) {
+                faults.add(unreadable);
             }
         }
-        return all;
+        return new LoggedTemperatures(all, faults);
     }
 }

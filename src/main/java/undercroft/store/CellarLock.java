@@ -5,11 +5,12 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.Disk;
 
 /**
  * Held while a writer has the cellar open. The file stays when the lock is given back: deleting it would let two writers
@@ -20,6 +21,9 @@ import undercroft.quantity.InvalidInput;
  */
 final class CellarLock implements AutoCloseable {
     static final String FILE = "cellar.lock";
+
+    private static final String HELD_ELSEWHERE =
+            "is open in another window or program; close it there before changing it here";
 
     private static final Set<Path> HELD_HERE = ConcurrentHashMap.newKeySet();
 
@@ -33,23 +37,21 @@ final class CellarLock implements AutoCloseable {
         this.lock = lock;
     }
 
-    static CellarLock take(Path path) {
-        Path folder;
-        try {
-            folder = path.toRealPath();
-        } catch (IOException failure) {
-            throw refused(failure);
-        }
+    static CellarLock take(CellarFolder cellar) {
+        Path folder = cellar.path();
         if (!HELD_HERE.add(folder)) {
-            throw heldElsewhere(path);
+            throw heldElsewhere(folder);
         }
         boolean taken = false;
         try {
-            FileChannel channel =
-                    FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            FileLock lock = tryLock(channel);
+            Path file = folder.resolve(FILE);
+            Disk.Kind kind = cellar.disk().entry(file).kind();
+            if (kind != Disk.Kind.FILE && kind != Disk.Kind.NOTHING) {
+                throw new InvalidInput(FILE, "is no ordinary file but a link, folder or pipe; take it away");
+            }
+            FileLock lock = tryLock(cellar.disk().openToLock(file));
             if (lock == null) {
-                throw heldElsewhere(path);
+                throw heldElsewhere(folder);
             }
             taken = true;
             return new CellarLock(folder, lock);
@@ -82,12 +84,16 @@ final class CellarLock implements AutoCloseable {
     }
 
     private static InvalidInput heldElsewhere(Path folder) {
-        return new InvalidInput(
-                folder.toString(), "is open in another window or program; close it there before changing it here");
+        return new InvalidInput(folder.toString(), HELD_ELSEWHERE);
+    }
+
+    /** Whether a fault says that another window or program holds the lock. */
+    static boolean isHeldElsewhere(InvalidInput fault) {
+        return fault.key().equals(HELD_ELSEWHERE);
     }
 
     /** Does something while the lock is held. */
-    static <T> T whileHeld(Path folder, Supplier<T> action) {
+    static <T> T whileHeld(CellarFolder folder, Supplier<T> action) {
         CellarLock lock = take(folder);
         try {
             return action.get();

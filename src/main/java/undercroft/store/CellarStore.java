@@ -1,29 +1,34 @@
 package undercroft.store;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.Disk;
+import undercroft.store.json.CellarJson;
 
 /**
- * A cellar folder open for writing, which one program at a time can have. Every fault, of the content or of the disk, is
- * an {@link InvalidInput}; after it the folder holds what it held before. {@link AtomicFile} says what a failed write
- * leaves behind.
+ * A cellar folder open for writing, which one program at a time can have, or only to be looked at. Every fault, of the
+ * content or of the disk, is an {@link InvalidInput}; after it the folder holds what it held before. {@link AtomicFile}
+ * says what a failed write leaves behind.
  */
 public final class CellarStore implements AutoCloseable {
     private final CellarFolder folder;
     private final Clock clock;
     private final String writtenBy;
     private final AtomicFile files;
+
+    /** Null while the cellar is only looked at because another program holds it. */
     private final CellarLock lock;
+
+    private final TemperatureLogs logs;
+    private final OtherVersions others;
     private CellarJson current;
-    private Path keptBeside;
     private boolean closed;
 
     private CellarStore(
@@ -34,41 +39,73 @@ public final class CellarStore implements AutoCloseable {
         this.files = files;
         this.lock = lock;
         this.current = current;
+        this.logs = new TemperatureLogs(folder, files, clock);
+        this.others = new OtherVersions(folder, files, clock);
     }
 
     /** Opens a folder for writing. {@code writtenBy} goes into the file: name and version of the program. */
     public static CellarStore open(Path folder, Clock clock, String writtenBy) {
-        return open(folder, clock, writtenBy, FileOperations.DISK);
+        return open(folder, clock, writtenBy, Disk.REAL);
     }
 
-    static CellarStore open(Path path, Clock clock, String writtenBy, FileOperations operations) {
-        CellarFolder folder = CellarFolder.of(path);
+    static CellarStore open(Path path, Clock clock, String writtenBy, Disk disk) {
+        CellarFolder folder = CellarFolder.of(path, disk);
         folder.bytes();
-        CellarLock lock = CellarLock.take(path);
-        try {
+        AtomicFile files = new AtomicFile(disk);
+        return whileLocked(CellarLock.take(folder), lock -> {
             CellarJson current = folder.json();
-            return new CellarStore(folder, clock, writtenBy, new AtomicFile(operations), lock, current);
-        } catch (InvalidInput fault) {
-            lock.close();
-            throw fault;
-        }
+            if (!current.isNewer()) {
+                List.of(folder.path(), folder.temperatureFolder(), folder.historyFolder())
+                        .forEach(files::removeLeftovers);
+            }
+            return new CellarStore(folder, clock, writtenBy, files, lock, current);
+        });
+    }
+
+    /** Opens a folder to be looked at only, for instance while another window has it. */
+    public static CellarStore look(Path path, Clock clock) {
+        CellarFolder folder = CellarFolder.of(path);
+        return new CellarStore(folder, clock, "", new AtomicFile(folder.disk()), null, folder.json());
     }
 
     /** Makes a new cellar in a new or empty folder and opens it. */
     public static CellarStore create(Path path, Cellar cellar, Clock clock, String writtenBy) {
-        CellarFolder folder = CellarFolder.prepare(path);
-        CellarLock lock = CellarLock.take(path);
-        try {
-            AtomicFile files = new AtomicFile(FileOperations.DISK);
+        return create(path, cellar, clock, writtenBy, Disk.REAL);
+    }
+
+    static CellarStore create(Path path, Cellar cellar, Clock clock, String writtenBy, Disk disk) {
+        AtomicFile files = new AtomicFile(disk);
+        CellarFolder folder = CellarFolder.prepare(path, files);
+        return whileLocked(CellarLock.take(folder), lock -> {
             CellarJson written = CellarJson.of(cellar, writtenBy);
             CellarJson.read(written.bytes(), CellarFolder.FILE);
             folder.requireNone();
             files.replace(folder.file(), written.bytes(), CellarFolder.FILE);
+            files.confirm();
             return new CellarStore(folder, clock, writtenBy, files, lock, written);
-        } catch (InvalidInput fault) {
-            lock.close();
-            throw fault;
+        });
+    }
+
+    private interface Opening {
+        CellarStore opened(CellarLock lock);
+    }
+
+    /** Gives the lock back whatever went wrong, running out of memory too. */
+    private static CellarStore whileLocked(CellarLock lock, Opening opening) {
+        CellarStore store = null;
+        try {
+            store = opening.opened(lock);
+            return store;
+        } finally {
+            if (store == null) {
+                lock.close();
+            }
         }
+    }
+
+    /** Whether opening failed because another window or program has the cellar. */
+    public static boolean isOpenElsewhere(InvalidInput fault) {
+        return CellarLock.isHeldElsewhere(fault);
     }
 
     /** The cellar in a folder, read without a lock. */
@@ -81,37 +118,26 @@ public final class CellarStore implements AutoCloseable {
         return FolderCheck.faults(folder);
     }
 
-    /** The temperatures of all places of a cellar that have a file, by the id of the place, read without a lock. */
-    public static Map<String, TimeSeries> temperatures(Path folder, Cellar cellar) {
-        return CellarFolder.of(folder).temperatures(cellar);
+    /** What is logged in the places of a cellar, read without a lock. */
+    public static LoggedTemperatures temperatures(Path folder, Cellar cellar) {
+        return CellarFolder.of(folder).temperatures(cellar, (placeId, bytes, celsius) -> {});
     }
 
-    /** Earlier versions in a folder, newest first, also when its {@code cellar.json} cannot be read. */
-    public static List<Version> versionsOf(Path folder) {
-        return new History(folder, new AtomicFile(FileOperations.DISK)).versions();
-    }
-
-    /** Renames an unreadable {@code cellar.json}, on the user's word only. Returns the new file. */
-    public static Path moveAside(Path folder, Clock clock) {
-        return CellarLock.whileHeld(folder, () -> {
-            Path aside = folder.resolve(CellarFolder.FILE + ".unreadable-" + History.FILE_TIME.format(clock.instant()));
-            if (Files.exists(aside)) {
-                throw new InvalidInput(aside.getFileName().toString(), "is there already; try again in a moment");
-            }
-            new AtomicFile(FileOperations.DISK).rename(folder.resolve(CellarFolder.FILE), aside, CellarFolder.FILE);
-            return aside;
-        });
-    }
-
-    /** Puts an earlier version in the place of a {@code cellar.json} that is missing, and returns what it holds. */
-    public static Cellar restore(Path path, Version version) {
-        CellarFolder folder = CellarFolder.of(path);
-        return CellarLock.whileHeld(path, () -> {
-            folder.requireNone();
-            CellarJson json = CellarFolder.json(version.file());
-            new AtomicFile(FileOperations.DISK).replace(folder.file(), json.bytes(), CellarFolder.FILE);
-            return json.cellar();
-        });
+    /**
+     * Why nothing can be saved, where that is so: another window has the cellar, or a newer version wrote the file, and
+     * this one does not know all of it.
+     */
+    public synchronized Optional<InvalidInput> lookOnly() {
+        if (current.isNewer()) {
+            return Optional.of(CellarJson.newer(
+                            current.schema(), "so it opens to be looked at only; update it to change this cellar")
+                    .within(CellarFolder.FILE));
+        }
+        return lock == null
+                ? Optional.of(new InvalidInput(
+                        folder.path().toString(),
+                        "is open in another window or program and is only looked at here; close it there to change it"))
+                : Optional.empty();
     }
 
     public Path folder() {
@@ -125,48 +151,80 @@ public final class CellarStore implements AutoCloseable {
 
     /**
      * Saves a changed cellar; an unchanged one writes nothing. What was in the file before goes to the history. When
-     * another program has changed the file since, it is left alone and the cellar is kept in a file beside it.
+     * another program has changed the file since, it is left alone and the cellar is kept in a file beside it, until
+     * {@link #keepMine} or {@link #takeTheirs} settles which one holds.
      */
     public synchronized void save(Cellar cellar) {
-        requireOpen();
+        requireWritable();
+        files.confirm();
         if (cellar.equals(current.cellar())) {
             return;
         }
         CellarJson changed = current.with(cellar, writtenBy);
         CellarJson.read(changed.bytes(), CellarFolder.FILE);
-        boolean gone = !Files.exists(folder.file());
-        if (!gone && !Arrays.equals(folder.bytes(), current.bytes())) {
-            throw changedElsewhere(changed);
+        if (others.isChanged(current)) {
+            throw new InvalidInput(
+                    CellarFolder.FILE,
+                    "was changed by another program since it was opened and is left as it is; your version is kept in "
+                            + others.keepMine(changed) + "; choose which one holds");
         }
+        write(changed, current.bytes());
+    }
+
+    /** Writes the file; {@code before} goes to the history. */
+    private void write(CellarJson changed, byte[] before) {
         History history = history();
-        Version before = history.keep(current.bytes(), clock.instant());
+        if (current.schema() < CellarJson.SCHEMA) {
+            history.keepForGood(current.bytes(), current.schema(), clock.instant());
+        }
+        Version kept = history.keep(before, clock.instant());
+        boolean written = false;
         try {
             files.replace(folder.file(), changed.bytes(), CellarFolder.FILE);
-        } catch (InvalidInput failure) {
-            history.drop(before);
-            throw failure;
+            written = true;
+        } finally {
+            if (!written) {
+                history.drop(kept);
+            }
         }
         current = changed;
         history.prune(clock.instant());
+        files.confirm();
     }
 
-    private InvalidInput changedElsewhere(CellarJson mine) {
-        if (keptBeside == null) {
-            keptBeside = folder.path().resolve("cellar-unsaved-" + History.FILE_TIME.format(clock.instant()) + ".json");
+    /** Two versions, where {@code cellar.json} was changed by another program or a copy lies beside it. */
+    public synchronized Optional<Conflict> conflict(Cellar mine) {
+        return others.isChanged(current)
+                ? Optional.of(new Conflict(mine, others.read(folder.file()), folder.file()))
+                : others.copy(mine);
+    }
+
+    /** Settles a conflict: what is open here holds; the other version goes to the history. */
+    public synchronized void keepMine(Cellar mine, Conflict conflict) {
+        requireWritable();
+        if (conflict.isCopy()) {
+            others.putAway(conflict.file(), history());
+        } else if (others.isChanged(current)) {
+            write(current.with(mine, writtenBy), folder.bytes());
+            others.settle(history());
         }
-        String name = keptBeside.getFileName().toString();
-        files.replace(keptBeside, mine.bytes(), name);
-        return new InvalidInput(
-                CellarFolder.FILE,
-                "was changed by another program since it was opened and is left as it is; your version is kept in "
-                        + name + "; open the cellar again");
     }
 
-    /** Reads the file again, when another program has changed it. What was not saved is given up. */
-    public synchronized Cellar reload() {
-        requireOpen();
-        current = folder.json();
-        keptBeside = null;
+    /** Settles a conflict: the other version holds; what was open here goes to the history. Returns what holds now. */
+    public synchronized Cellar takeTheirs(Cellar mine, Conflict conflict) {
+        requireWritable();
+        CellarJson theirs = folder.json(conflict.file());
+        byte[] ours = mine.equals(current.cellar())
+                ? current.bytes()
+                : current.with(mine, writtenBy).bytes();
+        if (conflict.isCopy()) {
+            write(theirs.with(theirs.cellar(), writtenBy), ours);
+            others.putAway(conflict.file(), history());
+        } else {
+            history().keep(ours, clock.instant());
+            current = theirs;
+            others.settle(history());
+        }
         return current.cellar();
     }
 
@@ -176,21 +234,21 @@ public final class CellarStore implements AutoCloseable {
 
     /** The cellar as it was; saving it makes it the present one. */
     public Cellar read(Version version) {
-        return CellarFolder.json(version.file()).cellar();
+        return folder.json(version.file()).cellar();
     }
 
     private History history() {
-        return new History(folder.path(), files);
+        return History.ofCellar(folder, files);
     }
 
-    /** The logged temperatures of a place; an empty series when there is no file yet. */
-    public TimeSeries temperatures(String placeId) {
-        return folder.temperatures(placeId);
+    /** What is logged in all places that have a file; from then on other programs' changes of these files are noticed. */
+    public synchronized LoggedTemperatures temperatures() {
+        return logs.read(cellar());
     }
 
-    /** The temperatures of all places that have a file, by the id of the place. */
-    public Map<String, TimeSeries> temperatures() {
-        return folder.temperatures(cellar());
+    /** The logged temperatures of a place, the sound lines of them; an empty series when there is no file yet. */
+    public synchronized TimeSeries temperatures(String placeId) {
+        return logs.read(placeId, new ArrayList<>());
     }
 
     /**
@@ -198,24 +256,35 @@ public final class CellarStore implements AutoCloseable {
      * three decimals. Returns what the file holds then. Merging the same again writes nothing.
      */
     public synchronized TimeSeries merge(String placeId, TimeSeries newer) {
-        return TemperatureFile.merge(temperatureFile(placeId), newer, files);
+        requirePlace(placeId);
+        TimeSeries merged = logs.merge(placeId, newer);
+        files.confirm();
+        return merged;
     }
 
-    /** Puts a whole series in place of what the file of a place holds; an empty one leaves the heading alone. */
-    public synchronized void replaceTemperatures(String placeId, TimeSeries celsius) {
-        TemperatureFile.replace(temperatureFile(placeId), celsius, files);
+    /**
+     * Makes the file of a place hold a series; an empty one leaves the heading alone. What another program added to the
+     * file since it was read stays in it.
+     *
+     * @return what the file holds then
+     */
+    public synchronized TimeSeries replaceTemperatures(String placeId, TimeSeries celsius) {
+        requirePlace(placeId);
+        TimeSeries saved = logs.save(placeId, celsius);
+        files.confirm();
+        return saved;
     }
 
-    private Path temperatureFile(String placeId) {
-        requireOpen();
+    private void requirePlace(String placeId) {
+        requireWritable();
         cellar().place(placeId);
-        Path file = folder.temperatureFile(placeId);
-        try {
-            Files.createDirectories(file.getParent());
-        } catch (IOException failure) {
-            throw new InvalidInput("temperatures", "could not be made (" + AtomicFile.reason(failure) + ")");
+    }
+
+    private void requireWritable() {
+        requireOpen();
+        if (lookOnly().isPresent()) {
+            throw lookOnly().get();
         }
-        return file;
     }
 
     /** A folder that is gone (a drive taken out) is not made again somewhere else. */
@@ -223,13 +292,15 @@ public final class CellarStore implements AutoCloseable {
         if (closed) {
             throw new IllegalStateException("the store is closed");
         }
-        CellarFolder.of(folder.path());
+        CellarFolder.of(folder.path(), folder.disk());
     }
 
     /** Gives the lock back. */
     @Override
     public synchronized void close() {
         closed = true;
-        lock.close();
+        if (lock != null) {
+            lock.close();
+        }
     }
 }

@@ -2,7 +2,6 @@ package undercroft.store;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -10,6 +9,9 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.Disk;
+import undercroft.store.json.CellarJson;
 
 /** A cellar shipped inside the program, under {@code undercroft/demo-data/<name>} on the class path. */
 public final class DemoCellar {
@@ -52,13 +54,9 @@ public final class DemoCellar {
 
     /** Copies the demo into a new or empty folder, as it was shipped. {@code cellar.json} comes last. */
     public void copyTo(Path target) {
-        CellarFolder folder = CellarFolder.prepare(target);
-        AtomicFile files = new AtomicFile(FileOperations.DISK);
-        try {
-            Files.createDirectories(folder.temperatureFolder());
-        } catch (IOException failure) {
-            throw new InvalidInput(target.toString(), "could not be filled (" + AtomicFile.reason(failure) + ")");
-        }
+        AtomicFile files = new AtomicFile(Disk.REAL);
+        CellarFolder folder = CellarFolder.prepare(target, files);
+        files.makeFolder(folder.temperatureFolder(), "temperatures");
         for (Place place : cellar.places()) {
             Path copy = folder.temperatureFile(place.id());
             byte[] temperatures = resource(name, TemperatureFile.nameOf(copy));

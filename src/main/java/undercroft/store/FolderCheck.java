@@ -1,9 +1,5 @@
 package undercroft.store;
 
-import java.io.IOException;
-import java.nio.file.DirectoryIteratorException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,12 +7,11 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.Disk;
+import undercroft.store.json.CellarJson;
 
 /** Looks a cellar folder over and changes nothing. */
 final class FolderCheck {
-    /** Faults told of one temperature file; a file of another kind has one in every line. */
-    static final int TOLD_PER_FILE = 20;
-
     private FolderCheck() {}
 
     static List<InvalidInput> faults(Path path) {
@@ -24,14 +19,23 @@ final class FolderCheck {
         try {
             CellarFolder folder = CellarFolder.of(path);
             Cellar cellar = cellar(folder, faults);
+            List<Path> logs = temperatureFiles(folder);
             if (cellar != null) {
                 checkMissing(folder, cellar, faults);
             }
-            for (Path file : temperatureFiles(folder)) {
+            for (Path file : folder.list(folder.path(), path.toString())) {
+                if (OtherVersions.isNamedLikeACopy(file)) {
+                    faults.add(
+                            new InvalidInput(
+                                    file.getFileName().toString(),
+                                    "is another version of the cellar; open the cellar in the window to choose which one holds"));
+                }
+            }
+            for (Path file : logs) {
                 if (cellar != null) {
                     checkKnown(file, cellar, faults);
                 }
-                checkLines(file, faults);
+                checkLines(folder, file, faults);
             }
         } catch (InvalidInput fault) {
             faults.add(fault);
@@ -42,6 +46,10 @@ final class FolderCheck {
     private static Cellar cellar(CellarFolder folder, List<InvalidInput> faults) {
         try {
             CellarJson json = CellarJson.read(folder.bytes(), CellarFolder.FILE, faults);
+            if (json != null && json.isNewer()) {
+                faults.add(CellarJson.newer(json.schema(), "so it opens to be looked at only")
+                        .within(CellarFolder.FILE));
+            }
             return json == null ? null : json.cellar();
         } catch (InvalidInput fault) {
             faults.add(fault);
@@ -52,7 +60,7 @@ final class FolderCheck {
     private static void checkMissing(CellarFolder folder, Cellar cellar, List<InvalidInput> faults) {
         for (Place place : cellar.places()) {
             Path file = folder.temperatureFile(place.id());
-            if (place.temperature() instanceof TemperatureSource.Logged && !Files.exists(file)) {
+            if (place.temperature() instanceof TemperatureSource.Logged && folder.kindOf(file) == Disk.Kind.NOTHING) {
                 faults.add(new InvalidInput(
                         TemperatureFile.nameOf(file),
                         "is missing, though the place \"" + place.id()
@@ -62,17 +70,9 @@ final class FolderCheck {
     }
 
     private static List<Path> temperatureFiles(CellarFolder folder) {
-        List<Path> files = new ArrayList<>();
-        if (!Files.isDirectory(folder.temperatureFolder())) {
-            return files;
-        }
-        try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder.temperatureFolder(), "*.csv")) {
-            entries.forEach(files::add);
-        } catch (IOException | DirectoryIteratorException failure) {
-            throw new InvalidInput("temperatures", "could not be listed; allow this program to read the folder");
-        }
-        files.sort(null);
-        return files;
+        return folder.list(folder.temperatureFolder(), "temperatures").stream()
+                .filter(file -> file.getFileName().toString().endsWith(".csv"))
+                .toList();
     }
 
     private static void checkKnown(Path file, Cellar cellar, List<InvalidInput> faults) {
@@ -85,26 +85,11 @@ final class FolderCheck {
         }
     }
 
-    private static void checkLines(Path file, List<InvalidInput> faults) {
-        List<InvalidInput> found = new ArrayList<>();
-        int[] more = {0};
+    private static void checkLines(CellarFolder folder, Path file, List<InvalidInput> faults) {
         try {
-            new TemperatureLines(TemperatureFile.bytes(file), TemperatureFile.nameOf(file), fault -> {
-                        if (found.size() < TOLD_PER_FILE) {
-                            found.add(fault);
-                        } else {
-                            more[0]++;
-                        }
-                    })
-                    .read();
+            TemperatureFile.readWhatIsSound(folder.disk(), file, faults);
         } catch (InvalidInput fault) {
-            found.add(fault);
-        }
-        faults.addAll(found);
-        if (more[0] > 0) {
-            faults.add(new InvalidInput(
-                    TemperatureFile.nameOf(file),
-                    "has " + more[0] + " more lines at fault; correct the first ones first"));
+            faults.add(fault);
         }
     }
 }

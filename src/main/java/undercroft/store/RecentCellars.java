@@ -4,13 +4,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.Disk;
+import undercroft.store.disk.WholeFile;
+import undercroft.store.json.JsonText;
 
 /**
  * The cellars opened last, newest first, in {@code recent-cellars.json} of a folder. Nothing in it is precious: a file that
@@ -34,13 +36,14 @@ public final class RecentCellars {
     public List<Path> paths() {
         List<Path> paths = new ArrayList<>();
         try {
-            for (JsonNode entry :
-                    JsonText.parse(Files.readAllBytes(folder.resolve(FILE))).withArray("cellars")) {
+            for (JsonNode entry : JsonText.parse(
+                            new WholeFile(Disk.REAL).bytes(folder.resolve(FILE), FILE, WholeFile.MOST_SMALL_BYTES))
+                    .withArray("cellars")) {
                 if (entry.isTextual() && paths.size() < KEPT) {
                     paths.add(Path.of(entry.textValue()));
                 }
             }
-        } catch (IOException | InvalidInput | InvalidPathException | UnsupportedOperationException unreadable) {
+        } catch (InvalidInput | InvalidPathException | UnsupportedOperationException unreadable) {
             return List.copyOf(paths);
         }
         return List.copyOf(paths);
@@ -68,9 +71,10 @@ public final class RecentCellars {
         ArrayNode cellars = tree.putArray("cellars");
         paths.stream().limit(KEPT).forEach(path -> cellars.add(path.toString()));
         try {
-            Files.createDirectories(folder);
-            new AtomicFile(FileOperations.DISK).replace(folder.resolve(FILE), JsonText.print(tree), FILE);
-        } catch (IOException | InvalidInput unwritable) {
+            AtomicFile files = new AtomicFile(Disk.REAL);
+            files.makeFolders(folder, FILE);
+            files.replace(folder.resolve(FILE), JsonText.print(tree), FILE);
+        } catch (InvalidInput unwritable) {
             // See the class comment.
         }
     }

@@ -1,27 +1,28 @@
 package undercroft.store;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.Disk;
+import undercroft.store.disk.WholeFile;
+import undercroft.store.json.JsonFields;
 
 /**
  * The temperatures of a place in a file: heading {@code time,celsius}, then a line a sample, strictly rising in time, in
  * UTC to the second, at most three decimals.
  */
-public final class TemperatureFile {
+final class TemperatureFile {
+    /** Faults told of one file; a file of another kind has one in every line. */
+    static final int TOLD_PER_FILE = 20;
+
     private static final int LONGEST_LINE = "2026-03-29T01:30:00Z,-60.125\n".length();
 
     private TemperatureFile() {}
-
-    /** The series in the file. The first line at fault is told by its number. */
-    public static TimeSeries read(Path file) {
-        return read(bytes(file), nameOf(file));
-    }
 
     static TimeSeries read(byte[] bytes, String name) {
         return new TemperatureLines(bytes, name, fault -> {
@@ -30,38 +31,39 @@ public final class TemperatureFile {
                 .read();
     }
 
-    static byte[] bytes(Path file) {
-        try {
-            return Files.readAllBytes(file);
-        } catch (IOException failure) {
-            throw new InvalidInput(nameOf(file), "could not be read (" + AtomicFile.reason(failure) + ")");
+    /** The series of the lines that are sound. Those that are not are added to the faults, the first few by number. */
+    static TimeSeries readWhatIsSound(Disk disk, Path file, List<InvalidInput> faults) {
+        return readWhatIsSound(bytes(disk, file), nameOf(file), faults);
+    }
+
+    static TimeSeries readWhatIsSound(byte[] bytes, String name, List<InvalidInput> faults) {
+        List<InvalidInput> found = new ArrayList<>();
+        int[] more = {0};
+        TimeSeries series = new TemperatureLines(bytes, name, fault -> {
+                    if (found.size() < TOLD_PER_FILE) {
+                        found.add(fault);
+                    } else {
+                        more[0]++;
+                    }
+                })
+                .read();
+        faults.addAll(found);
+        if (more[0] > 0) {
+            faults.add(new InvalidInput(name, "has " + more[0] + " more lines at fault; correct the first ones first"));
         }
+        return series;
+    }
+
+    static byte[] bytes(Disk disk, Path file) {
+        return new WholeFile(disk).bytes(file, nameOf(file), WholeFile.MOST_TEMPERATURE_BYTES);
     }
 
     static String nameOf(Path file) {
         return "temperatures/" + file.getFileName();
     }
 
-    /**
-     * Adds samples to the file, sorted in; where both have one instant the newer value stays. Returns what is in the file
-     * then. Writes nothing when nothing changes; a file that cannot be read is not touched.
-     */
-    static TimeSeries merge(Path file, TimeSeries newer, AtomicFile files) {
-        TimeSeries before = Files.exists(file) ? read(file) : TimeSeries.empty();
-        TimeSeries merged = before.mergedWith(asWritten(newer, nameOf(file)));
-        if (!merged.equals(before)) {
-            files.replace(file, print(merged), nameOf(file));
-        }
-        return merged;
-    }
-
-    /** Writes a whole series in place of what the file held, all or nothing. */
-    static void replace(Path file, TimeSeries series, AtomicFile files) {
-        files.replace(file, print(asWritten(series, nameOf(file))), nameOf(file));
-    }
-
     /** The series as it comes back from a file. */
-    private static TimeSeries asWritten(TimeSeries series, String name) {
+    static TimeSeries asWritten(TimeSeries series, String name) {
         TimeSeries.Builder rounded = new TimeSeries.Builder();
         for (int i = 0; i < series.size(); i++) {
             long time = series.timeAt(i);

@@ -31,16 +31,43 @@ final class TemperatureLines {
         this.faults = faults;
     }
 
+    /** The samples of all sound lines. A file without heading and without a sound line is another's: one fault is told. */
     TimeSeries read() {
-        skipByteOrderMark();
-        int end = endOfLine();
-        String header = new String(bytes, position, end - position, StandardCharsets.ISO_8859_1);
-        if (!header.equals(HEADER)) {
+        if (!hasHeading()) {
             faults.accept(new InvalidInput(
                     name + ": line 1",
                     "is not the heading \"" + HEADER + "\"; it is no temperature file or was damaged"));
-            return series.build();
+            if (isForeign(bytes)) {
+                return series.build();
+            }
         }
+        return lines();
+    }
+
+    /** Whether the bytes are something else altogether, which it would be a loss to overwrite; blank ones are not. */
+    static boolean isForeign(byte[] bytes) {
+        TemperatureLines lines = new TemperatureLines(bytes, "", fault -> {});
+        if (lines.hasHeading() || !lines.lines().isEmpty()) {
+            return false;
+        }
+        for (byte each : bytes) {
+            if (each > ' ' || each < 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean hasHeading() {
+        position = 0;
+        skipByteOrderMark();
+        int end = endOfLine();
+        return new String(bytes, position, Math.min(end - position, HEADER.length() + 1), StandardCharsets.ISO_8859_1)
+                .equals(HEADER);
+    }
+
+    private TimeSeries lines() {
+        int end = endOfLine();
         long previous = Long.MIN_VALUE;
         for (next(end); position < bytes.length; next(end)) {
             end = endOfLine();

@@ -14,13 +14,13 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-import undercroft.app.BatchViewModel;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
-import undercroft.app.ShelfViewModel;
 import undercroft.app.TimeViewModel;
-import undercroft.app.ToDoViewModel;
 import undercroft.app.servings.ServingsViewModel;
+import undercroft.app.shelf.BatchViewModel;
+import undercroft.app.shelf.ShelfViewModel;
+import undercroft.app.shelf.ToDoViewModel;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.bottling.BottlingView;
 import undercroft.view.kit.Looks;
@@ -30,7 +30,7 @@ import undercroft.view.servings.ServingsView;
 import undercroft.view.shelf.BatchView;
 import undercroft.view.shelf.ShelfView;
 import undercroft.view.shelf.ToDoActions;
-import undercroft.view.shelf.ToDoStrip;
+import undercroft.view.shelf.ToDoView;
 import undercroft.view.spells.SpellsView;
 import undercroft.wording.Texts;
 
@@ -41,50 +41,50 @@ public final class MainWindow {
     private static final double SHELF_SHARE = 0.36;
     private static final Duration CLOCK_STEP = Duration.minutes(5);
 
-    private final WindowContext parts;
+    private final WindowContext context;
     private final Scene scene;
     private final Timeline clock;
     private final ShelfView shelfView;
 
-    public MainWindow(WindowContext parts) {
-        this.parts = parts;
-        ShelfViewModel shelf = new ShelfViewModel(parts.forecasts().outlookProperty());
+    public MainWindow(WindowContext context) {
+        this.context = context;
+        ShelfViewModel shelf = new ShelfViewModel(context.forecasts().outlookProperty());
         BatchViewModel batch =
-                new BatchViewModel(parts.workspace(), parts.forecasts().outlookProperty(), shelf.chosenProperty());
+                new BatchViewModel(context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
         TimeViewModel time =
-                new TimeViewModel(parts.workspace(), parts.forecasts().asOfProperty(), parts.clock());
+                new TimeViewModel(context.workspace(), context.forecasts().asOfProperty(), context.clock());
         ToDoViewModel toDo =
-                new ToDoViewModel(parts.workspace(), parts.forecasts().outlookProperty());
+                new ToDoViewModel(context.workspace(), context.forecasts().outlookProperty());
         ServingsViewModel servings =
-                new ServingsViewModel(parts.workspace(), parts.forecasts().outlookProperty());
+                new ServingsViewModel(context.workspace(), context.forecasts().outlookProperty());
 
-        shelfView = new ShelfView(shelf, parts);
+        shelfView = new ShelfView(shelf, context);
         Pages pages = new Pages();
-        BottlingView bottling = new BottlingView(parts, batchId -> {
+        BottlingView bottling = new BottlingView(context, batchId -> {
             pages.show(Page.SHELF);
             shelf.chooseBatch(batchId);
         });
-        BatchView batchView = new BatchView(batch, parts, batchId -> {
+        BatchView batchView = new BatchView(batch, context, batchId -> {
             bottling.open(batchId);
             pages.show(Page.BOTTLING_DAY);
         });
         HBox.setHgrow(batchView, Priority.ALWAYS);
         HBox middle = new HBox(shelfView, batchView);
         middle.getStyleClass().add("middle");
-        PageDeck deck = new PageDeck(pages)
+        PagesView deck = new PagesView(pages)
                 .with(Page.SHELF, () -> middle)
                 .with(Page.BOTTLING_DAY, () -> bottling)
                 .with(
                         Page.WARM_SPELLS,
-                        () -> new SpellsView(parts, (batchId, then) -> {
+                        () -> new SpellsView(context, (batchId, then) -> {
                             time.goTo(then);
                             pages.show(Page.SHELF);
                             shelf.chooseBatch(batchId);
                         }))
-                .with(Page.SERVINGS, () -> new ServingsView(servings, parts));
+                .with(Page.SERVINGS, () -> new ServingsView(servings, context));
         ToDoActions actions = new ToDoActions(
                 toDo,
-                parts,
+                context,
                 batchId -> {
                     pages.show(Page.SHELF);
                     shelf.chooseBatch(batchId);
@@ -94,9 +94,9 @@ public final class MainWindow {
                     servings.choose(servingId);
                 });
         VBox top = new VBox(
-                new TopBar(parts, time, new PageLinks(pages, deck.pages())),
-                new FaultBar(parts.faults()),
-                new ToDoStrip(toDo, parts, actions));
+                new TopBar(context, time, new PageBar(pages, deck.pages())),
+                new FaultBar(context.faults()),
+                new ToDoView(toDo, context, actions));
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
         root.getStyleClass().add("window");
@@ -105,13 +105,13 @@ public final class MainWindow {
         shelfView.setMaxWidth(720);
         batchView.setPrefWidth(600);
         scene = new Scene(root, WIDTH, HEIGHT);
-        Looks.dress(scene, parts.dark().get());
-        parts.dark().addListener((property, before, after) -> Looks.dress(scene, after));
-        parts.workspace().saveFaultProperty().addListener((property, before, after) -> showSaveFault(after));
+        Looks.dress(scene, context.dark().get());
+        context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
+        context.workspace().saveFaultProperty().addListener((property, before, after) -> showSaveFault(after));
         addKeys();
         clock = new Timeline(new KeyFrame(CLOCK_STEP, event -> {
             time.refresh();
-            parts.forecasts().refresh();
+            context.forecasts().refresh();
         }));
         clock.setCycleCount(Animation.INDEFINITE);
     }
@@ -125,38 +125,40 @@ public final class MainWindow {
         stage.titleProperty()
                 .bind(Bindings.createStringBinding(
                         () -> Texts.of(
-                                "app.title", parts.workspace().getCellar().name(), Texts.of("app.name")),
-                        parts.workspace().stateProperty()));
+                                "app.title", context.workspace().getCellar().name(), Texts.of("app.name")),
+                        context.workspace().stateProperty()));
         stage.setScene(scene);
-        Notices.over(stage, parts);
+        Notices.over(stage, context);
         stage.setMinWidth(960);
         stage.setMinHeight(640);
         stage.setOnShown(event -> clock.play());
         stage.setOnHidden(event -> clock.stop());
-        parts.forecasts().refresh();
+        context.forecasts().refresh();
         stage.show();
         shelfView.takeFocus();
     }
 
     private void showSaveFault(InvalidInput fault) {
         if (fault != null) {
-            parts.faults()
+            context.faults()
                     .show(new InvalidInput(
                             "", "fault.save.text", Texts.messages().fault(fault)));
         }
     }
 
     private void addKeys() {
-        key(new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN), () -> parts.workspace()
-                .undo());
+        key(
+                new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN),
+                () -> context.workspace().undo());
         key(
                 new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
-                () -> parts.workspace().redo());
-        key(new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN), () -> parts.workspace()
-                .redo());
+                () -> context.workspace().redo());
+        key(
+                new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN),
+                () -> context.workspace().redo());
     }
 
     private void key(KeyCombination keys, Runnable act) {
-        scene.getAccelerators().put(keys, () -> parts.faults().guard(act));
+        scene.getAccelerators().put(keys, () -> context.faults().guard(act));
     }
 }

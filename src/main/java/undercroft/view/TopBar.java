@@ -22,10 +22,10 @@ import undercroft.wording.Texts;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {
-    private final WindowContext parts;
+    private final WindowContext context;
 
-    TopBar(WindowContext parts, TimeViewModel time, PageLinks links) {
-        this.parts = parts;
+    TopBar(WindowContext context, TimeViewModel time, PageBar links) {
+        this.context = context;
         getStyleClass().add("top-bar");
         setAlignment(Pos.CENTER_LEFT);
         Label name = new Label(Texts.of("app.name"));
@@ -39,7 +39,7 @@ final class TopBar extends HBox {
         Label working = new Label(Texts.of("bar.working.sentence"));
         working.getStyleClass().add("faint");
         working.managedProperty().bind(working.visibleProperty());
-        working.visibleProperty().bind(parts.forecasts().workingProperty());
+        working.visibleProperty().bind(context.forecasts().workingProperty());
         getChildren()
                 .addAll(
                         name,
@@ -56,8 +56,8 @@ final class TopBar extends HBox {
     }
 
     private Node cellarMenu() {
-        Workspace workspace = parts.workspace();
-        CellarChooser chooser = parts.chooser();
+        Workspace workspace = context.workspace();
+        CellarChooser chooser = context.chooser();
         MenuButton menu = new MenuButton(workspace.getCellar().name());
         menu.setId("cellar-menu");
         menu.getStyleClass().add("quiet");
@@ -82,8 +82,9 @@ final class TopBar extends HBox {
                             item(Texts.of("bar.cellar.open"), chooser::open),
                             recent,
                             new SeparatorMenuItem(),
-                            item(Texts.of("bar.cellar.settings"), () -> parts.editors()
-                                    .editSettings()));
+                            item(
+                                    Texts.of("bar.cellar.settings"),
+                                    () -> context.editors().editSettings()));
         });
         menu.getItems().add(new MenuItem(""));
         return menu;
@@ -91,12 +92,12 @@ final class TopBar extends HBox {
 
     private MenuItem item(String words, Runnable act) {
         MenuItem item = new MenuItem(words);
-        item.setOnAction(event -> parts.faults().guard(act));
+        item.setOnAction(event -> context.faults().guard(act));
         return item;
     }
 
     private Node undo() {
-        Workspace workspace = parts.workspace();
+        Workspace workspace = context.workspace();
         Button undo = button("undo", Texts.of("bar.undo.button"), workspace::undo);
         Tooltip tip = new Tooltip();
         undo.setTooltip(tip);
@@ -112,7 +113,7 @@ final class TopBar extends HBox {
     }
 
     private Node redo() {
-        Workspace workspace = parts.workspace();
+        Workspace workspace = context.workspace();
         Button redo = button("redo", Texts.of("bar.redo.button"), workspace::redo);
         Tooltip tip = new Tooltip();
         redo.setTooltip(tip);
@@ -128,7 +129,7 @@ final class TopBar extends HBox {
     }
 
     private Node units() {
-        Workspace workspace = parts.workspace();
+        Workspace workspace = context.workspace();
         Button units = button(
                 "units",
                 "",
@@ -149,13 +150,14 @@ final class TopBar extends HBox {
     }
 
     private Node theme() {
-        Button theme = button("theme", "", () -> parts.dark().set(!parts.dark().get()));
+        Button theme =
+                button("theme", "", () -> context.dark().set(!context.dark().get()));
         Runnable show = () -> {
-            boolean dark = parts.dark().get();
+            boolean dark = context.dark().get();
             theme.setText(Texts.of(dark ? "bar.theme.dark" : "bar.theme.light"));
             theme.setTooltip(new Tooltip(Texts.of(dark ? "bar.theme.to-light" : "bar.theme.to-dark")));
         };
-        parts.dark().addListener((property, before, after) -> show.run());
+        context.dark().addListener((property, before, after) -> show.run());
         show.run();
         return theme;
     }
@@ -165,7 +167,7 @@ final class TopBar extends HBox {
         button.setId(id);
         button.setMinWidth(USE_PREF_SIZE);
         button.getStyleClass().add("quiet");
-        button.setOnAction(event -> parts.faults().guard(act));
+        button.setOnAction(event -> context.faults().guard(act));
         return button;
     }
 }

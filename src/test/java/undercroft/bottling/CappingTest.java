@@ -78,7 +78,7 @@ class CappingTest {
     @Test
     void realCountsAndSugarAreKeptAndTheDifferenceIsTold() {
         Capping.Done done = new Capping.Done(
-                CAPPED, "stairs", Cover.OPEN_CRATE, FillingMethod.CAPPED_ON_FOAM, List.of(18, 24, 2), 19, 140);
+                CAPPED, "stairs", Cover.OPEN_CRATE, FillingMethod.FOAM_CAPPED, List.of(18, 24, 2), 19, 140);
         Capping capping = Capping.of(PLANNED, day(), done);
         assertEquals(
                 List.of(18, 24, 2),

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import undercroft.app.bottling.BottlingViewModel;
 import undercroft.app.bottling.DaySheet;
-import undercroft.app.form.DraftForm;
+import undercroft.app.bottling.PlanForm;
 import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
@@ -85,7 +85,7 @@ final class DoseOnScreenTest {
                 Clock.fixed(Instant.parse("2026-11-21T17:00:00Z"), ZoneOffset.UTC),
                 id -> {});
         model.open("bitter");
-        DraftForm form = model.formProperty().get();
+        PlanForm form = model.formProperty().get();
         return new DaySheet(form.dayProperty().get().orElseThrow(), English.in(UnitSystem.METRIC)).dose();
     }
 }

@@ -41,7 +41,7 @@ final class DemoDataTest {
         assertEquals(DemoCellar.cellar(), CellarStore.read(FOLDER), "run DemoCellarWriter");
         assertEquals(
                 DemoWeather.temperatures(),
-                CellarStore.temperatures(FOLDER, DemoCellar.cellar()),
+                CellarStore.temperatures(FOLDER, DemoCellar.cellar()).celsius(),
                 "run DemoCellarWriter");
         assertEquals(List.of(), CellarStore.faults(FOLDER));
     }

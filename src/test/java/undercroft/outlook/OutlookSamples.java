@@ -133,8 +133,9 @@ public final class OutlookSamples {
                 at,
                 cellar,
                 batches(at).stream()
-                        .filter(batch -> cellar.batches().stream().anyMatch(each -> each.name()
-                                .equals(batch.batch().name())))
+                        .filter(batch -> cellar.batches().stream()
+                                .anyMatch(
+                                        each -> each.name().equals(batch.batch().name())))
                         .map(batch -> batch.outlook(cellar))
                         .toList(),
                 List.of(

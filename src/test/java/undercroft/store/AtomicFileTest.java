@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
@@ -16,6 +15,8 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
@@ -24,6 +25,9 @@ import org.junit.jupiter.api.io.TempDir;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.Disk;
+import undercroft.store.disk.FaultyDisk;
 
 class AtomicFileTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T12:00:00Z"), ZoneOffset.UTC);
@@ -37,36 +41,18 @@ class AtomicFileTest {
         RichCellar.folderWith(folder, RichCellar.CELLAR);
     }
 
-    /** Half of the file is written, then the disk is full; only for names that end so. */
-    private record FullDisk(String suffix) implements FileOperations {
-        @Override
-        public void write(Path file, ByteBuffer content) throws IOException {
-            boolean full = file.toString().endsWith(suffix);
-            FileOperations.super.write(file, full ? content.slice(0, content.remaining() / 2) : content);
-            if (full) {
-                throw new IOException("No space left on device");
-            }
-        }
+    private static FaultyDisk fullFor(String name) {
+        return new FaultyDisk(
+                "No space left on device",
+                (call, path) -> call == FaultyDisk.Call.WRITE
+                        && path.getFileName().toString().startsWith(name));
     }
 
-    private record NoRename(String suffix) implements FileOperations {
-        @Override
-        public void rename(Path from, Path to) throws IOException {
-            if (to.toString().endsWith(suffix)) {
-                throw new IOException("Held by another program");
-            }
-            FileOperations.super.rename(from, to);
-        }
+    private static FaultyDisk faulty(FaultyDisk.Call which, String reason) {
+        return new FaultyDisk(reason, (call, path) -> call == which);
     }
 
-    private record NoFolderSync() implements FileOperations {
-        @Override
-        public void forceFolder(Path path) throws IOException {
-            throw new IOException("Is a directory");
-        }
-    }
-
-    private void assertSavingFails(FileOperations operations, String reason) throws IOException {
+    private void assertSavingFails(Disk operations, String reason) throws IOException {
         Map<String, String> before = RichCellar.contents(folder);
         try (CellarStore store = CellarStore.open(folder, CLOCK, "test", operations)) {
             InvalidInput fault = assertThrows(InvalidInput.class, () -> store.save(CHANGED));
@@ -78,23 +64,47 @@ class AtomicFileTest {
 
     @Test
     void aFullDiskLeavesTheOldFileAndNothingElse() throws IOException {
-        assertSavingFails(
-                new FullDisk("cellar.json.tmp"), "cellar.json: could not be written (No space left on device)");
+        assertSavingFails(fullFor("cellar.json"), "cellar.json: could not be written (No space left on device)");
     }
 
     @Test
     void aFullDiskWhileTheEarlierVersionIsKeptLeavesEverythingAsItWas() throws IOException {
-        assertSavingFails(new FullDisk("000Z.json.tmp"), "No space left on device");
+        assertSavingFails(fullFor("cellar-2026"), "No space left on device");
     }
 
     @Test
     void aRefusedRenameLeavesTheOldFileAndNothingElse() throws IOException {
-        assertSavingFails(new NoRename("cellar.json"), "cellar.json: could not be written (Held by another program)");
+        FaultyDisk held = new FaultyDisk(
+                "Held by another program",
+                (call, path) -> call == FaultyDisk.Call.RENAME && path.endsWith("cellar.json"));
+        assertSavingFails(held, "cellar.json: could not be written (Held by another program)");
     }
 
     @Test
     void aSystemThatCannotForceFoldersStillSaves() {
-        try (CellarStore store = CellarStore.open(folder, CLOCK, "test", new NoFolderSync())) {
+        Disk system = new FaultyDisk("", (call, path) -> false) {
+            @Override
+            public boolean forceFolder(Path path) {
+                return false;
+            }
+        };
+        try (CellarStore store = CellarStore.open(folder, CLOCK, "test", system)) {
+            store.save(CHANGED);
+        }
+        assertEquals(CHANGED, CellarStore.read(folder));
+    }
+
+    @Test
+    void aFolderThatTheDiskDoesNotConfirmIsToldAndForcedAgain() {
+        boolean[] failing = {true};
+        FaultyDisk disk = new FaultyDisk(
+                "Input/output error", (call, path) -> failing[0] && call == FaultyDisk.Call.FORCE_FOLDER);
+        try (CellarStore store = CellarStore.open(folder, CLOCK, "test", disk)) {
+            InvalidInput fault = assertThrows(InvalidInput.class, () -> store.save(CHANGED));
+            assertTrue(fault.getMessage().contains("did not confirm it (Input/output error)"), fault.getMessage());
+            assertEquals(CHANGED, store.cellar(), "it is there all the same");
+            assertThrows(InvalidInput.class, () -> store.save(CHANGED), "and told until it is confirmed");
+            failing[0] = false;
             store.save(CHANGED);
         }
         assertEquals(CHANGED, CellarStore.read(folder));
@@ -103,16 +113,9 @@ class AtomicFileTest {
     @Test
     void afterAFailureTheNextSaveWorks() {
         boolean[] full = {true};
-        FileOperations once = new FileOperations() {
-            @Override
-            public void write(Path file, ByteBuffer content) throws IOException {
-                if (full[0]) {
-                    throw new IOException("No space left on device");
-                }
-                FileOperations.super.write(file, content);
-            }
-        };
-        try (CellarStore store = CellarStore.open(folder, CLOCK, "test", once)) {
+        FaultyDisk disk =
+                new FaultyDisk("No space left on device", (call, path) -> full[0] && call == FaultyDisk.Call.WRITE);
+        try (CellarStore store = CellarStore.open(folder, CLOCK, "test", disk)) {
             assertThrows(InvalidInput.class, () -> store.save(CHANGED));
             full[0] = false;
             store.save(CHANGED);
@@ -127,7 +130,8 @@ class AtomicFileTest {
             store.merge("loft", first);
         }
         Map<String, String> before = RichCellar.contents(folder);
-        try (CellarStore store = CellarStore.open(folder, CLOCK, "test", new FullDisk(".tmp"))) {
+        try (CellarStore store =
+                CellarStore.open(folder, CLOCK, "test", faulty(FaultyDisk.Call.WRITE, "No space left on device"))) {
             TimeSeries more = TimeSeries.of(new long[] {60}, new double[] {13});
             assertThrows(InvalidInput.class, () -> store.merge("loft", more));
             assertEquals(first, store.temperatures("loft"));
@@ -136,13 +140,38 @@ class AtomicFileTest {
     }
 
     @Test
-    void aTemporaryFileLeftByACrashIsNoHindrance() throws IOException {
-        Files.writeString(folder.resolve("cellar.json.tmp"), "half of a fi");
-        try (CellarStore store = CellarStore.open(folder, CLOCK, "test")) {
-            store.save(CHANGED);
+    void whatWritersThatDiedLeftIsRemovedWhenTheCellarIsOpened() throws IOException {
+        Files.createDirectories(folder.resolve("temperatures"));
+        Files.createDirectories(folder.resolve("history"));
+        List<String> leftovers = List.of(
+                "cellar.json.tmp",
+                "cellar.json.0123456789abcdef.tmp",
+                "temperatures/loft.csv.fedcba9876543210.tmp",
+                "history/cellar-2026-01-01T00-00-00-000Z.json.00000000000000ff.tmp");
+        for (String leftover : leftovers) {
+            Files.writeString(folder.resolve(leftover), "half of a fi");
         }
-        assertEquals(CHANGED, CellarStore.read(folder));
-        assertEquals(2, RichCellar.contents(folder).size(), "the cellar and its earlier version");
+        Files.writeString(folder.resolve("mine.tmp"), "a file of the user's");
+        CellarStore.open(folder, CLOCK, "test").close();
+        assertEquals(
+                Set.of("cellar.json", "mine.tmp"), RichCellar.contents(folder).keySet());
+    }
+
+    @Test
+    void noTwoWritesUseOneNameAndNoneOfThemIsInTheWay() throws IOException {
+        Set<String> names = new HashSet<>();
+        FaultyDisk disk = new FaultyDisk("", (call, path) -> {
+            if (call == FaultyDisk.Call.CREATE) {
+                names.add(path.getFileName().toString());
+            }
+            return false;
+        });
+        AtomicFile files = new AtomicFile(disk);
+        Files.createDirectory(folder.resolve("cellar.json.tmp"));
+        for (int i = 0; i < 20; i++) {
+            files.replace(folder.resolve("cellar.json"), new byte[] {(byte) i}, "cellar.json");
+        }
+        assertEquals(20, names.size());
     }
 
     @Test
@@ -170,14 +199,59 @@ class AtomicFileTest {
     }
 
     @Test
-    void aLinkedFileStaysALink() throws IOException {
+    void aLinkInTheFolderIsNeitherReadNorWrittenThrough() throws IOException {
+        Path secret = Files.writeString(folder.resolve("secret"), "not a cellar's business");
+        Path loft = Files.createDirectories(folder.resolve("temperatures")).resolve("loft.csv");
+        Files.createSymbolicLink(loft, secret);
+        try (CellarStore store = CellarStore.open(folder, CLOCK, "test")) {
+            InvalidInput fault = assertThrows(
+                    InvalidInput.class,
+                    () -> store.replaceTemperatures("loft", TimeSeries.of(new long[] {0}, new double[] {12})));
+            assertTrue(fault.getMessage().contains("temperatures/loft.csv: is a link"), fault.getMessage());
+            assertEquals(1, store.temperatures().faults().size());
+        }
+        assertEquals("not a cellar's business", Files.readString(secret));
+    }
+
+    @Test
+    void aLinkInThePlaceOfTheCellarFileIsRefused() throws IOException {
         Path elsewhere = Files.createDirectory(folder.resolve("elsewhere")).resolve("real.json");
         Files.move(folder.resolve("cellar.json"), elsewhere);
         Files.createSymbolicLink(folder.resolve("cellar.json"), elsewhere);
+        InvalidInput fault = assertThrows(InvalidInput.class, () -> CellarStore.open(folder, CLOCK, "test"));
+        assertTrue(fault.getMessage().startsWith("cellar.json: is a link"), fault.getMessage());
+    }
+
+    @Test
+    void foldersInsideMayNotBeLinksEither() throws IOException {
+        Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
+        for (String inside : List.of("history", "temperatures")) {
+            Files.createSymbolicLink(folder.resolve(inside), elsewhere);
+        }
         try (CellarStore store = CellarStore.open(folder, CLOCK, "test")) {
+            assertThrows(InvalidInput.class, () -> store.save(CHANGED));
+            TimeSeries one = TimeSeries.of(new long[] {0}, new double[] {12});
+            assertThrows(InvalidInput.class, () -> store.replaceTemperatures("loft", one));
+        }
+        assertEquals(0, elsewhere.toFile().list().length);
+    }
+
+    @Test
+    void theFolderTheUserNamesMayBeALink() throws IOException {
+        Path link = Files.createSymbolicLink(folder.resolve("synced"), Files.createDirectory(folder.resolve("real")));
+        RichCellar.folderWith(folder.resolve("real"), RichCellar.CELLAR);
+        try (CellarStore store = CellarStore.open(link, CLOCK, "test")) {
             store.save(CHANGED);
         }
-        assertTrue(Files.isSymbolicLink(folder.resolve("cellar.json")));
-        assertEquals(CHANGED, CellarStore.read(folder));
+        assertEquals(CHANGED, CellarStore.read(folder.resolve("real")));
+        assertTrue(Files.isSymbolicLink(link));
+    }
+
+    @Test
+    void aLinkInThePlaceOfTheLockIsNotFollowed() throws IOException {
+        Path target = folder.resolve("target");
+        Files.createSymbolicLink(folder.resolve("cellar.lock"), target);
+        assertThrows(InvalidInput.class, () -> CellarStore.open(folder, CLOCK, "test"));
+        assertFalse(Files.exists(target));
     }
 }

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.json.CellarJson;
 
 /** What is JSON and what is not is taken from RFC 8259 (2017); times from ISO 8601. */
 class CellarFaultsTest {
@@ -52,10 +53,9 @@ class CellarFaultsTest {
                 "\"beerLitres\": 18.9 | \"beerLitres\": 0 | batches[0].priming.beerLitres: is 0, outside",
                 "\"beerLitres\": 18.9 | \"beerLitres\": 18.9, \"beerLitres\": 2 | beerLitres: stands twice at line",
                 "\"beerLitres\": 18.9 | \"beerLitres\": 18,9 | is not JSON at line",
-                "\"schema\": 1 | \"schema\": 2 | schema: is 2, written by a newer version",
-                "\"schema\": 1 | \"schema\": 0 | schema: is 0, which never was",
-                "\"schema\": 1 | \"schema\": \"one\" | schema: is text",
-                "\"schema\": 1, | | schema: is missing",
+                "\"schema\": 2 | \"schema\": \"one\" | schema: is text",
+                "\"schema\": 2 | \"schema\": 0 | schema: is 0, which never was",
+                "\"schema\": 2, | | schema: is missing",
                 "\"cappedAt\": \"2026-01-10T15 | \"cappedAt\": \"2026-02-30T15 | batches[0].cappedAt: \"2026-02-30T15:00:00Z\" is no time",
                 "2026-01-10T15:00:00Z | yesterday | batches[0].cappedAt: \"yesterday\" is no time",
                 "2026-02-10T19:00:00.250Z | 9926-02-10T19:00:00Z | batches[0].lots[0].draws[1].at: is not between",
@@ -63,12 +63,12 @@ class CellarFaultsTest {
                 "Europe/Vienna | Europe/Nowhere | zone: \"Europe/Nowhere\" is no time zone",
                 "\"units\": \"us\" | \"units\": \"imperial\" | settings.units: \"imperial\" is not known",
                 "\"kind\": \"guess\" | \"kind\": \"hunch\" | places[1].temperature.kind: \"hunch\" is not known; use one of",
-                "\"kind\": \"gravity\" | \"kind\": \"taste\" | batches[0].readings[3].kind: \"taste\" is not known",
+                "\"kind\": \"gravity\" | \"kind\": \"taste\" | batches[0].readings[4].kind: \"taste\" is not known",
                 "\"fate\": \"burst\" | \"fate\": \"lost\" | batches[0].lots[0].draws[1].fate: \"lost\" is not known; use one",
                 "\"place\": \"loft\" | \"place\": \"attic\" | batches[0].lots[0].stays[0].place: \"attic\" is not known",
                 "\"bottle\": \"stone-750\" | \"bottle\": \"jug\" | batches[0].lots[1].bottle: \"jug\" is not known",
                 "\"sugar\": \"dextrose\" | \"sugar\": \"salt\" | batches[0].priming.sugars[0].sugar: \"salt\" is not known",
-                "\"batch\": \"pale\" | \"batch\": \"dark\" | pours[0].batch: \"dark\" is not known",
+                "\"batch\": \"pale\" | \"batch\": \"dark\" | servings[0].batch: \"dark\" is not known",
                 "\"id\": \"shed\" | \"id\": \"loft\" | places[1].id: \"loft\" is used twice",
                 "\"id\": \"shed\" | \"id\": \"The Shed\" | places[1].id: \"The Shed\" is not an id",
                 "\"count\": 2, | \"count\": 41, | batches[0].lots[0].draws[0].count: takes more bottles than are left",
@@ -124,7 +124,7 @@ class CellarFaultsTest {
 
     @Test
     void notANumberIsRefusedInUnknownKeysToo() {
-        InvalidInput fault = faultOf(with("\"schema\": 1,", "\"schema\": 1, \"mood\": [1, NaN],"));
+        InvalidInput fault = faultOf(with("\"schema\": 2,", "\"schema\": 2, \"mood\": [1, NaN],"));
         assertEquals("cellar.json: mood[1]", fault.where());
     }
 
@@ -139,7 +139,7 @@ class CellarFaultsTest {
         String json = with("\"count\": 40", "\"count\": -3")
                 .replace("\"celsius\": 11.5", "\"celsius\": \"cold\"")
                 .replace("\"spreadKelvin\": 3", "\"spreadKelvin\": null")
-                .replace("\"barGauge\": 0.85", "\"barGauge\": 85")
+                .replace("\"gaugeBar\": 0.85", "\"gaugeBar\": 85")
                 .replace("\"fate\": \"burst\"", "\"fate\": \"lost\"");
         List<InvalidInput> faults = new ArrayList<>();
         CellarJson.read(json.getBytes(StandardCharsets.UTF_8), "cellar.json", faults);
@@ -148,7 +148,7 @@ class CellarFaultsTest {
                         "cellar.json: places[1].temperature.celsius",
                         "cellar.json: places[1].temperature.spreadKelvin",
                         "cellar.json: batches[0].lots[0].draws[1].fate",
-                        "cellar.json: batches[0].readings[0].barGauge"),
+                        "cellar.json: batches[0].readings[0].gaugeBar"),
                 faults.stream().map(InvalidInput::where).toList());
     }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,7 +61,10 @@ class CellarLockTest {
         CellarStore first = open();
         InvalidInput fault = assertThrows(InvalidInput.class, this::open);
         assertTrue(fault.what().startsWith("is open in another window or program"), fault.what());
-        assertThrows(InvalidInput.class, () -> CellarStore.moveAside(folder, Clock.systemUTC()));
+        assertThrows(
+                InvalidInput.class,
+                () -> Rescue.of(folder)
+                        .restore(new Version(Instant.EPOCH, folder.resolve("cellar.json")), Clock.systemUTC()));
         assertEquals(RichCellar.CELLAR, CellarStore.read(folder), "reading needs no lock");
         first.close();
         first.close();

@@ -24,7 +24,9 @@ class DemoCellarTest {
         demo.copyTo(copy);
         assertEquals(List.of(), CellarStore.faults(copy));
         assertEquals(demo.cellar(), CellarStore.read(copy));
-        assertEquals(demo.temperatures(), CellarStore.temperatures(copy, demo.cellar()));
+        assertEquals(
+                demo.temperatures(),
+                CellarStore.temperatures(copy, demo.cellar()).celsius());
         assertEquals(
                 TimeSeries.of(new long[] {1_767_225_600L, 1_767_227_400L}, new double[] {12.5, 12.375}),
                 demo.temperatures().get("high"));

@@ -66,10 +66,10 @@ class FolderCheckTest {
     @Test
     void aFileOfAnotherKindIsNotToldLineByLineWithoutEnd() throws IOException {
         write("loft", "time,celsius\n" + "rubbish\n".repeat(1_000));
-        assertEquals(FolderCheck.TOLD_PER_FILE + 1, places().size());
+        assertEquals(TemperatureFile.TOLD_PER_FILE + 1, places().size());
         assertEquals(
                 "has 980 more lines at fault; correct the first ones first",
-                CellarStore.faults(folder).get(FolderCheck.TOLD_PER_FILE).what());
+                CellarStore.faults(folder).get(TemperatureFile.TOLD_PER_FILE).what());
     }
 
     @Test

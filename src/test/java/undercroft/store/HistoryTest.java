@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -13,22 +12,11 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.FaultyDisk;
 
 class HistoryTest {
     private static final Instant NOON = Instant.parse("2026-05-01T12:00:00Z");
-
-    /** Writes without waiting for the disk, which would take most of the time of these tests. */
-    private static final FileOperations UNFORCED = new FileOperations() {
-        @Override
-        public void write(Path file, ByteBuffer content) throws IOException {
-            byte[] bytes = new byte[content.remaining()];
-            content.get(bytes);
-            Files.write(file, bytes);
-        }
-
-        @Override
-        public void forceFolder(Path folder) {}
-    };
 
     @TempDir
     Path folder;
@@ -37,7 +25,7 @@ class HistoryTest {
 
     @BeforeEach
     void make() {
-        history = new History(folder, new AtomicFile(UNFORCED));
+        history = History.ofCellar(CellarFolder.of(folder), new AtomicFile(new FaultyDisk("", (call, path) -> false)));
     }
 
     private void keepAndPrune(Instant time) {
@@ -83,6 +71,27 @@ class HistoryTest {
         keepAndPrune(NOON);
         keepAndPrune(NOON.plus(Duration.ofDays(400)));
         assertEquals(2, times().size());
+    }
+
+    @Test
+    void aClockThatRanAheadTakesNothingAway() {
+        for (int day = 0; day < 20; day++) {
+            keepAndPrune(NOON.plus(Duration.ofDays(day)));
+        }
+        Instant ahead = NOON.plus(Duration.ofDays(900));
+        for (int save = 0; save < 40; save++) {
+            keepAndPrune(ahead.plusSeconds(save));
+        }
+        Instant right = NOON.plus(Duration.ofDays(20));
+        for (int save = 0; save < 40; save++) {
+            keepAndPrune(right.plusSeconds(save));
+        }
+        List<Instant> left = times();
+        for (int day = 0; day < 20; day++) {
+            assertTrue(left.contains(NOON.plus(Duration.ofDays(day))), "day " + day);
+        }
+        assertTrue(left.contains(right.plusSeconds(39)) && left.contains(right.plusSeconds(10)), "newest ones");
+        assertTrue(left.contains(ahead.plusSeconds(39)));
     }
 
     @Test

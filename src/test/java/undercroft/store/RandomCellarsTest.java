@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.MonthDay;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
 import undercroft.catalogue.Closure;
+import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Cover;
 import undercroft.catalogue.FillingMethod;
 import undercroft.catalogue.Flocculation;
@@ -31,11 +33,16 @@ import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
+import undercroft.cellar.BurstCause;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
 import undercroft.cellar.FollowedLog;
+import undercroft.cellar.FollowedTopic;
 import undercroft.cellar.LightSetting;
+import undercroft.cellar.LitHours;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Origin;
+import undercroft.cellar.Packaging;
 import undercroft.cellar.Place;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
@@ -44,9 +51,11 @@ import undercroft.cellar.Settings;
 import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
 import undercroft.cellar.TemperatureSource;
+import undercroft.cellar.TemperatureUnit;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.Interval;
 import undercroft.quantity.UnitSystem;
+import undercroft.store.json.CellarJson;
 
 /** Any valid cellar, with figures of all 53 bits, comes back exactly. */
 class RandomCellarsTest {
@@ -74,8 +83,10 @@ class RandomCellarsTest {
         private double within(double min, double max) {
             return switch (random.nextInt(4)) {
                         case 0 -> Math.max(min, Math.rint(min + 0.5 * (max - min)));
-                        case 1 -> Math.max(
-                                min, Math.min(max, Math.rint(100 * (min + random.nextDouble() * (max - min))) / 100));
+                        case 1 ->
+                            Math.max(
+                                    min,
+                                    Math.min(max, Math.rint(100 * (min + random.nextDouble() * (max - min))) / 100));
                         case 2 -> random.nextBoolean() ? min : max;
                         default -> min + random.nextDouble() * (max - min);
                     }
@@ -103,7 +114,15 @@ class RandomCellarsTest {
         Cellar cellar() {
             List<Place> places = new ArrayList<>();
             for (int i = 0; i < 1 + random.nextInt(3); i++) {
-                places.add(new Place("place-" + i, one(NAMES), source(), within(0, 120), light(), followed()));
+                places.add(new Place(
+                        "place-" + i,
+                        one(NAMES),
+                        source(),
+                        within(0, 120),
+                        light(),
+                        followed(),
+                        topic(),
+                        perhaps(-20, 80)));
             }
             List<Batch> batches = new ArrayList<>();
             for (int i = 0; i < random.nextInt(4); i++) {
@@ -116,7 +135,10 @@ class RandomCellarsTest {
                         one(batches).id(),
                         1 + random.nextInt(20),
                         after(Instant.EPOCH),
-                        one(places).id(),
+                        random.nextBoolean()
+                                ? Optional.empty()
+                                : Optional.of(one(places).id()),
+                        one(CoolingMedium.values()),
                         perhaps(0, 25),
                         one("", "garden")));
             }
@@ -163,20 +185,44 @@ class RandomCellarsTest {
                             ZoneId.of("Europe/Lisbon")));
         }
 
+        private Optional<FollowedTopic> topic() {
+            return random.nextBoolean()
+                    ? Optional.empty()
+                    : Optional.of(new FollowedTopic(
+                            "cellar/" + one("loft", "größe/°C"),
+                            one("", "/value/0"),
+                            one(TemperatureUnit.values()),
+                            within(-60, 0),
+                            within(1, 100)));
+        }
+
+        private Origin origin(String instrument) {
+            return new Origin(one("", "cap 3"), instrument, one("", "Anna"));
+        }
+
         private TemperatureSource source() {
             return switch (random.nextInt(3)) {
                 case 0 -> new TemperatureSource.Logged();
                 case 1 -> new TemperatureSource.FixedGuess(within(-20, 60), within(0, 20));
-                default -> new TemperatureSource.YearlySwing(
-                        within(-20, 60),
-                        within(0, 30),
-                        MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(29)),
-                        within(0, 20));
+                default ->
+                    new TemperatureSource.YearlySwing(
+                            within(-20, 60),
+                            within(0, 30),
+                            MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(29)),
+                            within(0, 20));
             };
         }
 
         private LightSetting light() {
-            return new LightSetting(one(LightPlace.values()), within(0, 150_000), within(0, 24), random.nextBoolean());
+            LitHours lit =
+                    new LitHours(LocalTime.ofSecondOfDay(random.nextInt(86_400)), LocalTime.of(random.nextInt(24), 0));
+            boolean told = random.nextBoolean();
+            return new LightSetting(
+                    one(LightPlace.values()),
+                    within(0, 150_000),
+                    within(0, told ? lit.length() : 24),
+                    random.nextBoolean(),
+                    told ? Optional.of(lit) : Optional.empty());
         }
 
         private Batch batch(String id, List<Place> places) {
@@ -197,6 +243,7 @@ class RandomCellarsTest {
                     within(1, 200),
                     within(-2, 45),
                     perhaps(0.98, 1.2),
+                    random.nextBoolean(),
                     perhaps(0.98, 1.2));
             Yeast yeast = new Yeast(
                     one(YeastStrain.values()),
@@ -215,11 +262,13 @@ class RandomCellarsTest {
                     beer,
                     yeast,
                     priming,
-                    one(FillingMethod.values()),
+                    new Packaging(one(FillingMethod.values()), perhaps(-2, 45), one(0.0, 9.5)),
                     planned ? Optional.empty() : Optional.of(capped),
                     lots,
                     readings,
-                    one(NAMES));
+                    one(NAMES),
+                    Optional.empty(),
+                    random.nextBoolean());
         }
 
         private Lot lot(String id, Instant capped, List<Place> places) {
@@ -231,7 +280,11 @@ class RandomCellarsTest {
             }
             List<Draw> draws = new ArrayList<>();
             for (int i = 0; i < random.nextInt(3); i++) {
-                draws.add(new Draw(after(capped), 1 + random.nextInt(5), one(Draw.Fate.values()), one("", "note")));
+                Draw.Fate fate = one(Draw.Fate.values());
+                Optional<BurstCause> cause = fate == Draw.Fate.BURST && random.nextBoolean()
+                        ? Optional.of(one(BurstCause.values()))
+                        : Optional.empty();
+                draws.add(new Draw(after(capped), 1 + random.nextInt(5), fate, one("", "note"), cause));
             }
             BottleType type = one(Bottles.STANDARD);
             double fill = within(100, 340);
@@ -248,10 +301,10 @@ class RandomCellarsTest {
 
         private Reading reading(Instant at, String lot) {
             return switch (random.nextInt(4)) {
-                case 0 -> new Reading.Gauge(at, lot, one(NAMES), within(-0.5, 16));
-                case 1 -> new Reading.Squeeze(at, lot, one(BottleFeel.values()));
-                case 2 -> new Reading.Opened(at, lot, one(PerceivedCarbonation.values()));
-                default -> new Reading.Density(at, within(0.98, 1.2));
+                case 0 -> new Reading.Gauge(at, lot, within(-0.5, 16), origin(one(NAMES)));
+                case 1 -> new Reading.Squeeze(at, lot, one(BottleFeel.values()), origin(""));
+                case 2 -> new Reading.Opened(at, lot, one(PerceivedCarbonation.values()), origin(""));
+                default -> new Reading.Density(at, within(0.98, 1.2), origin(one("", "long hydrometer")));
             };
         }
     }

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.MonthDay;
 import java.time.ZoneId;
 import java.util.List;
@@ -18,6 +19,7 @@ import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
+import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Cover;
 import undercroft.catalogue.FillingMethod;
 import undercroft.catalogue.Flocculation;
@@ -29,10 +31,15 @@ import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
+import undercroft.cellar.BurstCause;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FollowedTopic;
 import undercroft.cellar.LightSetting;
+import undercroft.cellar.LitHours;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Origin;
+import undercroft.cellar.Packaging;
 import undercroft.cellar.Place;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
@@ -41,14 +48,16 @@ import undercroft.cellar.Settings;
 import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
 import undercroft.cellar.TemperatureSource;
+import undercroft.cellar.TemperatureUnit;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.Interval;
 import undercroft.quantity.UnitSystem;
+import undercroft.store.json.CellarJson;
 
 /** A cellar in which every kind of thing occurs, and what a folder holds. */
-final class RichCellar {
+public final class RichCellar {
     static final Instant CAPPED = Instant.parse("2026-01-10T15:00:00Z");
-    static final Cellar CELLAR = cellar();
+    public static final Cellar CELLAR = cellar();
 
     private RichCellar() {}
 
@@ -59,7 +68,7 @@ final class RichCellar {
         return folder;
     }
 
-    static String json() {
+    public static String json() {
         return new String(CellarJson.of(CELLAR, "a test").bytes(), StandardCharsets.UTF_8);
     }
 
@@ -89,7 +98,16 @@ final class RichCellar {
                                 "Shed",
                                 new TemperatureSource.FixedGuess(11.5, 3),
                                 8.25,
-                                new LightSetting(LightPlace.DIM_CELLAR, 12.5, 0.25, true)),
+                                new LightSetting(
+                                        LightPlace.DIM_CELLAR,
+                                        12.5,
+                                        0.25,
+                                        true,
+                                        Optional.of(new LitHours(LocalTime.of(18, 30), LocalTime.of(6, 0)))),
+                                Optional.empty(),
+                                Optional.of(new FollowedTopic(
+                                        "home/shed/air", "/temperature", TemperatureUnit.FAHRENHEIT, -25, 55)),
+                                OptionalDouble.of(31.5)),
                         new Place(
                                 "vault",
                                 "Vault",
@@ -107,7 +125,16 @@ final class RichCellar {
                                 OptionalDouble.of(8),
                                 "garden"),
                         new Serving(
-                                "easter", "pale", 2, at("2026-04-05T16:00:00Z"), "vault", OptionalDouble.empty(), "")),
+                                "easter", "pale", 2, at("2026-04-05T16:00:00Z"), "vault", OptionalDouble.empty(), ""),
+                        new Serving(
+                                "fridge",
+                                "pale",
+                                1,
+                                at("2026-04-06T16:00:00Z"),
+                                Optional.empty(),
+                                CoolingMedium.FAN_FRIDGE,
+                                OptionalDouble.empty(),
+                                "")),
                 List.of(new BottleType(
                         "stone-750",
                         "750 mL stoneware",
@@ -136,6 +163,7 @@ final class RichCellar {
                         9.5,
                         21.3,
                         OptionalDouble.of(1.0105),
+                        true,
                         OptionalDouble.of(1.01)),
                 new Yeast(YeastStrain.ALE, YeastState.LONG_COLD, Flocculation.POWDERY, true),
                 new Priming(
@@ -143,7 +171,7 @@ final class RichCellar {
                         List.of(new SugarDose("dextrose", 110.5), new SugarDose("birch-syrup", 20)),
                         OptionalDouble.of(2.35),
                         false),
-                FillingMethod.CAREFUL,
+                new Packaging(FillingMethod.CAREFUL, OptionalDouble.of(17.5), 4.75),
                 Optional.of(CAPPED),
                 List.of(
                         new Lot(
@@ -158,7 +186,12 @@ final class RichCellar {
                                         new Stay("shed", at("2026-02-01T09:30:00Z"), Cover.CLOSED_BOX)),
                                 List.of(
                                         new Draw(at("2026-02-03T19:00:00Z"), 2, Draw.Fate.OPENED, "soft"),
-                                        new Draw(at("2026-02-10T19:00:00.250Z"), 1, Draw.Fate.BURST, ""))),
+                                        new Draw(
+                                                at("2026-02-10T19:00:00.250Z"),
+                                                1,
+                                                Draw.Fate.BURST,
+                                                "",
+                                                Optional.of(BurstCause.OVER_PRIMED)))),
                         new Lot(
                                 "stone",
                                 "stone-750",
@@ -170,10 +203,18 @@ final class RichCellar {
                                 List.of())),
                 List.of(
                         new Reading.Gauge(at("2026-01-12T08:00:00Z"), "brown", "gauge 1", 0.85),
+                        new Reading.Gauge(
+                                at("2026-01-12T20:00:00Z"), "brown", 1.25, new Origin("cap 7", "gauge 1", "")),
                         new Reading.Squeeze(at("2026-01-13T08:00:00Z"), "brown", BottleFeel.FIRM),
-                        new Reading.Opened(at("2026-01-20T18:00:00Z"), "stone", PerceivedCarbonation.VERY_LIVELY),
-                        new Reading.Density(at("2026-01-21T18:00:00Z"), 1.0095)),
-                "first line\nsecond line");
+                        new Reading.Opened(
+                                at("2026-01-20T18:00:00Z"),
+                                "stone",
+                                PerceivedCarbonation.VERY_LIVELY,
+                                new Origin("", "", "Anna")),
+                        new Reading.Density(at("2026-01-21T18:00:00Z"), 1.0095, Origin.instrument("short hydrometer"))),
+                "first line\nsecond line",
+                Optional.empty(),
+                true);
     }
 
     private static Batch planned() {
@@ -183,7 +224,7 @@ final class RichCellar {
                 new Beer(BeerStyle.WHEAT, 5, 12, 0, 6, 19, OptionalDouble.empty(), OptionalDouble.empty()),
                 new Yeast(YeastStrain.WARM_FARMHOUSE, YeastState.FRESH_ADDED, Flocculation.ORDINARY, false),
                 new Priming(20, List.of(), OptionalDouble.empty(), true),
-                FillingMethod.CAPPED_ON_FOAM,
+                FillingMethod.FOAM_CAPPED,
                 Optional.empty(),
                 List.of(),
                 List.of(),

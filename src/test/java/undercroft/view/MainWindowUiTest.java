@@ -42,7 +42,7 @@ class MainWindowUiTest {
     void start(Stage stage) {
         Looks.loadFonts();
         sample = new SampleContext(OutlookSamples.cellar());
-        window = new MainWindow(sample.parts);
+        window = new MainWindow(sample.context);
         window.show(stage);
     }
 
@@ -201,7 +201,7 @@ class MainWindowUiTest {
         Object light = ((Label) name).getTextFill();
         onWindowThread(find("theme", Button.class)::fire);
         onWindowThread(() -> window.scene().getRoot().applyCss());
-        assertTrue(sample.parts.dark().get());
+        assertTrue(sample.context.dark().get());
         assertNotEquals(light, ((Label) name).getTextFill());
     }
 
@@ -211,12 +211,12 @@ class MainWindowUiTest {
         assertTrue(undo.isDisabled());
         onWindowThread(find("units", Button.class)::fire);
         assertEquals(
-                UnitSystem.US, sample.parts.workspace().getCellar().settings().units());
+                UnitSystem.US, sample.context.workspace().getCellar().settings().units());
         assertEquals("Undo: change of units", undo.getTooltip().getText());
         onWindowThread(undo::fire);
         assertEquals(
                 UnitSystem.METRIC,
-                sample.parts.workspace().getCellar().settings().units());
+                sample.context.workspace().getCellar().settings().units());
         assertTrue(undo.isDisabled());
     }
 
@@ -234,10 +234,10 @@ class MainWindowUiTest {
         Node bar = window.scene().lookup("#fault-bar");
         assertFalse(bar.isVisible());
         onWindowThread(
-                () -> sample.parts.faults().show(new InvalidInput("draws[2].count", "takes too many; lower it")));
+                () -> sample.context.faults().show(new InvalidInput("draws[2].count", "takes too many; lower it")));
         assertTrue(bar.isVisible());
         assertEquals("draws[2].count: takes too many; lower it", text("fault-sentence"));
-        onWindowThread(() -> sample.parts.faults().putAway());
+        onWindowThread(() -> sample.context.faults().putAway());
         assertFalse(bar.isVisible());
     }
 
@@ -249,7 +249,7 @@ class MainWindowUiTest {
 
     @Test
     void anEmptyCellarSaysWhatToDoFirst(FxRobot robot) {
-        onWindowThread(() -> sample.parts.workspace().change("emptied", cellar -> cellar.withBatches(List.of())));
+        onWindowThread(() -> sample.context.workspace().change("emptied", cellar -> cellar.withBatches(List.of())));
         assertNotNull(window.scene().lookup("#empty-shelf"));
         robot.clickOn("Add a batch");
         assertEquals(List.of("add batch"), sample.editors.asked);

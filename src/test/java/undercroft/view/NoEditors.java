@@ -2,7 +2,7 @@ package undercroft.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import undercroft.app.form.ServingForm;
+import undercroft.app.servings.ServingForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;

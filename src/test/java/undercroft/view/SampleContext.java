@@ -20,7 +20,7 @@ import undercroft.view.kit.WindowContext;
 final class SampleContext {
     final List<Instant> asked = new ArrayList<>();
     final NoEditors editors = new NoEditors();
-    final WindowContext parts;
+    final WindowContext context;
 
     SampleContext(Cellar cellar) {
         BackgroundTasks atOnce = new BackgroundTasks(Runnable::run, Runnable::run);
@@ -37,7 +37,7 @@ final class SampleContext {
                 clock,
                 faults::show);
         forecasts.refresh();
-        parts = new WindowContext(
+        context = new WindowContext(
                 workspace, forecasts, faults, editors, new NoChooser(), clock, new SimpleBooleanProperty(false));
     }
 

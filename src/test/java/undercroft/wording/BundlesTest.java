@@ -107,7 +107,7 @@ class BundlesTest {
     private boolean isBegun(String key, Set<String> named) {
         for (int dot = key.indexOf('.'); dot > 0; dot = key.indexOf('.', dot + 1)) {
             String beginning = key.substring(0, dot);
-            boolean open = !texts.containsKey(beginning) && named.contains(beginning)
+            boolean open = (!texts.containsKey(beginning) && named.contains(beginning))
                     || named.contains(beginning + ".")
                     || sources.contains('"' + beginning + ".\"");
             if (open) {

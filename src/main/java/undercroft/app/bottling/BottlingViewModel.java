@@ -7,10 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import undercroft.app.form.BatchForm;
-import undercroft.app.form.CappingForm;
-import undercroft.app.form.DraftForm;
-import undercroft.app.form.NewDraftForm;
+import undercroft.app.form.batch.BatchForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -19,16 +16,17 @@ import undercroft.wording.QuantityFormat;
 import undercroft.wording.Texts;
 
 /**
- * Drafts of bottling days and the one that is open. What is typed reaches the cellar with {@link #keep}; all of it on one
+ * Plans of bottling days and the one that is open. What is typed reaches the cellar with {@link #keep}; all of it on one
  * page is taken back together. For the window's thread.
  */
 public final class BottlingViewModel {
     private final Workspace workspace;
     private final Clock clock;
     private final Consumer<String> whenCapped;
-    private final ReadOnlyObjectWrapper<List<Batch>> drafts = new ReadOnlyObjectWrapper<>(this, "drafts", List.of());
-    private final ReadOnlyObjectWrapper<DraftForm> form = new ReadOnlyObjectWrapper<>(this, "form");
-    private final ReadOnlyObjectWrapper<Screen> screen = new ReadOnlyObjectWrapper<>(this, "screen", Screen.BEER);
+    private final ReadOnlyObjectWrapper<List<Batch>> plans = new ReadOnlyObjectWrapper<>(this, "drafts", List.of());
+    private final ReadOnlyObjectWrapper<PlanForm> form = new ReadOnlyObjectWrapper<>(this, "form");
+    private final ReadOnlyObjectWrapper<BottlingPage> screen =
+            new ReadOnlyObjectWrapper<>(this, "screen", BottlingPage.BEER);
     private String batchId = "";
     private Batch kept;
     private Batch seen;
@@ -47,16 +45,16 @@ public final class BottlingViewModel {
     }
 
     /** Batches that are not capped yet. */
-    public ReadOnlyObjectProperty<List<Batch>> draftsProperty() {
-        return drafts.getReadOnlyProperty();
+    public ReadOnlyObjectProperty<List<Batch>> plansProperty() {
+        return plans.getReadOnlyProperty();
     }
 
-    /** What the open draft asks; null while none is open. */
-    public ReadOnlyObjectProperty<DraftForm> formProperty() {
+    /** What the open plan asks; null while none is open. */
+    public ReadOnlyObjectProperty<PlanForm> formProperty() {
         return form.getReadOnlyProperty();
     }
 
-    public ReadOnlyObjectProperty<Screen> screenProperty() {
+    public ReadOnlyObjectProperty<BottlingPage> screenProperty() {
         return screen.getReadOnlyProperty();
     }
 
@@ -74,22 +72,22 @@ public final class BottlingViewModel {
         return clock.instant().atZone(workspace.getCellar().zone()).toLocalDate();
     }
 
-    public NewDraftForm newDraft() {
-        return new NewDraftForm(workspace.getCellar());
+    public NewPlanForm newPlan() {
+        return new NewPlanForm(workspace.getCellar());
     }
 
-    /** Begins a draft and opens it. */
-    public void start(NewDraftForm begun) {
+    /** Begins a plan and opens it. */
+    public void start(NewPlanForm begun) {
         String id = begun.idIn(workspace.getCellar());
         workspace.change(begun.what(), begun::applyTo);
         open(id);
     }
 
-    /** Opens the draft of a batch that is not capped. */
+    /** Opens the plan of a batch that is not capped. */
     public void open(String id) {
         keep();
         batchId = id;
-        screen.set(Screen.BEER);
+        screen.set(BottlingPage.BEER);
         visit++;
         reopen();
     }
@@ -99,7 +97,7 @@ public final class BottlingViewModel {
         return words().litres(draft.priming().beerLitres());
     }
 
-    /** Back to the list of drafts. */
+    /** Back to the list of plans. */
     public void close() {
         keep();
         forget();
@@ -112,13 +110,14 @@ public final class BottlingViewModel {
         form.set(null);
     }
 
-    /** Throws a draft away; undo brings it back. */
-    public void delete(Batch draft) {
-        workspace.change(Texts.of("undo.batch.deleted", draft.name()), cellar -> BatchForm.without(cellar, draft.id()));
+    /** Throws a plan away; undo brings it back. */
+    public void delete(Batch planned) {
+        workspace.change(
+                Texts.of("undo.batch.deleted", planned.name()), cellar -> BatchForm.without(cellar, planned.id()));
     }
 
     /** Turns to a page; what was typed is kept first. */
-    public void show(Screen wanted) {
+    public void show(BottlingPage wanted) {
         keep();
         if (wanted != screen.get()) {
             visit++;
@@ -140,7 +139,7 @@ public final class BottlingViewModel {
         return !form.get().madeProperty().get().equals(kept);
     }
 
-    /** The list to work through; empty while the draft does not add up. */
+    /** The list to work through; empty while the plan does not add up. */
     public Optional<DayList> dayList() {
         return day().map(day -> new DayList(workspace, clock, form.get(), day, batch -> kept = batch));
     }
@@ -149,8 +148,8 @@ public final class BottlingViewModel {
         return form.get() == null ? Optional.empty() : form.get().dayProperty().get();
     }
 
-    /** The papers of the day; empty while the draft does not add up. */
-    public Optional<DayPrintouts> papers() {
+    /** The papers of the day; empty while the plan does not add up. */
+    public Optional<DayPrintouts> printouts() {
         return day().map(day -> new DayPrintouts(
                 form.get().madeProperty().get().name(),
                 day,
@@ -160,7 +159,7 @@ public final class BottlingViewModel {
                 clock.instant()));
     }
 
-    /** What was really done; the same as long as the draft stays as it is. Empty while it does not add up. */
+    /** What was really done; the same as long as the plan stays as it is. Empty while it does not add up. */
     public Optional<CappingForm> capping() {
         Optional<BottlingDay> day = day();
         if (day.isEmpty()) {
@@ -175,7 +174,7 @@ public final class BottlingViewModel {
         return Optional.of(capping);
     }
 
-    /** Caps: the batch leaves the drafts and stands on the shelf. */
+    /** Caps: the batch leaves the plans and stands on the shelf. */
     public void cap(CappingForm done) {
         keep();
         String id = batchId;
@@ -187,15 +186,14 @@ public final class BottlingViewModel {
 
     private void follow() {
         Cellar cellar = workspace.getCellar();
-        drafts.set(cellar.batches().stream()
+        plans.set(cellar.batches().stream()
                 .filter(batch -> batch.cappedAt().isEmpty())
                 .toList());
         if (batchId.isEmpty()) {
             return;
         }
-        Optional<Batch> stored = drafts.get().stream()
-                .filter(batch -> batch.id().equals(batchId))
-                .findFirst();
+        Optional<Batch> stored =
+                plans.get().stream().filter(batch -> batch.id().equals(batchId)).findFirst();
         if (stored.isEmpty()) {
             forget();
         } else if (listsChanged(cellar)
@@ -217,7 +215,7 @@ public final class BottlingViewModel {
         formCellar = workspace.getCellar();
         capping = null;
         seen = formCellar.batch(batchId);
-        DraftForm opened = new DraftForm(formCellar, seen, today());
+        PlanForm opened = new PlanForm(formCellar, seen, today());
         kept = opened.madeProperty().get();
         form.set(opened);
     }

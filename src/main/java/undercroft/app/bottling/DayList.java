@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
-import undercroft.app.form.DraftForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
 import undercroft.bottling.Step;
@@ -16,11 +15,11 @@ import undercroft.wording.Texts;
 public final class DayList {
     private final Workspace workspace;
     private final Clock clock;
-    private final DraftForm form;
+    private final PlanForm form;
     private final Checklist checklist;
     private final Consumer<Batch> whenKept;
 
-    DayList(Workspace workspace, Clock clock, DraftForm form, BottlingDay day, Consumer<Batch> whenKept) {
+    DayList(Workspace workspace, Clock clock, PlanForm form, BottlingDay day, Consumer<Batch> whenKept) {
         this.workspace = workspace;
         this.clock = clock;
         this.form = form;

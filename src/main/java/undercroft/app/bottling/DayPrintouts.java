@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import undercroft.app.form.CappingForm;
 import undercroft.app.form.Slug;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
@@ -36,7 +35,7 @@ public record DayPrintouts(
         return Worksheet.of(batchName, day, words, today);
     }
 
-    /** Labels for the crates as they will stand after capping; {@code cellar} still holds the draft. */
+    /** Labels for the crates as they will stand after capping; {@code cellar} still holds the plan. */
     public String labels(Cellar cellar, CappingForm done) {
         Batch capped = done.capping(cellar).batch();
         Cellar alone = cellar.withServings(List.of()).withBatches(List.of(capped));

@@ -9,6 +9,7 @@ import undercroft.bottling.FillRow;
 import undercroft.bottling.SugarPlan;
 import undercroft.calc.gas.HeatLimit;
 import undercroft.outlook.lot.Alert;
+import undercroft.picture.PressurePicture;
 import undercroft.quantity.Interval;
 import undercroft.quantity.Phrase;
 import undercroft.wording.DoseLine;

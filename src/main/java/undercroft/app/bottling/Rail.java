@@ -1,7 +1,6 @@
 package undercroft.app.bottling;
 
 import java.util.Optional;
-import undercroft.app.form.DraftForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
 import undercroft.calc.priming.UnfinishedFermentation;
@@ -9,7 +8,7 @@ import undercroft.outlook.lot.Alert;
 import undercroft.wording.QuantityFormat;
 
 /** What the list of pages says about each: how far it is, in a few words. */
-public record Rail(DraftForm form, QuantityFormat words) {
+public record Rail(PlanForm form, QuantityFormat words) {
     /** A few words, and how urgent they are. */
     public record State(Alert alert, String words) {
         static final State NOTHING = new State(Alert.CLEAR, "");
@@ -19,7 +18,7 @@ public record Rail(DraftForm form, QuantityFormat words) {
         }
     }
 
-    public State state(Screen screen) {
+    public State state(BottlingPage screen) {
         Optional<BottlingDay> day = form.dayProperty().get();
         if (day.isEmpty()) {
             return missing(screen);
@@ -27,14 +26,14 @@ public record Rail(DraftForm form, QuantityFormat words) {
         return state(screen, day.get());
     }
 
-    private State missing(Screen screen) {
+    private State missing(BottlingPage screen) {
         int bottles = form.bottles().list().size();
-        return screen == Screen.BOTTLES && bottles == 0
+        return screen == BottlingPage.BOTTLES && bottles == 0
                 ? new State(Alert.WATCH, words.of("bottling.rail.no-bottles"))
                 : State.NOTHING;
     }
 
-    private State state(Screen screen, BottlingDay day) {
+    private State state(BottlingPage screen, BottlingDay day) {
         double target = day.plan().filling().wish().targetVolumes();
         return switch (screen) {
             case BEER -> State.of(

@@ -7,7 +7,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 public final class BooleanField extends Field<Boolean> {
     private final BooleanProperty ticked = new SimpleBooleanProperty(this, "ticked");
 
-    BooleanField(String id, String label, boolean initial) {
+    public BooleanField(String id, String label, boolean initial) {
         super(id, label);
         ticked.set(initial);
         ticked.addListener((property, before, after) -> changed());

@@ -14,7 +14,7 @@ public final class ChoiceField<T> extends Field<T> {
     private final Function<? super T, String> words;
     private final ObjectProperty<T> chosen = new SimpleObjectProperty<>(this, "chosen");
 
-    ChoiceField(String id, String label, List<T> choices, Function<? super T, String> words, T initial) {
+    public ChoiceField(String id, String label, List<T> choices, Function<? super T, String> words, T initial) {
         super(id, label);
         this.choices = List.copyOf(choices);
         this.words = words;
@@ -22,11 +22,11 @@ public final class ChoiceField<T> extends Field<T> {
         chosen.addListener((property, before, after) -> changed());
     }
 
-    static <T extends Listed> ChoiceField<T> of(String id, String label, List<T> choices, T initial) {
+    public static <T extends Listed> ChoiceField<T> of(String id, String label, List<T> choices, T initial) {
         return new ChoiceField<>(id, label, choices, Listed::label, initial);
     }
 
-    static <E extends Enum<E> & Listed> ChoiceField<E> of(String id, String label, Class<E> list, E initial) {
+    public static <E extends Enum<E> & Listed> ChoiceField<E> of(String id, String label, Class<E> list, E initial) {
         return of(id, label, List.of(list.getEnumConstants()), initial);
     }
 

@@ -9,7 +9,7 @@ import undercroft.quantity.InvalidInput;
 public final class DateField extends Field<LocalDate> {
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
-    DateField(String id, String label, LocalDate initial) {
+    public DateField(String id, String label, LocalDate initial) {
         super(id, label);
         text.set(DateText.of(initial));
         text.addListener((property, before, after) -> changed());

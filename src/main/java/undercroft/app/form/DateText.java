@@ -13,7 +13,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.wording.Texts;
 
 /** Dates and times of day as typed. Months are words or stand in ISO order, so that day and month cannot be swapped. */
-final class DateText {
+public final class DateText {
     private static final Pattern ISO = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
     private static final Pattern WORDS = Pattern.compile("(\\d{1,2})\\.?\\s*(\\p{L}{3,})\\.?,?\\s*(\\d{4})");
     /** Where dots stand between the parts, the day comes first. */
@@ -27,7 +27,7 @@ final class DateText {
 
     private DateText() {}
 
-    static String of(LocalDate date) {
+    public static String of(LocalDate date) {
         return SHOWN.format(date);
     }
 

@@ -26,7 +26,7 @@ public final class DateTimeField extends Field<Instant> {
     private final String initialDate;
     private final String initialTime;
 
-    DateTimeField(String id, String label, ZoneId zone, Instant initial) {
+    public DateTimeField(String id, String label, ZoneId zone, Instant initial) {
         super(id, label);
         this.zone = zone;
         this.initial = initial;
@@ -40,7 +40,7 @@ public final class DateTimeField extends Field<Instant> {
     }
 
     /** Of something that happened to bottles: not before they were capped, not after now. */
-    DateTimeField happened(Instant capped, Instant now) {
+    public DateTimeField happened(Instant capped, Instant now) {
         earliest = capped;
         latest = now;
         return this;

@@ -74,11 +74,11 @@ public abstract sealed class Field<T>
         fault.set(found);
     }
 
-    final void askWhen(ObservableBooleanValue condition) {
+    public final void askWhen(ObservableBooleanValue condition) {
         asked.bind(condition);
     }
 
-    final void asked(boolean wanted) {
+    public final void asked(boolean wanted) {
         asked.set(wanted);
     }
 
@@ -95,7 +95,7 @@ public abstract sealed class Field<T>
         setFault(sentence(Texts.messages().what(thrown)));
     }
 
-    final void listen(Runnable listener) {
+    public final void listen(Runnable listener) {
         onChange = listener;
     }
 

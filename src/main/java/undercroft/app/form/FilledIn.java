@@ -1,6 +1,6 @@
 package undercroft.app.form;
 
 /** A row that counts once its figure is given; until then it is as good as not there. */
-interface FilledIn {
+public interface FilledIn {
     boolean isFilledIn();
 }

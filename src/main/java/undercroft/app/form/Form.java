@@ -23,7 +23,7 @@ public abstract class Form extends Group {
     private String found = "";
     private boolean shown;
 
-    Form(Cellar cellar) {
+    protected Form(Cellar cellar) {
         this.cellar = cellar;
     }
 
@@ -34,19 +34,19 @@ public abstract class Form extends Group {
     public abstract Cellar applyTo(Cellar current);
 
     /** Called after a change that may be saved, for what should be said beyond that. */
-    void checked() {}
+    protected void checked() {}
 
     /** Starts watching the fields; last step of making a form. */
-    final void begin() {
+    protected final void begin() {
         listen(this::check);
         check();
     }
 
-    final UnitSystem units() {
+    protected final UnitSystem units() {
         return cellar.settings().units();
     }
 
-    final Cellar cellar() {
+    protected final Cellar cellar() {
         return cellar;
     }
 
@@ -111,7 +111,7 @@ public abstract class Form extends Group {
         field.value();
     }
 
-    final void place(InvalidInput thrown) {
+    protected final void place(InvalidInput thrown) {
         String where = thrown.where().replaceFirst("^(places|batches|pours)\\[\\d+]\\.?", "");
         Optional<Field<?>> field = at(where).filter(Field::isAsked);
         if (field.isPresent()) {

@@ -14,7 +14,7 @@ public abstract class Group {
     private final Map<String, Rows<?>> rowsByPath = new LinkedHashMap<>();
     private Runnable onChange = () -> {};
 
-    final <F extends Field<?>> F add(F field, String... paths) {
+    public final <F extends Field<?>> F add(F field, String... paths) {
         fields.add(field);
         for (String path : paths) {
             byPath.put(path, field);
@@ -23,7 +23,7 @@ public abstract class Group {
         return field;
     }
 
-    final <R extends Group> Rows<R> addRows(String path) {
+    public final <R extends Group> Rows<R> addRows(String path) {
         Rows<R> rows = new Rows<>(this::changed);
         rowsByPath.put(path, rows);
         return rows;
@@ -33,7 +33,7 @@ public abstract class Group {
         onChange = listener;
     }
 
-    final void changed() {
+    protected final void changed() {
         onChange.run();
     }
 

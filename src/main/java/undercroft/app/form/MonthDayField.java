@@ -8,7 +8,7 @@ import javafx.beans.property.StringProperty;
 public final class MonthDayField extends Field<MonthDay> {
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
-    MonthDayField(String id, String label, MonthDay initial) {
+    public MonthDayField(String id, String label, MonthDay initial) {
         super(id, label);
         text.set(DateText.of(initial));
         text.addListener((property, before, after) -> changed());

@@ -19,7 +19,7 @@ public final class NumberField extends Field<OptionalDouble> {
     private String keptText;
 
     /** The bounds are those of the record the figure goes into, said here in the unit the person sees. */
-    NumberField(String id, String label, Measure measure, UnitSystem units, double leastKept, double mostKept) {
+    public NumberField(String id, String label, Measure measure, UnitSystem units, double leastKept, double mostKept) {
         super(id, label);
         this.measure = measure;
         this.units = units;
@@ -29,23 +29,23 @@ public final class NumberField extends Field<OptionalDouble> {
         text.addListener((property, before, after) -> changed());
     }
 
-    NumberField optional() {
+    public NumberField optional() {
         mayBeEmpty = true;
         return this;
     }
 
-    NumberField starting(double initial) {
+    public NumberField starting(double initial) {
         show(initial);
         return this;
     }
 
-    NumberField starting(OptionalDouble initial) {
+    public NumberField starting(OptionalDouble initial) {
         initial.ifPresent(this::show);
         return this;
     }
 
     /** Shows a figure; as long as its text stays, exactly this figure is kept, however it was rounded for showing. */
-    void show(double figure) {
+    public void show(double figure) {
         kept = figure;
         keptText = measure.text(figure, units);
         text.set(keptText);
@@ -94,7 +94,7 @@ public final class NumberField extends Field<OptionalDouble> {
         return value().orElseThrow(() -> new InvalidInput("", Texts.of("form.fault.nothing")));
     }
 
-    int count() {
+    public int count() {
         return (int) figure();
     }
 }

@@ -10,20 +10,20 @@ public final class WordsField extends Field<String> {
     private boolean isRequired;
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
-    WordsField(String id, String label, String initial) {
+    public WordsField(String id, String label, String initial) {
         super(id, label);
         text.set(initial);
         text.addListener((property, before, after) -> changed());
     }
 
     /** Something must be given. */
-    WordsField required() {
+    public WordsField required() {
         isRequired = true;
         return this;
     }
 
     /** For several lines. */
-    WordsField lines() {
+    public WordsField lines() {
         hasLines = true;
         return this;
     }

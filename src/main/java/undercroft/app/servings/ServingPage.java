@@ -42,7 +42,7 @@ public record ServingPage(
 
     private static String headline(ServingPlan plan, CellarOutlook outlook, Wording words) {
         String when = words.moment(plan.serving().at());
-        String place = outlook.cellar().place(plan.serving().placeId()).name();
+        String place = outlook.cellar().coldName(plan.serving());
         if (plan.chillFrom().isEmpty()) {
             return Texts.of("pours.headline.too-late", when);
         }

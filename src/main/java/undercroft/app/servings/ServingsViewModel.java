@@ -5,7 +5,6 @@ import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
-import undercroft.app.form.OccasionForm;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;

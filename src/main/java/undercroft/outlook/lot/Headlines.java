@@ -53,12 +53,13 @@ final class Headlines {
             case CARBONATING -> carbonating(batch, main);
             case CLEARING -> "Carbonated, clearing; " + readyWhen(main.ready()) + ". " + stock(main, left);
             case READY -> ready(main) + stock(main, left);
-            case PAST_BEST_BEFORE -> "Past its keeping time"
-                    + main.ageing()
-                            .bestBefore()
-                            .map(day -> " since " + words.day(day))
-                            .orElse("")
-                    + "; drink what is left soon. " + stock(main, left);
+            case PAST_BEST_BEFORE ->
+                "Past its keeping time"
+                        + main.ageing()
+                                .bestBefore()
+                                .map(day -> " since " + words.day(day))
+                                .orElse("")
+                        + "; drink what is left soon. " + stock(main, left);
             case FILLING, EMPTY -> throw new IllegalArgumentException("no bottles to speak of");
         };
     }

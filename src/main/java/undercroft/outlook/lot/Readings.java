@@ -39,7 +39,7 @@ final class Readings {
                         gauge.lotId(),
                         new Observation.GaugePressure(
                                 when,
-                                gauge.barGauge(),
+                                gauge.gaugeBar(),
                                 Math.min(number, Observation.MOST_GAUGE_BOTTLES - 1),
                                 track.valueAt(track.indexAt(when))));
             } else if (reading instanceof Reading.Squeeze squeeze) {

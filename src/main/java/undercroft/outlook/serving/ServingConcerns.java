@@ -44,7 +44,7 @@ record ServingConcerns(
             concerns.add(new Concern(
                     Concern.Kind.TOO_WARM_A_PLACE,
                     Alert.WATCH,
-                    "The " + cellar.place(serving.placeId()).name() + " has " + words.celsius(chilling.coldCelsius())
+                    "The " + cellar.coldName(serving) + " has " + words.celsius(chilling.coldCelsius())
                             + ", warmer than the " + words.celsius(chilling.wantedCelsius())
                             + " wanted in the glass: choose a colder place, or ice water."));
         }

@@ -57,8 +57,8 @@ public final class ServingPlans {
         double cold = coldCelsius(serving);
         double wanted = serving.glassCelsius()
                 .orElse(beer.beer().kind().servingCelsius().median());
-        boolean there =
-                serving.coolingMedium().isGoodForResting() && lot.place().id().equals(serving.placeId());
+        boolean there = serving.coolingMedium().isGoodForResting()
+                && serving.isChilledIn(lot.place().id());
         double from = there
                 ? Math.min(lot.temperature().nowCelsius(), cold + ALREADY_COLD_KELVIN)
                 : lot.temperature().nowCelsius();
@@ -135,13 +135,16 @@ public final class ServingPlans {
     /** The lot in the fridge already, if it is enough; otherwise the biggest one. */
     private static LotOutlook lotFor(Serving serving, BatchOutlook batch) {
         return batch.lots().stream()
-                .filter(lot -> lot.place().id().equals(serving.placeId()) && lot.left() >= serving.bottles())
+                .filter(lot -> serving.isChilledIn(lot.place().id()) && lot.left() >= serving.bottles())
                 .findFirst()
                 .orElseGet(batch::mainLot);
     }
 
     /** A fridge or room as its log tells; a bucket or a freezer as such things are, whatever place it stands in. */
     private double coldCelsius(Serving serving) {
+        if (serving.placeId().isEmpty()) {
+            return serving.coolingMedium().usualCelsius();
+        }
         double place = meanAround(serving);
         CoolingMedium coolingMedium = serving.coolingMedium();
         if (coolingMedium.isGoodForResting()
@@ -152,7 +155,7 @@ public final class ServingPlans {
     }
 
     private double meanAround(Serving serving) {
-        PlaceClimate place = places.get(serving.placeId());
+        PlaceClimate place = places.get(serving.placeId().orElseThrow());
         int last = place.bottles().indexAt(serving.at().getEpochSecond());
         int first = Math.max(0, last - 24);
         double sum = 0;

@@ -32,7 +32,7 @@ record ServingReasons(
     private String rested() {
         return hours(plan.coolingMinutes() / 60) + " to cool from " + words.celsius(chilling.fromCelsius()) + " to "
                 + words.celsius(chilling.coldCelsius() + 1) + " in the "
-                + cellar.place(serving.placeId()).name() + ", then " + hours(plan.clearingHours()) + " upright to clear"
+                + cellar.coldName(serving) + ", then " + hours(plan.clearingHours()) + " upright to clear"
                 + takeOutWords();
     }
 

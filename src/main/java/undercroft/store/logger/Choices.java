@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.Objects;
 import undercroft.cellar.FollowedLog;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.logger.text.TimeFormat;
 
 /**
  * How a file is to be read: an inspection's findings with a person's decisions in place of its guesses. Columns count

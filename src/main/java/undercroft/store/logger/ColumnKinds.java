@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import undercroft.store.logger.text.ClockText;
+import undercroft.store.logger.text.DayNumbers;
+import undercroft.store.logger.text.NumberText;
+import undercroft.store.logger.text.TimeFormat;
 
 /** What each cell of a table could be, and what each column therefore is. */
 final class ColumnKinds {

@@ -1,5 +1,8 @@
 package undercroft.store.logger;
 
+import undercroft.store.logger.text.ClockText;
+import undercroft.store.logger.text.TimeFormat;
+
 /**
  * Tells the orders of a date apart. A number above 12 is no month; and a log runs on by small steps, so an order in which
  * the next line comes within two days speaks against one in which it comes weeks later.

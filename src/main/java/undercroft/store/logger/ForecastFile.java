@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.logger.text.Cells;
 
 /**
  * Days ahead as a weather service tells them: a text with a line a day, {@code date, low, high}, the date as

@@ -13,6 +13,8 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.function.Consumer;
 import undercroft.series.TimeSeries;
+import undercroft.store.logger.text.Encodings;
+import undercroft.store.logger.text.LineReader;
 
 /**
  * Reads a file's complete new lines each time it is asked. Keeps the file open, so that after a rotation the old one's
@@ -36,7 +38,7 @@ final class GrowingFile implements AutoCloseable {
     GrowingFile(Path path, Choices choices) {
         this.path = path;
         this.choices = choices;
-        this.wide = Texts.isWide(choices.charset());
+        this.wide = Encodings.isWide(choices.charset());
         this.parser = new LogParser(choices, true, 64);
     }
 
@@ -106,7 +108,7 @@ final class GrowingFile implements AutoCloseable {
                 return;
             }
             int taken = complete == 0 ? piece.length : complete;
-            int mark = position == 0 ? Texts.byteOrderMarkLength(piece) : 0;
+            int mark = position == 0 ? Encodings.byteOrderMarkLength(piece) : 0;
             parse(Arrays.copyOfRange(piece, Math.min(mark, taken), taken));
             position += taken;
             before = Arrays.copyOfRange(piece, Math.max(0, taken - REMEMBERED), taken);

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import undercroft.store.logger.text.TimeFormat;
 
 /**
  * What was found in a file before reading it. Columns count from 0, lines from 1.

@@ -13,6 +13,9 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.logger.text.Cells;
+import undercroft.store.logger.text.Encodings;
+import undercroft.store.logger.text.LineReader;
 
 /** Looks at one file's beginning and says what it holds. */
 final class Inspector {
@@ -31,7 +34,7 @@ final class Inspector {
     }
 
     Inspection inspect(byte[] head, boolean cut) throws IOException {
-        Charset charset = Texts.of(head);
+        Charset charset = Encodings.of(head);
         List<String> lines = lines(head, charset, cut);
         Layout layout = Layout.of(lines);
         if (layout == null) {
@@ -63,7 +66,7 @@ final class Inspector {
         return new Inspection(
                 name,
                 charset,
-                Texts.byteOrderMarkLength(head) > 0,
+                Encodings.byteOrderMarkLength(head) > 0,
                 layout.separator(),
                 lines.stream().anyMatch(line -> line.indexOf('"') >= 0),
                 mark,
@@ -85,8 +88,8 @@ final class Inspector {
     }
 
     private static List<String> lines(byte[] head, Charset charset, boolean cut) throws IOException {
-        LineReader reader = new LineReader(Texts.narrow(new ByteArrayInputStream(head), charset));
-        Charset within = Texts.isWide(charset) ? StandardCharsets.UTF_8 : charset;
+        LineReader reader = new LineReader(Encodings.narrow(new ByteArrayInputStream(head), charset));
+        Charset within = Encodings.isWide(charset) ? StandardCharsets.UTF_8 : charset;
         List<String> lines = new ArrayList<>();
         while (lines.size() <= LINES && reader.next()) {
             lines.add(new String(reader.buffer(), reader.from(), reader.until() - reader.from(), within));
@@ -99,9 +102,9 @@ final class Inspector {
 
     private void readOn(DateEvidence evidence, Layout layout, Charset charset) throws IOException {
         int read = layout.rows().size();
-        Charset within = Texts.isWide(charset) ? StandardCharsets.UTF_8 : charset;
+        Charset within = Encodings.isWide(charset) ? StandardCharsets.UTF_8 : charset;
         int last = Math.max(layout.dateColumn(), layout.clockColumn());
-        try (InputStream in = Texts.narrow(source.open(), charset)) {
+        try (InputStream in = Encodings.narrow(source.open(), charset)) {
             LineReader reader = new LineReader(in);
             while (reader.next() && !evidence.isSettled()) {
                 if (reader.number() > read) {

@@ -2,6 +2,8 @@ package undercroft.store.logger;
 
 import java.util.ArrayList;
 import java.util.List;
+import undercroft.store.logger.text.Cells;
+import undercroft.store.logger.text.TimeFormat;
 
 /**
  * One way to see a file's first lines as a table, and how many of them it explains.

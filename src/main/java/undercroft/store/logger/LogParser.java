@@ -5,6 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.List;
 import undercroft.series.TimeSeries;
+import undercroft.store.logger.text.ByteClock;
+import undercroft.store.logger.text.Cells;
+import undercroft.store.logger.text.ClockText;
+import undercroft.store.logger.text.DayNumbers;
+import undercroft.store.logger.text.Encodings;
+import undercroft.store.logger.text.LocalClock;
+import undercroft.store.logger.text.NumberText;
+import undercroft.store.logger.text.TimeFormat;
 
 /** Turns lines into samples under a person's choices. Takes bytes in UTF-8 or another superset of ASCII. */
 final class LogParser {
@@ -33,7 +41,7 @@ final class LogParser {
                 && choices.dateColumn() == choices.clockColumn()
                 && choices.dateColumn() != choices.valueColumn()
                 && !choices.format().isUnix();
-        this.charset = Texts.isWide(choices.charset()) ? StandardCharsets.UTF_8 : choices.charset();
+        this.charset = Encodings.isWide(choices.charset()) ? StandardCharsets.UTF_8 : choices.charset();
         this.separator = (byte) choices.separator();
         this.lastColumn = Math.max(choices.valueColumn(), Math.max(choices.dateColumn(), choices.clockColumn()));
         this.byteClock = new ByteClock(choices.format());

@@ -11,6 +11,9 @@ import java.util.Comparator;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.logger.text.Encodings;
+import undercroft.store.logger.text.LineReader;
+import undercroft.store.logger.text.TextCheck;
 
 /** A temperature logger's file of whatever make: looked at first, then read. */
 public final class LoggerFile {
@@ -85,7 +88,7 @@ public final class LoggerFile {
             String name, Source source, long size, Choices choices, Progress progress, boolean direct)
             throws IOException {
         LogParser parser = new LogParser(choices, direct, (int) Math.min(size / 24 + 16, 1 << 22));
-        try (InputStream in = Texts.narrow(source.open(), choices.charset())) {
+        try (InputStream in = Encodings.narrow(source.open(), choices.charset())) {
             LineReader lines = new LineReader(in);
             while (lines.next()) {
                 if (lines.number() >= choices.firstLine()) {

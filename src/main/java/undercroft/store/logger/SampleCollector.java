@@ -3,6 +3,8 @@ package undercroft.store.logger;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.Arrays;
 import undercroft.series.TimeSeries;
+import undercroft.store.logger.text.RepeatedHour;
+import undercroft.store.logger.text.StableOrder;
 
 /**
  * Gathers samples in the order of the lines, settles which of a repeated hour's lines came first, then sorts and drops

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import undercroft.store.logger.text.NumberText;
 
 /** Names the columns of numbers, finds their decimal mark, and picks the one most likely to be the temperature. */
 final class ValueColumns {

@@ -6,23 +6,23 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import undercroft.app.bottling.BottlingViewModel;
-import undercroft.app.form.DraftForm;
-import undercroft.view.edit.FormGrid;
+import undercroft.app.bottling.PlanForm;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.form.FormGrid;
 
-/** Bottling day: the drafts, or the one that is open. */
+/** Bottling day: the plans, or the one that is open. */
 public final class BottlingView extends StackPane {
     private final BottlingViewModel model;
-    private final BottlingContext bench;
+    private final BottlingContext context;
 
     /** {@code whenCapped} is told the batch that now stands on the shelf. */
-    public BottlingView(WindowContext parts, Consumer<String> whenCapped) {
-        this(parts, whenCapped, new FilePicker());
+    public BottlingView(WindowContext window, Consumer<String> whenCapped) {
+        this(window, whenCapped, new FilePicker());
     }
 
-    BottlingView(WindowContext parts, Consumer<String> whenCapped, Printouts.Picker picker) {
-        model = new BottlingViewModel(parts.workspace(), parts.clock(), whenCapped);
-        bench = new BottlingContext(model, parts, new Printouts(parts, picker));
+    BottlingView(WindowContext window, Consumer<String> whenCapped, Printouts.Picker picker) {
+        model = new BottlingViewModel(window.workspace(), window.clock(), whenCapped);
+        context = new BottlingContext(model, window, new Printouts(window, picker));
         setId("bottling");
         getStyleClass().add("bottling");
         getStylesheets()
@@ -33,17 +33,17 @@ public final class BottlingView extends StackPane {
         model.formProperty().addListener((property, before, after) -> turnTo(after));
         sceneProperty().addListener((property, before, after) -> model.keep());
         model.screenProperty().addListener((property, before, after) -> {
-            if (shown() instanceof DraftPane pane) {
+            if (shown() instanceof PlanView pane) {
                 pane.turnTo(after);
             }
         });
-        model.draftsProperty().addListener((property, before, after) -> {
-            if (shown() instanceof DraftsPane pane) {
+        model.plansProperty().addListener((property, before, after) -> {
+            if (shown() instanceof PlansView pane) {
                 pane.fill();
             }
         });
-        parts.dark().addListener((property, before, after) -> {
-            if (shown() instanceof DraftPane pane) {
+        window.dark().addListener((property, before, after) -> {
+            if (shown() instanceof PlanView pane) {
                 pane.repaint();
             }
         });
@@ -54,12 +54,12 @@ public final class BottlingView extends StackPane {
         return getChildren().isEmpty() ? null : getChildren().get(0);
     }
 
-    /** Opens the draft of a batch that is not capped. */
+    /** Opens the plan of a batch that is not capped. */
     public void open(String batchId) {
         model.open(batchId);
     }
 
-    private void turnTo(DraftForm form) {
-        getChildren().setAll(form == null ? new DraftsPane(bench) : new DraftPane(bench, form));
+    private void turnTo(PlanForm form) {
+        getChildren().setAll(form == null ? new PlansView(context) : new PlanView(context, form));
     }
 }

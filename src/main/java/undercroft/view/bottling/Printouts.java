@@ -14,7 +14,7 @@ import undercroft.wording.Texts;
 
 /** Puts the papers of a day into files or on a printer, and says what became of them. */
 final class Printouts {
-    private final WindowContext parts;
+    private final WindowContext window;
     private final Picker picker;
     private final StringProperty answer = new SimpleStringProperty(this, "answer", "");
 
@@ -23,14 +23,14 @@ final class Printouts {
         Optional<Path> pick(Window owner, String suggestedName);
     }
 
-    Printouts(WindowContext parts, Picker picker) {
-        this.parts = parts;
+    Printouts(WindowContext window, Picker picker) {
+        this.window = window;
         this.picker = picker;
     }
 
     /** One quiet line that says what was written; gone while nothing was. */
     Label answer() {
-        Label label = Words.of("", "faint");
+        Label label = Labels.of("", "faint");
         label.textProperty().bind(answer);
         label.visibleProperty().bind(answer.isNotEmpty());
         label.managedProperty().bind(label.visibleProperty());
@@ -38,7 +38,7 @@ final class Printouts {
     }
 
     void save(Node from, String suggestedName, Supplier<String> page) {
-        parts.faults().guard(() -> {
+        window.faults().guard(() -> {
             String html = page.get();
             picker.pick(from.getScene().getWindow(), suggestedName).ifPresent(file -> {
                 DayPrintouts.write(file, html);
@@ -47,7 +47,7 @@ final class Printouts {
         });
     }
 
-    void print(Node from, DayPrintouts papers) {
-        answer.set(SheetPrinter.print(from.getScene().getWindow(), papers));
+    void print(Node from, DayPrintouts printouts) {
+        answer.set(SheetPrinter.print(from.getScene().getWindow(), printouts));
     }
 }

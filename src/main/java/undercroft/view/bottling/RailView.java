@@ -12,27 +12,27 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import undercroft.app.bottling.BottlingPage;
 import undercroft.app.bottling.DayList;
+import undercroft.app.bottling.PlanForm;
 import undercroft.app.bottling.Rail;
-import undercroft.app.bottling.Screen;
-import undercroft.app.form.DraftForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.wording.Texts;
 
-/** The pages of a draft by name, each with how far it is. */
+/** The pages of a plan by name, each with how far it is. */
 final class RailView extends VBox {
     private static final double WIDTH = 232;
 
-    private final BottlingContext bench;
-    private final DraftForm form;
-    private final Map<Screen, ToggleButton> links = new EnumMap<>(Screen.class);
-    private final Label name = Words.of("", "rail-name");
-    private final Label timer = Words.of("", "rail-timer");
+    private final BottlingContext context;
+    private final PlanForm form;
+    private final Map<BottlingPage, ToggleButton> links = new EnumMap<>(BottlingPage.class);
+    private final Label name = Labels.of("", "rail-name");
+    private final Label timer = Labels.of("", "rail-timer");
 
-    RailView(BottlingContext bench, DraftForm form) {
+    RailView(BottlingContext context, PlanForm form) {
         super(2);
-        this.bench = bench;
+        this.context = context;
         this.form = form;
         getStyleClass().add("rail");
         setMinWidth(WIDTH);
@@ -40,10 +40,10 @@ final class RailView extends VBox {
         Button all = new Button(Texts.of("bottling.drafts.all"));
         all.setId("drafts-all");
         all.getStyleClass().add("quiet");
-        all.setOnAction(event -> bench.parts().faults().guard(bench.model()::close));
+        all.setOnAction(event -> context.window().faults().guard(context.model()::close));
         getChildren().addAll(all, name);
         ToggleGroup group = new ToggleGroup();
-        for (Screen screen : Screen.values()) {
+        for (BottlingPage screen : BottlingPage.values()) {
             ToggleButton link = link(screen);
             link.setToggleGroup(group);
             links.put(screen, link);
@@ -57,7 +57,7 @@ final class RailView extends VBox {
         write();
     }
 
-    private ToggleButton link(Screen screen) {
+    private ToggleButton link(BottlingPage screen) {
         ToggleButton link = new ToggleButton();
         link.setId("screen-" + screen.id());
         link.getStyleClass().add("rail-link");
@@ -65,7 +65,7 @@ final class RailView extends VBox {
         link.setAlignment(Pos.CENTER_LEFT);
         link.setOnAction(event -> {
             link.setSelected(true);
-            bench.parts().faults().guard(() -> bench.model().show(screen));
+            context.window().faults().guard(() -> context.model().show(screen));
         });
         link.addEventHandler(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.ENTER) {
@@ -78,7 +78,7 @@ final class RailView extends VBox {
 
     void write() {
         name.setText(form.madeProperty().get().name());
-        Rail rail = new Rail(form, bench.model().words());
+        Rail rail = new Rail(form, context.model().words());
         links.forEach((screen, link) -> {
             Rail.State state = rail.state(screen);
             Label number = new Label(String.valueOf(screen.number()));
@@ -96,18 +96,18 @@ final class RailView extends VBox {
             }
             link.setGraphic(row);
             link.setAccessibleText(Texts.of("words.list.joint", screen.title(), state.words()));
-            link.setSelected(screen == bench.model().screenProperty().get());
+            link.setSelected(screen == context.model().screenProperty().get());
         });
         second();
     }
 
     /** Says which timer has run out, if one has. */
     void second() {
-        String words = bench.model()
+        String words = context.model()
                 .dayList()
                 .flatMap(DayList::waiting)
                 .map(step -> Texts.of(
-                        "bottling.timer.over-rail", bench.model().words().of(step.words())))
+                        "bottling.timer.over-rail", context.model().words().of(step.words())))
                 .orElse("");
         timer.setText(words);
         timer.setVisible(!words.isEmpty());

@@ -20,7 +20,7 @@ final class SheetPrinter {
     private SheetPrinter() {}
 
     /** Prints and says what became of it. */
-    static String print(Window owner, DayPrintouts papers) {
+    static String print(Window owner, DayPrintouts printouts) {
         if (Printer.getDefaultPrinter() == null && Printer.getAllPrinters().isEmpty()) {
             return Texts.of("bottling.papers.no-printer");
         }
@@ -34,7 +34,7 @@ final class SheetPrinter {
         }
         PageLayout layout = job.getJobSettings().getPageLayout();
         boolean printed = true;
-        for (VBox page : pages(papers.lines(), layout.getPrintableWidth(), layout.getPrintableHeight())) {
+        for (VBox page : pages(printouts.lines(), layout.getPrintableWidth(), layout.getPrintableHeight())) {
             printed = printed && job.printPage(layout, page);
         }
         return Texts.of(printed && job.endJob() ? "bottling.papers.printed" : "bottling.papers.not-printed");

@@ -6,19 +6,23 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.BatchForm;
 import undercroft.app.form.Field;
-import undercroft.app.form.LotForm;
-import undercroft.app.form.SugarDoseForm;
+import undercroft.app.form.batch.BatchForm;
+import undercroft.app.form.batch.LotForm;
+import undercroft.app.form.batch.SugarDoseForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.view.kit.form.FormDialog;
+import undercroft.view.kit.form.FormDialogs;
+import undercroft.view.kit.form.FormGrid;
+import undercroft.view.kit.form.RowsView;
 import undercroft.wording.Texts;
 
 /** Asks for a batch. */
 final class BatchDialog {
     private BatchDialog() {}
 
-    static FormDialog open(Dialogs dialogs, Cellar cellar, Optional<Batch> before, Instant now) {
+    static FormDialog open(FormDialogs dialogs, Cellar cellar, Optional<Batch> before, Instant now) {
         BatchForm form = new BatchForm(cellar, before, now);
         FormGrid first = new FormGrid()
                 .field(form.name())
@@ -49,7 +53,7 @@ final class BatchDialog {
     private static Node sugars(BatchForm form) {
         Button add = new Button(Texts.of("form.sugar-dose.add"));
         add.setId("sugar-add");
-        RowsNode<SugarDoseForm> rows = new RowsNode<>(
+        RowsView<SugarDoseForm> rows = new RowsView<>(
                 form.sugars(),
                 row -> new FormGrid().line(row.label(), row.sugar(), row.weight()),
                 Texts.of("form.sugar-dose.remove"),
@@ -61,7 +65,7 @@ final class BatchDialog {
     private static Node lots(BatchForm form) {
         Button add = new Button(Texts.of("form.lot.add"));
         add.setId("lot-add");
-        RowsNode<LotForm> rows = new RowsNode<>(
+        RowsView<LotForm> rows = new RowsView<>(
                 form.lots(),
                 row -> new FormGrid()
                         .line(Texts.of("form.lot.make-line"), row.count(), row.bottle())

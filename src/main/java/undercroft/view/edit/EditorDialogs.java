@@ -8,14 +8,14 @@ import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
-import undercroft.app.form.DialForm;
-import undercroft.app.form.DrawForm;
 import undercroft.app.form.Field;
-import undercroft.app.form.ImportForm;
-import undercroft.app.form.MoveForm;
-import undercroft.app.form.NotesForm;
-import undercroft.app.form.ReadingForm;
-import undercroft.app.form.ServingForm;
+import undercroft.app.form.batch.DrawForm;
+import undercroft.app.form.batch.MoveForm;
+import undercroft.app.form.batch.NotesForm;
+import undercroft.app.form.batch.ReadingForm;
+import undercroft.app.form.place.DialForm;
+import undercroft.app.form.place.ImportForm;
+import undercroft.app.servings.ServingForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
@@ -26,6 +26,10 @@ import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
 import undercroft.view.kit.Editors;
+import undercroft.view.kit.form.FieldControls;
+import undercroft.view.kit.form.FormDialogs;
+import undercroft.view.kit.form.FormGrid;
+import undercroft.view.kit.form.QuestionDialog;
 import undercroft.wording.Texts;
 
 /** The dialogs over the main window. */
@@ -35,7 +39,7 @@ public final class EditorDialogs implements Editors {
     private final BackgroundTasks tasks;
     private final Clock clock;
     private final Supplier<Window> owner;
-    private final Dialogs dialogs;
+    private final FormDialogs dialogs;
 
     /**
      * The dialogs of one window.
@@ -56,7 +60,7 @@ public final class EditorDialogs implements Editors {
         this.tasks = tasks;
         this.clock = clock;
         this.owner = owner;
-        this.dialogs = new Dialogs(workspace, owner, dark);
+        this.dialogs = new FormDialogs(workspace, owner, dark);
     }
 
     private Cellar cellar() {
@@ -76,7 +80,7 @@ public final class EditorDialogs implements Editors {
     @Override
     public void addBatch() {
         if (cellar().places().isEmpty()) {
-            Question.ask(
+            QuestionDialog.ask(
                     dialogs,
                     owner.get(),
                     Texts.of("form.batch.no-place.title"),
@@ -122,7 +126,8 @@ public final class EditorDialogs implements Editors {
         boolean pourable = !cellar().places().isEmpty()
                 && cellar().batches().stream().anyMatch(batch -> batch.leftAt(clock.instant()) > 0);
         if (!pourable) {
-            Question.tell(dialogs, owner.get(), Texts.of("form.pour.none.title"), Texts.of("form.pour.none.sentence"));
+            QuestionDialog.tell(
+                    dialogs, owner.get(), Texts.of("form.pour.none.title"), Texts.of("form.pour.none.sentence"));
             return;
         }
         ServingForm form = ServingForm.adding(cellar(), wish, outlook(), clock.instant());
@@ -142,8 +147,8 @@ public final class EditorDialogs implements Editors {
     @Override
     public void editNotes(Batch batch) {
         NotesForm form = new NotesForm(cellar(), batch);
-        VBox content =
-                new VBox(FieldNode.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
+        VBox content = new VBox(
+                FieldControls.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
         dialogs.open(Texts.of("form.notes.title", batch.name()), form, content);
     }
 
@@ -176,7 +181,7 @@ public final class EditorDialogs implements Editors {
         if (lot.left() > 0) {
             return false;
         }
-        Question.tell(
+        QuestionDialog.tell(
                 dialogs,
                 owner.get(),
                 Texts.of("form.none-left.title"),

@@ -17,11 +17,14 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import javafx.util.Duration;
-import undercroft.app.form.ImportForm;
-import undercroft.app.form.ImportPreview;
-import undercroft.app.form.ImportResult;
-import undercroft.plot.Palette;
+import undercroft.app.form.place.ImportForm;
+import undercroft.app.form.place.ImportPreview;
+import undercroft.app.form.place.ImportResult;
+import undercroft.plot.mark.Palette;
 import undercroft.view.kit.PlotsView;
+import undercroft.view.kit.form.FormDialog;
+import undercroft.view.kit.form.FormDialogs;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Asks for a logger's file, shows what it holds and what it would add, and brings it in. */
@@ -40,7 +43,7 @@ final class ImportDialog {
     private final Button confirm;
 
     /** {@code chooser} asks for a file, or is null for the system's own window. */
-    ImportDialog(Dialogs dialogs, String placeName, ImportForm form, Supplier<Optional<Path>> chooser) {
+    ImportDialog(FormDialogs dialogs, String placeName, ImportForm form, Supplier<Optional<Path>> chooser) {
         this.form = form;
         this.dark = dialogs.isDark();
         VBox content = new VBox(none, choose, progress(), FormGrid.fault(form.faultProperty()), preview, result);

@@ -7,7 +7,8 @@ import javafx.scene.layout.VBox;
 import undercroft.app.form.Field;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
-import undercroft.view.kit.CautionNote;
+import undercroft.view.kit.CautionView;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** What the forms about bottles under pressure have in common: a word of caution above what is asked. */
@@ -21,7 +22,7 @@ final class LotDialogs {
         if (alert == Alert.CLEAR) {
             return grid;
         }
-        VBox content = new VBox(new CautionNote(alert, cautions(alert)), grid);
+        VBox content = new VBox(new CautionView(alert, cautions(alert)), grid);
         content.getStyleClass().add("form-content");
         return content;
     }

@@ -1,16 +1,19 @@
 package undercroft.view.edit;
 
 import java.util.Optional;
-import undercroft.app.form.PlaceForm;
+import undercroft.app.form.place.PlaceForm;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
+import undercroft.view.kit.form.FormDialog;
+import undercroft.view.kit.form.FormDialogs;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Asks for a place. */
 final class PlaceDialog {
     private PlaceDialog() {}
 
-    static FormDialog open(Dialogs dialogs, Cellar cellar, Optional<Place> before) {
+    static FormDialog open(FormDialogs dialogs, Cellar cellar, Optional<Place> before) {
         PlaceForm form = new PlaceForm(cellar, before);
         FormGrid grid = new FormGrid()
                 .field(form.name())

@@ -3,7 +3,7 @@ package undercroft.view.edit;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
-import undercroft.app.form.ImportPreview;
+import undercroft.app.form.place.ImportPreview;
 
 /** The first lines of a file, cell by cell. */
 final class PreviewTable extends GridPane {

@@ -10,28 +10,31 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.BottleForm;
-import undercroft.app.form.SettingsForm;
-import undercroft.app.form.SugarForm;
+import undercroft.app.form.cellar.BottleForm;
+import undercroft.app.form.cellar.SettingsForm;
+import undercroft.app.form.cellar.SugarForm;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Listed;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
+import undercroft.view.kit.form.FormDialog;
+import undercroft.view.kit.form.FormDialogs;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** Asks what holds for the whole cellar. */
 final class SettingsDialog {
-    private final Dialogs dialogs;
+    private final FormDialogs dialogs;
     private final SettingsForm form;
     private FormDialog dialog;
 
-    private SettingsDialog(Dialogs dialogs, Cellar cellar) {
+    private SettingsDialog(FormDialogs dialogs, Cellar cellar) {
         this.dialogs = dialogs;
         this.form = new SettingsForm(cellar);
     }
 
-    static FormDialog open(Dialogs dialogs, Cellar cellar) {
+    static FormDialog open(FormDialogs dialogs, Cellar cellar) {
         return new SettingsDialog(dialogs, cellar).open();
     }
 

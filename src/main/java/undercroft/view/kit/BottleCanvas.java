@@ -5,7 +5,7 @@ import java.util.List;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
-import undercroft.app.ShelfPlan;
+import undercroft.app.shelf.ShelfPlan;
 import undercroft.outlook.lot.Stage;
 
 /** The bottles of a crate behind its front board: taken ones leave their slot empty, planned ones show faintly. */

@@ -7,15 +7,15 @@ import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
-import undercroft.plot.Dash;
-import undercroft.plot.Frame;
-import undercroft.plot.Mark;
-import undercroft.plot.MarkerShape;
-import undercroft.plot.Palette;
-import undercroft.plot.Pen;
-import undercroft.plot.Points;
-import undercroft.plot.Role;
-import undercroft.plot.TextStyle;
+import undercroft.plot.mark.Dash;
+import undercroft.plot.mark.Frame;
+import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.MarkerShape;
+import undercroft.plot.mark.Palette;
+import undercroft.plot.mark.Pen;
+import undercroft.plot.mark.Points;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.TextStyle;
 
 /** Draws marks on a canvas. */
 public final class CanvasPen implements Pen {

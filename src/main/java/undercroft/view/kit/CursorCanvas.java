@@ -8,11 +8,11 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
-import undercroft.plot.Palette;
 import undercroft.plot.Picture;
 import undercroft.plot.Readout;
-import undercroft.plot.Role;
-import undercroft.plot.TextStyle;
+import undercroft.plot.mark.Palette;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.TextStyle;
 
 /** The cursor over the plots: a hairline, a dot on each curve, and a card with what they say. */
 final class CursorCanvas extends Canvas {

@@ -1,6 +1,6 @@
 package undercroft.view.kit;
 
-import undercroft.app.form.ServingForm;
+import undercroft.app.servings.ServingForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;

@@ -7,7 +7,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
-import undercroft.app.BatchPage;
+import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.lot.Alert;
 import undercroft.wording.Texts;
 
@@ -40,6 +40,6 @@ public final class FigureTile extends Button {
         setMinWidth(96);
         setAccessibleText(Texts.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
         setTooltip(new Tooltip(getAccessibleText()));
-        setOnAction(event -> Popovers.show(this, new WhyNote(figure), PopOver.ArrowLocation.TOP_CENTER, dark));
+        setOnAction(event -> Popovers.show(this, new WhyView(figure), PopOver.ArrowLocation.TOP_CENTER, dark));
     }
 }

@@ -12,7 +12,7 @@ import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.text.Font;
-import undercroft.plot.Palette;
+import undercroft.plot.mark.Palette;
 
 /** Typeface, base theme and style sheet. */
 public final class Looks {

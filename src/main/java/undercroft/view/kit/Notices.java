@@ -12,23 +12,23 @@ public final class Notices {
     private static final Duration STAYS = Duration.seconds(12);
 
     private final Reminders reminders = new Reminders();
-    private final WindowContext parts;
+    private final WindowContext context;
     private final Stage stage;
 
-    private Notices(WindowContext parts, Stage stage) {
-        this.parts = parts;
+    private Notices(WindowContext context, Stage stage) {
+        this.context = context;
         this.stage = stage;
     }
 
     /** Watches the outlook for as long as the window is open. */
-    public static void over(Stage stage, WindowContext parts) {
-        Notices notices = new Notices(parts, stage);
-        parts.forecasts().outlookProperty().addListener((property, before, after) -> notices.tell(after));
+    public static void over(Stage stage, WindowContext context) {
+        Notices notices = new Notices(context, stage);
+        context.forecasts().outlookProperty().addListener((property, before, after) -> notices.tell(after));
     }
 
     private void tell(CellarOutlook outlook) {
         // A day looked at in past or future reminds nobody of anything.
-        if (parts.forecasts().asOfProperty().get() != null) {
+        if (context.forecasts().asOfProperty().get() != null) {
             return;
         }
         for (Reminders.Reminder reminder : reminders.fresh(outlook)) {
@@ -45,7 +45,7 @@ public final class Notices {
                 .text(reminder.text())
                 .position(Pos.BOTTOM_RIGHT)
                 .hideAfter(STAYS);
-        if (parts.dark().get()) {
+        if (context.dark().get()) {
             notice.darkStyle();
         }
         notice.show();

@@ -13,18 +13,18 @@ import undercroft.wording.Texts;
 
 /** Pours, first tastes and best-before dates for a calendar: one file, or one a batch. */
 final class CalendarMenu extends MenuButton {
-    private final WindowContext parts;
+    private final WindowContext context;
 
-    CalendarMenu(WindowContext parts) {
+    CalendarMenu(WindowContext context) {
         super(Texts.of("pours.calendar.button"));
-        this.parts = parts;
+        this.context = context;
         setId("pours-calendar");
         getStyleClass().add("quiet");
         setMinWidth(USE_PREF_SIZE);
         MenuItem whole = new MenuItem(Texts.of("pours.calendar.whole"));
-        whole.setOnAction(event -> parts.faults().guard(this::whole));
+        whole.setOnAction(event -> context.faults().guard(this::whole));
         MenuItem each = new MenuItem(Texts.of("pours.calendar.each"));
-        each.setOnAction(event -> parts.faults().guard(this::each));
+        each.setOnAction(event -> context.faults().guard(this::each));
         getItems().addAll(whole, each);
     }
 
@@ -46,9 +46,9 @@ final class CalendarMenu extends MenuButton {
     }
 
     private void write(File chosen, boolean perBatch) {
-        CellarOutlook outlook = parts.forecasts().outlookProperty().get();
+        CellarOutlook outlook = context.forecasts().outlookProperty().get();
         if (chosen != null && outlook != null) {
-            ShelfCalendar.of(outlook, parts.clock().instant()).write(chosen.toPath(), perBatch);
+            ShelfCalendar.of(outlook, context.clock().instant()).write(chosen.toPath(), perBatch);
         }
     }
 }

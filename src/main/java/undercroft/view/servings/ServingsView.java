@@ -9,7 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import undercroft.app.form.ServingForm;
+import undercroft.app.servings.ServingForm;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;
@@ -20,16 +20,16 @@ public final class ServingsView extends HBox {
     private static final double LIST_SHARE = 0.36;
 
     private final ServingsViewModel model;
-    private final WindowContext parts;
+    private final WindowContext context;
     private final VBox list = new VBox();
 
-    public ServingsView(ServingsViewModel model, WindowContext parts) {
-        this.parts = parts;
+    public ServingsView(ServingsViewModel model, WindowContext context) {
+        this.context = context;
         this.model = model;
         getStyleClass().addAll("middle", "pours");
         setId("pours");
         list.getStyleClass().add("pour-list");
-        VBox column = new VBox(header(), list, new WhichBatch(model, parts));
+        VBox column = new VBox(header(), list, new ServingChoiceView(model, context));
         column.getStyleClass().add("pour-column");
         ScrollPane scroll = new ScrollPane(column);
         scroll.setFitToWidth(true);
@@ -39,7 +39,7 @@ public final class ServingsView extends HBox {
         scroll.prefWidthProperty().bind(widthProperty().multiply(LIST_SHARE));
         scroll.setMinWidth(360);
         scroll.setMaxWidth(640);
-        ServingPane pane = new ServingPane(model, parts);
+        ServingView pane = new ServingView(model, context);
         HBox.setHgrow(pane, Priority.ALWAYS);
         pane.setPrefWidth(600);
         getChildren().addAll(scroll, pane);
@@ -56,8 +56,8 @@ public final class ServingsView extends HBox {
         add.setId("pour-add");
         add.setMinWidth(Region.USE_PREF_SIZE);
         add.getStyleClass().add("quiet");
-        add.setOnAction(event -> parts.editors().addServing(ServingForm.Wish.OPEN));
-        HBox row = new HBox(title, new CalendarMenu(parts), add);
+        add.setOnAction(event -> context.editors().addServing(ServingForm.Wish.OPEN));
+        HBox row = new HBox(title, new CalendarMenu(context), add);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("shelf-header");
         return row;

@@ -15,8 +15,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
-import undercroft.app.BatchPage;
-import undercroft.app.BatchViewModel;
+import undercroft.app.shelf.BatchPage;
+import undercroft.app.shelf.BatchViewModel;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
@@ -26,7 +26,7 @@ import undercroft.picture.BatchPicture;
 import undercroft.picture.PictureSpan;
 import undercroft.plot.PlotStack;
 import undercroft.series.Band;
-import undercroft.view.kit.CautionNote;
+import undercroft.view.kit.CautionView;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.FigureTile;
 import undercroft.view.kit.Looks;
@@ -37,20 +37,22 @@ import undercroft.wording.Texts;
 /** The page of the batch that is chosen. */
 public final class BatchView extends ScrollPane {
     private final BatchViewModel model;
-    private final WindowContext parts;
+    private final WindowContext context;
     private final Consumer<String> planBatch;
     private final VBox page = new VBox();
     private final PlotsView plots;
-    private final BatchLists lists;
+    private final BatchListsView lists;
     private String shownLot = "";
 
-    public BatchView(BatchViewModel model, WindowContext parts, Consumer<String> planBatch) {
+    public BatchView(BatchViewModel model, WindowContext context, Consumer<String> planBatch) {
         this.model = model;
-        this.parts = parts;
+        this.context = context;
         this.planBatch = planBatch;
         plots = new PlotsView(epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
-        lists = new BatchLists(
-                parts.editors(), new StockPart(parts), row -> parts.faults().guard(() -> {
+        lists = new BatchListsView(
+                context.editors(),
+                new StockView(context),
+                row -> context.faults().guard(() -> {
                     row.reading().ifPresent(model::remove);
                     row.drawn().ifPresent(model::remove);
                 }));
@@ -66,8 +68,8 @@ public final class BatchView extends ScrollPane {
         plots.setMinHeight(360);
         plots.setPrefHeight(360);
         model.pageProperty().addListener((property, before, after) -> fill());
-        parts.dark().addListener((property, before, after) -> fill());
-        parts.forecasts().outlookProperty().addListener((property, before, after) -> {
+        context.dark().addListener((property, before, after) -> fill());
+        context.forecasts().outlookProperty().addListener((property, before, after) -> {
             if (before == null) {
                 fill();
             }
@@ -76,14 +78,14 @@ public final class BatchView extends ScrollPane {
     }
 
     private Wording words() {
-        return Wording.of(parts.forecasts().outlookProperty().get());
+        return Wording.of(context.forecasts().outlookProperty().get());
     }
 
     private void fill() {
         BatchPage shown = model.pageProperty().get();
         page.getChildren().clear();
         if (shown == null) {
-            boolean known = parts.forecasts().outlookProperty().get() != null;
+            boolean known = context.forecasts().outlookProperty().get() != null;
             page.getChildren()
                     .add(
                             known
@@ -105,12 +107,12 @@ public final class BatchView extends ScrollPane {
             page.getChildren().add(lotPicker(shown));
         }
         if (!shown.cautions().isEmpty()) {
-            page.getChildren().add(new CautionNote(shown.lot().get().pressure().alert(), shown.cautions()));
+            page.getChildren().add(new CautionView(shown.lot().get().pressure().alert(), shown.cautions()));
         }
         HBox figures = new HBox();
         figures.getStyleClass().add("figures");
         for (BatchPage.Figure figure : shown.figures()) {
-            FigureTile tile = new FigureTile(figure, parts.dark().get());
+            FigureTile tile = new FigureTile(figure, context.dark().get());
             HBox.setHgrow(tile, Priority.ALWAYS);
             figures.getChildren().add(tile);
         }
@@ -120,7 +122,7 @@ public final class BatchView extends ScrollPane {
     }
 
     private void drawPlots(BatchPage shown, LotOutlook lot) {
-        CellarOutlook outlook = parts.forecasts().outlookProperty().get();
+        CellarOutlook outlook = context.forecasts().outlookProperty().get();
         Band trajectory = lot.carbonation().trajectory();
         Instant capped = shown.batch().batch().cappedAt().orElse(outlook.at());
         Instant end =
@@ -136,7 +138,7 @@ public final class BatchView extends ScrollPane {
                 end.plusSeconds(1),
                 outlook.at());
         String key = shown.batch().id() + "/" + lot.lot().id();
-        plots.setPalette(Looks.palette(parts.dark().get()));
+        plots.setPalette(Looks.palette(context.dark().get()));
         plots.show(stack, PictureSpan.until(outlook, shown.batch(), lot).getEpochSecond(), key.equals(shownLot));
         shownLot = key;
     }
@@ -150,7 +152,7 @@ public final class BatchView extends ScrollPane {
         HBox row = new HBox(name);
         row.getStyleClass().add("batch-title-row");
         row.setAlignment(Pos.CENTER_LEFT);
-        Editors editors = parts.editors();
+        Editors editors = context.editors();
         Batch batch = shown.batch().batch();
         Optional<Lot> lot = shown.lot().map(LotOutlook::lot);
         if (lot.isPresent() && shown.batch().bottlesLeft() > 0) {
@@ -200,7 +202,7 @@ public final class BatchView extends ScrollPane {
         if (batch.cappedAt().isEmpty()) {
             planBatch.accept(batch.id());
         } else {
-            parts.editors().editBatch(batch);
+            context.editors().editBatch(batch);
         }
     }
 
@@ -208,7 +210,7 @@ public final class BatchView extends ScrollPane {
         VBox note = note("batch.planned.title", "batch.planned.text");
         Button finish = new Button(Texts.of("batch.planned.finish"));
         finish.getStyleClass().add("accent");
-        finish.setOnAction(event -> parts.faults().guard(() -> edit(batch)));
+        finish.setOnAction(event -> context.faults().guard(() -> edit(batch)));
         note.getChildren().add(finish);
         return note;
     }

@@ -9,7 +9,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import undercroft.app.ShelfPlan;
+import undercroft.app.shelf.ShelfPlan;
 import undercroft.outlook.lot.Stage;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.BottleCanvas;

@@ -16,8 +16,8 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import undercroft.app.ShelfPlan;
-import undercroft.app.ShelfViewModel;
+import undercroft.app.shelf.ShelfPlan;
+import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Place;
 import undercroft.view.kit.Scrolls;
 import undercroft.view.kit.WindowContext;
@@ -26,14 +26,14 @@ import undercroft.wording.Texts;
 /** The drawn shelf: a plank for each place, one focus for all crates, the arrows move the choice. */
 public final class ShelfView extends VBox {
     private final ShelfViewModel model;
-    private final WindowContext parts;
+    private final WindowContext context;
     private final VBox planks = new VBox();
     private final ScrollPane scroll = new ScrollPane(planks);
     private final List<CrateView> crates = new ArrayList<>();
 
-    public ShelfView(ShelfViewModel model, WindowContext parts) {
+    public ShelfView(ShelfViewModel model, WindowContext context) {
         this.model = model;
-        this.parts = parts;
+        this.context = context;
         getStyleClass().add("shelf");
         setId("shelf");
         planks.getStyleClass().add("planks");
@@ -45,12 +45,12 @@ public final class ShelfView extends VBox {
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
-        getChildren().addAll(new ShelfHeader(model, parts), scroll);
+        getChildren().addAll(new ShelfHeaderView(model, context), scroll);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         model.planProperty().addListener((property, before, after) -> draw());
         model.showsGoneProperty().addListener((property, before, after) -> draw());
         model.chosenProperty().addListener((property, before, after) -> markChosen());
-        parts.dark().addListener((property, before, after) -> draw());
+        context.dark().addListener((property, before, after) -> draw());
         draw();
     }
 
@@ -104,7 +104,7 @@ public final class ShelfView extends VBox {
     private List<CrateView> crates(List<ShelfPlan.Crate> plan) {
         List<CrateView> views = new ArrayList<>();
         for (ShelfPlan.Crate crate : plan) {
-            CrateView view = new CrateView(crate, parts.dark().get());
+            CrateView view = new CrateView(crate, context.dark().get());
             view.setOnMousePressed(event -> {
                 planks.requestFocus();
                 model.choose(crate);
@@ -127,19 +127,20 @@ public final class ShelfView extends VBox {
         title.setId("place-" + plank.placeId());
         title.setAccessibleText(Texts.of("shelf.plank.sentence", plank.name(), plank.climate()));
         MenuItem edit = new MenuItem(Texts.of("shelf.plank.edit"));
-        edit.setOnAction(event -> parts.editors().editPlace(place(plank)));
+        edit.setOnAction(event -> context.editors().editPlace(place(plank)));
         MenuItem bring = new MenuItem(Texts.of("shelf.plank.import"));
-        bring.setOnAction(event -> parts.editors().importInto(place(plank)));
+        bring.setOnAction(event -> context.editors().importInto(place(plank)));
         MenuItem dial = new MenuItem(Texts.of("shelf.plank.dial"));
-        dial.setOnAction(event -> parts.editors().readDial(place(plank)));
+        dial.setOnAction(event -> context.editors().readDial(place(plank)));
         ContextMenu menu = new ContextMenu(edit, bring, dial);
         place(plank).followed().ifPresent(log -> {
             MenuItem unfollow = new MenuItem(Texts.of("form.place.unfollow", log.path()));
-            unfollow.setOnAction(event -> parts.faults().guard(() -> parts.workspace()
-                    .change(
-                            Texts.of("undo.place.followed", plank.name()),
-                            cellar -> cellar.withPlace(
-                                    cellar.place(plank.placeId()).withFollowed(Optional.empty())))));
+            unfollow.setOnAction(event -> context.faults()
+                    .guard(() -> context.workspace()
+                            .change(
+                                    Texts.of("undo.place.followed", plank.name()),
+                                    cellar -> cellar.withPlace(
+                                            cellar.place(plank.placeId()).withFollowed(Optional.empty())))));
             menu.getItems().add(unfollow);
         });
         title.setOnAction(event -> menu.show(title, Side.BOTTOM, 0, 2));
@@ -148,7 +149,7 @@ public final class ShelfView extends VBox {
     }
 
     private Place place(ShelfPlan.Plank plank) {
-        return parts.workspace().getCellar().place(plank.placeId());
+        return context.workspace().getCellar().place(plank.placeId());
     }
 
     private Node goneLink(int count) {
@@ -166,10 +167,10 @@ public final class ShelfView extends VBox {
         text.getStyleClass().add("empty-text");
         text.setWrapText(true);
         Button place = new Button(Texts.of("shelf.empty.add-place"));
-        place.setOnAction(event -> parts.editors().addPlace());
+        place.setOnAction(event -> context.editors().addPlace());
         Button batch = new Button(Texts.of("shelf.empty.add-batch"));
-        batch.setOnAction(event -> parts.editors().addBatch());
-        boolean hasPlace = !parts.workspace().getCellar().places().isEmpty();
+        batch.setOnAction(event -> context.editors().addBatch());
+        boolean hasPlace = !context.workspace().getCellar().places().isEmpty();
         (hasPlace ? batch : place).getStyleClass().add("accent");
         batch.setDisable(!hasPlace);
         HBox buttons = new HBox(8, place, batch);
@@ -191,16 +192,15 @@ public final class ShelfView extends VBox {
     }
 
     private void key(KeyEvent event) {
-        ShelfViewModel.Step step =
-                switch (event.getCode()) {
-                    case LEFT -> ShelfViewModel.Step.PREVIOUS;
-                    case RIGHT -> ShelfViewModel.Step.NEXT;
-                    case UP -> ShelfViewModel.Step.PLANK_UP;
-                    case DOWN -> ShelfViewModel.Step.PLANK_DOWN;
-                    case HOME -> ShelfViewModel.Step.FIRST;
-                    case END -> ShelfViewModel.Step.LAST;
-                    default -> null;
-                };
+        ShelfViewModel.Step step = switch (event.getCode()) {
+            case LEFT -> ShelfViewModel.Step.PREVIOUS;
+            case RIGHT -> ShelfViewModel.Step.NEXT;
+            case UP -> ShelfViewModel.Step.PLANK_UP;
+            case DOWN -> ShelfViewModel.Step.PLANK_DOWN;
+            case HOME -> ShelfViewModel.Step.FIRST;
+            case END -> ShelfViewModel.Step.LAST;
+            default -> null;
+        };
         if (step != null && event.getTarget() == planks) {
             model.move(step);
             event.consume();

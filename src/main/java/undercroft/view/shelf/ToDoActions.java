@@ -7,9 +7,9 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import undercroft.app.ToDoViewModel;
-import undercroft.app.ToDoViewModel.Line;
-import undercroft.app.form.ServingForm;
+import undercroft.app.servings.ServingForm;
+import undercroft.app.shelf.ToDoViewModel;
+import undercroft.app.shelf.ToDoViewModel.Line;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
@@ -21,15 +21,15 @@ import undercroft.wording.Texts;
 /** What can be said to a line of Tonight: the one action that fits, done, later, dismiss. */
 public final class ToDoActions {
     private final ToDoViewModel model;
-    private final WindowContext parts;
+    private final WindowContext context;
     private final Consumer<String> chooseBatch;
     private final Consumer<String> chooseServing;
 
     /** The two consumers show a batch on the shelf, and a pour on its page. */
     public ToDoActions(
-            ToDoViewModel model, WindowContext parts, Consumer<String> chooseBatch, Consumer<String> chooseServing) {
+            ToDoViewModel model, WindowContext context, Consumer<String> chooseBatch, Consumer<String> chooseServing) {
         this.model = model;
-        this.parts = parts;
+        this.context = context;
         this.chooseBatch = chooseBatch;
         this.chooseServing = chooseServing;
     }
@@ -81,7 +81,7 @@ public final class ToDoActions {
         button.getStyleClass().add("quiet");
         button.setOnAction(event -> {
             afterwards.run();
-            parts.faults().guard(act);
+            context.faults().guard(act);
         });
         return button;
     }
@@ -99,17 +99,18 @@ public final class ToDoActions {
     }
 
     private void act(Line line) {
-        Cellar cellar = parts.workspace().getCellar();
+        Cellar cellar = context.workspace().getCellar();
         Batch batch = cellar.batch(line.batchId());
         Lot lot = lot(batch, line.task().part());
-        Editors editors = parts.editors();
+        Editors editors = context.editors();
         switch (line.task().kind()) {
             case COOL_BEFORE_TOUCHING, MOVE_COOLER, MOVE_WARMER, COVER_FROM_LIGHT -> editors.move(batch, lot);
             case LOOK_AT_THE_OTHERS, READ_GAUGE -> editors.read(batch, lot);
             case CHILL -> chooseServing.accept(line.task().part());
             case FIRST_TASTE -> editors.draw(batch, lot);
-            case DRINK_SOON -> editors.addServing(
-                    new ServingForm.Wish(Optional.of(batch.id()), Math.min(2, lot.left()), Optional.empty()));
+            case DRINK_SOON ->
+                editors.addServing(
+                        new ServingForm.Wish(Optional.of(batch.id()), Math.min(2, lot.left()), Optional.empty()));
             case CLOSE_BATCH -> editors.editNotes(batch);
             case CHECK_READINGS -> chooseBatch.accept(batch.id());
         }

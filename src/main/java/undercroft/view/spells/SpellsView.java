@@ -34,33 +34,33 @@ public final class SpellsView extends HBox {
     private final SpellsViewModel model;
     private final BiConsumer<String, Instant> openBatch;
     private final PlotsView plot = new PlotsView(instant -> "");
-    private final ImpactList impacts;
+    private final ImpactsView impacts;
     private final WhatIfViewModel supposing;
     private final ScrollPane boardScroll = new ScrollPane();
     private boolean isSupposing;
 
     /** {@code openBatch} turns to a batch as it was at an instant. */
-    public SpellsView(WindowContext parts, BiConsumer<String, Instant> openBatch) {
+    public SpellsView(WindowContext context, BiConsumer<String, Instant> openBatch) {
         this.openBatch = openBatch;
-        this.model = new SpellsViewModel(parts.forecasts().outlookProperty());
-        this.supposing = new WhatIfViewModel(parts.workspace(), parts.forecasts(), parts.clock());
-        this.impacts = new ImpactList(openBatch);
+        this.model = new SpellsViewModel(context.forecasts().outlookProperty());
+        this.supposing = new WhatIfViewModel(context.workspace(), context.forecasts(), context.clock());
+        this.impacts = new ImpactsView(openBatch);
         getStyleClass().addAll("middle", "spells-page");
-        SpellBoardView board =
-                new SpellBoardView(model, () -> parts.workspace().getCellar().zone(), this::openChosen, this::scrollTo);
+        SpellBoardView board = new SpellBoardView(
+                model, () -> context.workspace().getCellar().zone(), this::openChosen, this::scrollTo);
         StackPane left = new StackPane(main(board), nothing());
         left.getChildren()
                 .get(1)
                 .visibleProperty()
                 .bind(left.getChildren().get(0).visibleProperty().not());
         HBox.setHgrow(left, Priority.ALWAYS);
-        Region side = side(parts);
+        Region side = side(context);
         side.setMinWidth(SIDE_LEAST);
         side.setMaxWidth(SIDE_MOST);
         side.prefWidthProperty().bind(widthProperty().multiply(SIDE_SHARE));
         getChildren().addAll(left, side);
-        parts.dark().addListener((property, before, after) -> paint(board, after));
-        paint(board, parts.dark().get());
+        context.dark().addListener((property, before, after) -> paint(board, after));
+        paint(board, context.dark().get());
         model.pageProperty().addListener((property, before, after) -> show(before, after));
         model.boardProperty()
                 .addListener((property, before, after) ->
@@ -99,7 +99,7 @@ public final class SpellsView extends HBox {
         return main;
     }
 
-    private Region side(WindowContext parts) {
+    private Region side(WindowContext context) {
         ToggleGroup group = new ToggleGroup();
         ToggleButton spell = tab("spells.tab.spell", "tab-spell", group);
         ToggleButton whatIf = tab("spells.tab.what-if", "tab-what-if", group);
@@ -108,7 +108,7 @@ public final class SpellsView extends HBox {
         shown.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         shown.getStyleClass().add("spells-side");
         VBox.setVgrow(shown, Priority.ALWAYS);
-        WhatIfPanel panel = new WhatIfPanel(supposing, parts);
+        WhatIfView panel = new WhatIfView(supposing, context);
         group.selectedToggleProperty().addListener((property, before, after) -> {
             if (after == null) {
                 group.selectToggle(before);

@@ -10,10 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import undercroft.app.form.CappingForm;
-import undercroft.app.form.DraftForm;
-import undercroft.app.form.GravityForm;
-import undercroft.app.form.NewDraftForm;
 import undercroft.app.form.NumberField;
 import undercroft.app.form.WordsField;
 import undercroft.bottling.Step;
@@ -26,19 +22,19 @@ import undercroft.session.Workspace;
 import undercroft.wording.English;
 
 final class BottlingViewModelTest {
-    private final Drafts.HandClock clock = new Drafts.HandClock();
+    private final PlanSamples.HandClock clock = new PlanSamples.HandClock();
     private final List<String> capped = new ArrayList<>();
     private Workspace workspace;
     private BottlingViewModel model;
 
     @BeforeEach
     void open() {
-        workspace = SampleWorkspace.of(Drafts.cellar());
+        workspace = SampleWorkspace.of(PlanSamples.cellar());
         model = new BottlingViewModel(workspace, clock, capped::add);
         model.open("pale");
     }
 
-    private DraftForm form() {
+    private PlanForm form() {
         return model.formProperty().get();
     }
 
@@ -60,7 +56,7 @@ final class BottlingViewModelTest {
 
     @Test
     void lookingAtADraftChangesNothing() {
-        for (Screen screen : Screen.values()) {
+        for (BottlingPage screen : BottlingPage.values()) {
             model.show(screen);
         }
         assertEquals("", workspace.undoTextProperty().get());
@@ -68,7 +64,7 @@ final class BottlingViewModelTest {
 
     @Test
     void whatIsTypedOnOnePageIsTakenBackTogether() {
-        model.show(Screen.CARBONATION);
+        model.show(BottlingPage.CARBONATION);
         for (String typed : List.of("2", "2.", "2.3", "2.35")) {
             type(form().wish().target(), typed);
             model.keep();
@@ -83,9 +79,9 @@ final class BottlingViewModelTest {
     @Test
     void changesOnTwoPagesAreTakenBackOneByOne() {
         type((NumberField) form().shares().fields().get(0), "18");
-        model.show(Screen.CARBONATION);
+        model.show(BottlingPage.CARBONATION);
         type(form().wish().target(), "2.4");
-        model.show(Screen.SUGAR);
+        model.show(BottlingPage.SUGAR);
         workspace.undo();
         assertEquals(2.2, plan().wish().targetVolumes());
         assertEquals(18, plan().shares().vesselLitres());
@@ -104,13 +100,13 @@ final class BottlingViewModelTest {
     @Test
     void severalDraftsAreKeptSideBySide() {
         model.close();
-        NewDraftForm begun = model.newDraft();
+        NewPlanForm begun = model.newPlan();
         ((WordsField) begun.fields().get(0)).textProperty().set("Second");
         type((NumberField) begun.fields().get(2), "10");
         model.start(begun);
         assertEquals(
                 List.of("Pale", "Second"),
-                model.draftsProperty().get().stream().map(Batch::name).toList());
+                model.plansProperty().get().stream().map(Batch::name).toList());
         assertEquals("Second", form().name().textProperty().get());
         assertTrue(form().dayProperty().get().isEmpty(), "no bottles are set out yet");
         assertTrue(
@@ -217,7 +213,7 @@ final class BottlingViewModelTest {
 
     @Test
     void cappingAsPlannedPutsTheBatchOnTheShelf() {
-        model.show(Screen.CAP);
+        model.show(BottlingPage.CAP);
         CappingForm done = model.capping().orElseThrow();
         assertEquals("57", done.counts().get(0).textProperty().get(), "19 L are 57 bottles of 0.33 L");
         model.cap(done);

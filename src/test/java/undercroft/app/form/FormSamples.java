@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
+import undercroft.app.form.batch.BatchForm;
+import undercroft.app.form.place.PlaceForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
@@ -19,7 +21,7 @@ import undercroft.session.Workspace;
 public final class FormSamples {
     public static final Instant NOW = OutlookSamples.NOW;
     public static final Cellar CELLAR = OutlookSamples.cellar();
-    static final Cellar US_CELLAR = CELLAR.withSettings(new Settings(UnitSystem.US, 0));
+    public static final Cellar US_CELLAR = CELLAR.withSettings(new Settings(UnitSystem.US, 0));
 
     private FormSamples() {}
 
@@ -41,7 +43,7 @@ public final class FormSamples {
         return lot().stays().get(0).from().minus(Duration.ofDays(2));
     }
 
-    static Field<?> field(Form form, String id) {
+    public static Field<?> field(Form form, String id) {
         return form.allFields().stream()
                 .filter(field -> field.id().equals(id))
                 .findFirst()
@@ -49,7 +51,7 @@ public final class FormSamples {
     }
 
     /** Types into a field; of a moment, into its date, or after a bar into its time. */
-    static void type(Form form, String id, String text) {
+    public static void type(Form form, String id, String text) {
         Field<?> field = field(form, id);
         if (field instanceof NumberField number) {
             number.textProperty().set(text);
@@ -67,16 +69,16 @@ public final class FormSamples {
     }
 
     @SuppressWarnings("unchecked")
-    static <T> void choose(Form form, String id, T choice) {
+    public static <T> void choose(Form form, String id, T choice) {
         ((ChoiceField<T>) field(form, id)).chosenProperty().set(choice);
     }
 
-    static void tick(Form form, String id, boolean ticked) {
+    public static void tick(Form form, String id, boolean ticked) {
         ((BooleanField) field(form, id)).tickedProperty().set(ticked);
     }
 
     /** The sentence under a field once saving was tried. */
-    static String fault(Form form, String id) {
+    public static String fault(Form form, String id) {
         form.showFaults();
         return field(form, id).faultProperty().get();
     }
@@ -86,11 +88,11 @@ public final class FormSamples {
         return new Workspace(new MemoryKeeper(cellar), new BackgroundTasks(Runnable::run, Runnable::run));
     }
 
-    static PlaceForm newPlace() {
+    public static PlaceForm newPlace() {
         return new PlaceForm(CELLAR, Optional.empty());
     }
 
-    static BatchForm newBatch(Cellar cellar) {
+    public static BatchForm newBatch(Cellar cellar) {
         return new BatchForm(cellar, Optional.empty(), NOW);
     }
 

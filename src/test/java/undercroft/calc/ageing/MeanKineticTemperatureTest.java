@@ -85,8 +85,8 @@ class MeanKineticTemperatureTest {
         Track track = Track.of(0, 3600, celsius, new double[2000]);
         long until = 1999 * 3600L;
         double mean = MeanKineticTemperature.of(track, 0, until);
-        double used = ShelfLife.daysUsed(track, 0, until, FillingMethod.CAPPED_ON_FOAM)
-                .median();
+        double used =
+                ShelfLife.daysUsed(track, 0, until, FillingMethod.FOAM_CAPPED).median();
         assertEquals(used, ShelfLife.rateAt(mean).median() * until / 86400, 1e-9 * used);
     }
 

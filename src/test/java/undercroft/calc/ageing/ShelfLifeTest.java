@@ -19,7 +19,7 @@ import undercroft.series.Track;
 
 class ShelfLifeTest {
     private static final long DAY = 86400;
-    private static final FillingMethod FOAM = FillingMethod.CAPPED_ON_FOAM;
+    private static final FillingMethod FOAM = FillingMethod.FOAM_CAPPED;
 
     private static Track constant(double celsius, int days) {
         return Track.constant(0, 3600, days * 24 + 1, celsius);

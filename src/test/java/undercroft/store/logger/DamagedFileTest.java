@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.provider.Arguments;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.logger.text.DayNumbers;
 
 /** Ten thousand damaged copies of good files: each is read or refused in words, by both ways of reading alike. */
 class DamagedFileTest {

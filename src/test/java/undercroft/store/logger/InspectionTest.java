@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import undercroft.store.logger.text.TimeFormat;
 
 class InspectionTest {
     private static List<Question.About> asked(Inspection found) {

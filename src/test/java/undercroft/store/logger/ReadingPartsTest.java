@@ -22,6 +22,11 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.StringLength;
+import undercroft.store.logger.text.ByteClock;
+import undercroft.store.logger.text.ClockText;
+import undercroft.store.logger.text.LineReader;
+import undercroft.store.logger.text.NumberText;
+import undercroft.store.logger.text.TimeFormat;
 
 /** The parts of reading against the Java library's own. */
 class ReadingPartsTest {

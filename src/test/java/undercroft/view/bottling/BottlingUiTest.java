@@ -32,7 +32,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import undercroft.app.Faults;
-import undercroft.app.bottling.Drafts;
+import undercroft.app.bottling.PlanSamples;
 import undercroft.cellar.Batch;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
@@ -41,7 +41,7 @@ import undercroft.view.kit.WindowContext;
 
 @ExtendWith(ApplicationExtension.class)
 class BottlingUiTest {
-    private final Drafts.HandClock clock = new Drafts.HandClock();
+    private final PlanSamples.HandClock clock = new PlanSamples.HandClock();
     private final List<String> capped = new ArrayList<>();
     private Workspace workspace;
     private Scene scene;
@@ -52,7 +52,7 @@ class BottlingUiTest {
     @Start
     void start(Stage stage) {
         Looks.loadFonts();
-        workspace = SampleWorkspace.of(Drafts.cellar());
+        workspace = SampleWorkspace.of(PlanSamples.cellar());
         scene = new Scene(new StackPane(view()), 1240, 680);
         Looks.dress(scene, false);
         stage.setScene(scene);
@@ -60,9 +60,9 @@ class BottlingUiTest {
     }
 
     private BottlingView view() {
-        WindowContext parts =
+        WindowContext window =
                 new WindowContext(workspace, null, new Faults(), null, null, clock, new SimpleBooleanProperty(false));
-        return new BottlingView(parts, capped::add, (owner, name) -> Optional.of(scratch.resolve(name)));
+        return new BottlingView(window, capped::add, (owner, name) -> Optional.of(scratch.resolve(name)));
     }
 
     private <T extends Node> T find(String id, Class<T> kind) {
@@ -145,7 +145,7 @@ class BottlingUiTest {
         press("timer-boil");
         assertEquals("10:00, stop", find("timer-boil", Button.class).getText());
         clock.forward(Duration.ofMinutes(10));
-        onWindowThread(() -> ((DayScreen) find("day", Node.class)).second());
+        onWindowThread(() -> ((ChecklistView) find("day", Node.class)).second());
         assertEquals("Time is up, again", find("timer-boil", Button.class).getText());
     }
 

@@ -29,7 +29,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import undercroft.app.form.FormSamples;
-import undercroft.app.form.ImportForm;
+import undercroft.app.form.place.ImportForm;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.OutlookSamples;
@@ -39,6 +39,7 @@ import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.form.FormDialogs;
 
 @ExtendWith(ApplicationExtension.class)
 class EditorDialogsUiTest {
@@ -241,7 +242,7 @@ class EditorDialogsUiTest {
             text.append(String.format("2026-06-14 %02d:00,17.%d%n", i, i % 10));
         }
         Path file = Files.writeString(folder.resolve("attic.csv"), text);
-        Dialogs dialogs = new Dialogs(workspace, () -> main, dark);
+        FormDialogs dialogs = new FormDialogs(workspace, () -> main, dark);
         var place = FormSamples.CELLAR.places().get(0);
         fx(() -> new ImportDialog(
                         dialogs, place.name(), new ImportForm(workspace, place, atOnce), () -> Optional.of(file))

@@ -1,0 +1,159 @@
+package undercroft.app.bottling;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import undercroft.app.form.BooleanField;
+import undercroft.app.form.ChoiceField;
+import undercroft.app.form.DateTimeField;
+import undercroft.app.form.Field;
+import undercroft.app.form.Form;
+import undercroft.app.form.Measure;
+import undercroft.app.form.NumberField;
+import undercroft.bottling.BottlingDay;
+import undercroft.bottling.Capping;
+import undercroft.bottling.FillRow;
+import undercroft.catalogue.Cover;
+import undercroft.catalogue.FillingMethod;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
+import undercroft.quantity.InvalidInput;
+import undercroft.wording.QuantityFormat;
+import undercroft.wording.Texts;
+
+/** What was really done on bottling day; it begins with everything as planned. */
+public final class CappingForm extends Form {
+    private final String batchId;
+    private final BottlingDay day;
+    private final Instant now;
+    private final List<NumberField> counts = new ArrayList<>();
+    private final NumberField sugar;
+    private final NumberField litres;
+    private final ChoiceField<Place> place;
+    private final ChoiceField<Cover> cover;
+    private final ChoiceField<FillingMethod> habit;
+    private final DateTimeField cappedAt;
+    private final BooleanField allTheSame;
+    private final ReadOnlyIntegerWrapper changes = new ReadOnlyIntegerWrapper(this, "changes");
+
+    /** {@code now} is the latest the last bottle can have been closed. */
+    public CappingForm(Cellar cellar, Batch batch, BottlingDay day, Instant now) {
+        super(cellar);
+        this.batchId = batch.id();
+        this.day = day;
+        this.now = now;
+        Capping.Done planned = Capping.Done.asPlanned(day, now.truncatedTo(ChronoUnit.MINUTES), "", Cover.CLOSED_BOX);
+        List<FillRow> rows = day.order().rows();
+        for (int i = 0; i < rows.size(); i++) {
+            String label = Texts.of(
+                    "form.capping.count",
+                    rows.get(i).bottle().label(),
+                    rows.get(i).bottle().colour().label());
+            counts.add(add(
+                    new NumberField("capping-count-" + i, label, Measure.BOTTLES, units(), 0, 10_000)
+                            .starting(planned.counts().get(i)),
+                    i == 0 ? new String[] {"counts[0]", "counts"} : new String[] {"counts[" + i + "]"}));
+            counts.get(i)
+                    .hintProperty()
+                    .set(Texts.of("form.capping.set-out", rows.get(i).available()));
+        }
+        sugar = add(
+                new NumberField("capping-sugar", Texts.of("form.capping.sugar"), Measure.WEIGHT, units(), 0, 20_000)
+                        .starting(planned.sugarGrams()),
+                "sugarGrams");
+        litres = add(
+                new NumberField("capping-litres", Texts.of("form.capping.litres"), Measure.BEER, units(), 0.1, 2_000)
+                        .starting(planned.primedLitres()),
+                "primedLitres");
+        place = add(
+                ChoiceField.of(
+                        "capping-place",
+                        Texts.of("form.capping.place"),
+                        cellar.places(),
+                        cellar.places().isEmpty() ? null : cellar.places().get(0)),
+                "stays");
+        cover = add(ChoiceField.of("capping-cover", Texts.of("form.lot.cover"), Cover.class, Cover.CLOSED_BOX));
+        habit = add(ChoiceField.of(
+                "capping-habit", Texts.of("form.batch.fill-habit"), FillingMethod.class, FillingMethod.CAREFUL));
+        cappedAt = add(
+                new DateTimeField("capping-at", Texts.of("form.batch.capped-at"), cellar.zone(), planned.cappedAt()),
+                "cappedAt");
+        allTheSame = add(new BooleanField("capping-all-the-same", Texts.of("form.capping.all-the-same"), false), "may");
+        allTheSame.asked(!day.mayGoOn());
+        begin();
+        allFields().forEach(Field::leave);
+    }
+
+    /** Bottles capped, one field for each kind set out. */
+    public List<NumberField> counts() {
+        return List.copyOf(counts);
+    }
+
+    /** What was weighed and what it went into, in order. */
+    public List<Field<?>> sugarFields() {
+        return List.of(sugar, litres);
+    }
+
+    /** Where and when, in order. */
+    public List<Field<?>> placeFields() {
+        return List.of(place, cover, habit, cappedAt);
+    }
+
+    /** Asked only when the day should not have gone on. */
+    public BooleanField allTheSame() {
+        return allTheSame;
+    }
+
+    /** Counts the changes, so that what follows from them can be shown. */
+    public ReadOnlyIntegerProperty changesProperty() {
+        return changes.getReadOnlyProperty();
+    }
+
+    @Override
+    protected void checked() {
+        changes.set(changes.get() + 1);
+    }
+
+    /** The batch as it will stand on the shelf, with what differs from the plan. */
+    public Capping capping(Cellar current) {
+        Instant at = cappedAt.value();
+        if (at.isAfter(now)) {
+            throw new InvalidInput("cappedAt", Texts.of("form.fault.to-come"));
+        }
+        Capping.Done done = new Capping.Done(
+                at,
+                place.value().id(),
+                cover.value(),
+                habit.value(),
+                counts.stream().map(NumberField::count).toList(),
+                litres.figure(),
+                sugar.figure());
+        return Capping.of(current.batch(batchId), day, done);
+    }
+
+    @Override
+    public String what() {
+        return Texts.of("undo.draft.capped", cellar().batch(batchId).name());
+    }
+
+    @Override
+    public Cellar applyTo(Cellar current) {
+        Capping capping = capping(current);
+        if (!day.mayGoOn() && !allTheSame.value()) {
+            throw new InvalidInput("may", Texts.of("form.capping.must-say"));
+        }
+        Batch capped = capping.batch();
+        QuantityFormat words =
+                QuantityFormat.of(Texts.messages(), current.settings().units(), current.zone());
+        String told = capping.differences().stream().map(words::of).collect(Collectors.joining(" "));
+        return current.withBatch(
+                told.isEmpty()
+                        ? capped
+                        : capped.withNotes((capped.notes() + "\n" + Texts.of("form.capping.note", told)).strip()));
+    }
+}

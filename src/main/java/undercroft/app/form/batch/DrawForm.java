@@ -1,0 +1,113 @@
+package undercroft.app.form.batch;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import undercroft.app.form.ChoiceField;
+import undercroft.app.form.DateTimeField;
+import undercroft.app.form.Field;
+import undercroft.app.form.Form;
+import undercroft.app.form.Measure;
+import undercroft.app.form.NumberField;
+import undercroft.app.form.WordsField;
+import undercroft.catalogue.PerceivedCarbonation;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Draw;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Reading;
+import undercroft.wording.Texts;
+
+/** Bottles opened, given away, broken or burst; an opened one may tell how lively it was. */
+public final class DrawForm extends Form {
+    private final Batch batch;
+    private final Lot lot;
+    private final NumberField count;
+    private final ChoiceField<Draw.Fate> fate;
+    private final ChoiceField<Optional<PerceivedCarbonation>> perceivedCarbonation;
+    private final ChoiceField<Optional<String>> clarity;
+    private final WordsField flavour;
+    private final DateTimeField at;
+    private final WordsField note;
+
+    public DrawForm(Cellar cellar, Batch batch, Lot lot, Instant now) {
+        super(cellar);
+        this.batch = batch;
+        this.lot = lot;
+        count = add(
+                new NumberField("draw-count", Texts.of("form.draw.count"), Measure.BOTTLES, units(), 1, lot.left())
+                        .starting(1),
+                "count",
+                "draws");
+        count.hintProperty().set(Texts.of("form.left.hint", lot.left()));
+        fate = add(ChoiceField.of("draw-fate", Texts.of("form.draw.fate"), Draw.Fate.class, Draw.Fate.OPENED));
+        List<Optional<PerceivedCarbonation>> grades = new ArrayList<>(List.of(Optional.empty()));
+        Arrays.stream(PerceivedCarbonation.values()).map(Optional::of).forEach(grades::add);
+        perceivedCarbonation = add(new ChoiceField<>(
+                "draw-liveliness",
+                Texts.of("form.draw.liveliness"),
+                grades,
+                grade -> grade.map(PerceivedCarbonation::label).orElseGet(() -> Texts.of("form.draw.not-noted")),
+                Optional.empty()));
+        perceivedCarbonation.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
+        List<Optional<String>> looks = List.of(
+                Optional.empty(),
+                Optional.of(Texts.of("form.draw.clear")),
+                Optional.of(Texts.of("form.draw.hazy")),
+                Optional.of(Texts.of("form.draw.cloudy")));
+        clarity = add(new ChoiceField<>(
+                "draw-clarity",
+                Texts.of("form.draw.clarity"),
+                looks,
+                look -> look.orElseGet(() -> Texts.of("form.draw.not-noted")),
+                Optional.empty()));
+        clarity.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
+        flavour = add(new WordsField("draw-flavour", Texts.of("form.draw.flavour"), ""));
+        flavour.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
+        at = add(
+                new DateTimeField(
+                                "draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                        .happened(lot.stays().get(0).from(), now),
+                "at");
+        note = add(new WordsField("draw-note", Texts.of("form.draw.note"), ""), "note");
+        begin();
+    }
+
+    public List<Field<?>> fields() {
+        return List.of(count, fate, perceivedCarbonation, clarity, flavour, at, note);
+    }
+
+    @Override
+    public String what() {
+        return Texts.counted("undo.draw", count.count(), batch.name());
+    }
+
+    /** The note, after what was seen and tasted. */
+    private String words() {
+        List<String> words = new ArrayList<>();
+        if (clarity.isAsked()) {
+            clarity.value().ifPresent(words::add);
+            words.add(flavour.value().strip());
+        }
+        words.add(note.value().strip());
+        words.removeIf(String::isEmpty);
+        return String.join("; ", words);
+    }
+
+    @Override
+    public Cellar applyTo(Cellar current) {
+        Instant when = at.value();
+        Batch changed = current.batch(batch.id());
+        changed = changed.withLot(changed.lot(lot.id()).withDraw(new Draw(when, count.count(), fate.value(), words())));
+        if (perceivedCarbonation.isAsked() && perceivedCarbonation.value().isPresent()) {
+            List<Reading> readings = new ArrayList<>(changed.readings());
+            readings.add(new Reading.Opened(
+                    when, lot.id(), perceivedCarbonation.value().get()));
+            changed = changed.withReadings(readings);
+        }
+        return current.withBatch(changed);
+    }
+}

@@ -1,0 +1,82 @@
+package undercroft.app.form.batch;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import undercroft.app.form.ChoiceField;
+import undercroft.app.form.DateTimeField;
+import undercroft.app.form.Field;
+import undercroft.app.form.Form;
+import undercroft.app.form.Measure;
+import undercroft.app.form.NumberField;
+import undercroft.catalogue.Cover;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+import undercroft.cellar.Stay;
+import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
+
+/** Some or all bottles of a lot to another place or under another cover. */
+public final class MoveForm extends Form {
+    private final Batch batch;
+    private final Lot lot;
+    private final NumberField count;
+    private final ChoiceField<Place> place;
+    private final ChoiceField<Cover> cover;
+    private final DateTimeField at;
+
+    public MoveForm(Cellar cellar, Batch batch, Lot lot, Instant now) {
+        super(cellar);
+        this.batch = batch;
+        this.lot = lot;
+        Stay stay = lot.stays().get(lot.stays().size() - 1);
+        count = add(
+                new NumberField("move-count", Texts.of("form.move.count"), Measure.BOTTLES, units(), 1, lot.left())
+                        .starting(lot.left()),
+                "count");
+        count.hintProperty().set(Texts.of("form.left.hint", lot.left()));
+        Place other = cellar.places().stream()
+                .filter(each -> !each.id().equals(stay.placeId()))
+                .findFirst()
+                .orElse(cellar.place(stay.placeId()));
+        place = add(ChoiceField.of("move-place", Texts.of("form.move.place"), cellar.places(), other), "place");
+        place.hintProperty()
+                .set(Texts.of(
+                        "form.move.now-in",
+                        cellar.place(stay.placeId()).name(),
+                        stay.cover().label()));
+        cover = add(ChoiceField.of("move-cover", Texts.of("form.move.cover"), Cover.class, stay.cover()));
+        at = add(
+                new DateTimeField(
+                                "move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                        .happened(lot.stays().get(0).from(), now),
+                "at",
+                "stays");
+        begin();
+    }
+
+    public List<Field<?>> fields() {
+        return List.of(count, place, cover, at);
+    }
+
+    @Override
+    public String what() {
+        return Texts.counted("undo.move", count.count(), batch.name());
+    }
+
+    @Override
+    public Cellar applyTo(Cellar current) {
+        Stay stay = lot.stays().get(lot.stays().size() - 1);
+        if (stay.placeId().equals(place.value().id()) && stay.cover() == cover.value()) {
+            throw new InvalidInput("place", Texts.of("form.move.nowhere"));
+        }
+        Instant when = at.value();
+        if (!when.isAfter(stay.from())) {
+            throw new InvalidInput("at", Texts.of("form.move.before-last"));
+        }
+        return current.withBatch(current.batch(batch.id())
+                .withMove(lot.id(), count.count(), place.value().id(), when, cover.value()));
+    }
+}

@@ -1,0 +1,127 @@
+package undercroft.app.form.cellar;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import undercroft.app.form.ChoiceField;
+import undercroft.app.form.Field;
+import undercroft.app.form.Form;
+import undercroft.app.form.Measure;
+import undercroft.app.form.NumberField;
+import undercroft.app.form.WordsField;
+import undercroft.catalogue.BottleType;
+import undercroft.catalogue.Bottles;
+import undercroft.catalogue.Listed;
+import undercroft.catalogue.Sugar;
+import undercroft.catalogue.Sugars;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Settings;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.UnitSystem;
+import undercroft.wording.Texts;
+
+/** What holds for the whole cellar. Own bottles and sugars are changed in a draft that counts once the form is saved. */
+public final class SettingsForm extends Form {
+    private final WordsField name;
+    private final ChoiceField<UnitSystem> unitSystem;
+    private final NumberField altitude;
+    private final ReadOnlyObjectWrapper<Cellar> draft = new ReadOnlyObjectWrapper<>(this, "draft");
+
+    public SettingsForm(Cellar cellar) {
+        super(cellar);
+        draft.set(cellar);
+        name = add(new WordsField("settings-name", Texts.of("form.settings.name"), cellar.name()).required(), "name");
+        unitSystem = add(new ChoiceField<>(
+                "settings-units",
+                Texts.of("form.settings.units"),
+                List.of(UnitSystem.values()),
+                each -> Texts.of(each == UnitSystem.US ? "form.settings.units.us" : "form.settings.units.metric"),
+                cellar.settings().units()));
+        altitude = add(
+                new NumberField(
+                                "settings-altitude",
+                                Texts.of("form.settings.altitude"),
+                                Measure.ALTITUDE,
+                                units(),
+                                -400,
+                                5_000)
+                        .starting(cellar.settings().altitudeMetres()),
+                "altitudeMetres");
+        altitude.hintProperty().set(Texts.of("form.settings.altitude-hint"));
+        draft.addListener((property, before, after) -> changed());
+        begin();
+    }
+
+    public List<Field<?>> fields() {
+        return List.of(name, unitSystem, altitude);
+    }
+
+    /** The cellar as it would be with the own bottles and sugars told so far. */
+    public ReadOnlyObjectProperty<Cellar> draftProperty() {
+        return draft.getReadOnlyProperty();
+    }
+
+    public Cellar draft() {
+        return draft.get();
+    }
+
+    /** Changes own bottles or sugars in the draft. */
+    public void change(UnaryOperator<Cellar> change) {
+        draft.set(change.apply(draft.get()));
+    }
+
+    /** Takes a make out of the draft; an {@link InvalidInput} that names the batches while any is in it. */
+    public void remove(BottleType make) {
+        boolean standsIn = standard(Bottles.STANDARD, make);
+        refuseWhile(standsIn ? List.of() : batchesIn(make), make);
+        change(cellar -> cellar.withOwnBottles(Replacing.without(cellar.ownBottles(), make.id())));
+    }
+
+    /** Takes a sugar out of the draft; an {@link InvalidInput} that names the batches while any was primed with it. */
+    public void remove(Sugar sugar) {
+        boolean standsIn = standard(Sugars.STANDARD, sugar);
+        refuseWhile(standsIn ? List.of() : batchesWith(sugar), sugar);
+        change(cellar -> cellar.withOwnSugars(Replacing.without(cellar.ownSugars(), sugar.id())));
+    }
+
+    private static boolean standard(List<? extends Listed> list, Listed entry) {
+        return list.stream().anyMatch(each -> each.id().equals(entry.id()));
+    }
+
+    private List<Batch> batchesIn(BottleType make) {
+        return cellar().batches().stream()
+                .filter(batch ->
+                        batch.lots().stream().anyMatch(lot -> lot.bottleTypeId().equals(make.id())))
+                .toList();
+    }
+
+    private List<Batch> batchesWith(Sugar sugar) {
+        return cellar().batches().stream()
+                .filter(batch -> batch.priming().doses().stream()
+                        .anyMatch(dose -> dose.sugarId().equals(sugar.id())))
+                .toList();
+    }
+
+    private static void refuseWhile(List<Batch> users, Listed entry) {
+        if (!users.isEmpty()) {
+            String names = users.stream().map(Batch::name).collect(Collectors.joining(", "));
+            throw new InvalidInput("", Texts.of("form.settings.in-use", entry.label(), names));
+        }
+    }
+
+    @Override
+    public String what() {
+        return Texts.of("undo.settings.changed");
+    }
+
+    @Override
+    public Cellar applyTo(Cellar current) {
+        return current.withName(name.value())
+                .withSettings(new Settings(unitSystem.value(), altitude.figure()))
+                .withOwnBottles(draft.get().ownBottles())
+                .withOwnSugars(draft.get().ownSugars());
+    }
+}

@@ -1,0 +1,252 @@
+package undercroft.app.servings;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import undercroft.app.form.ChoiceField;
+import undercroft.app.form.DateTimeField;
+import undercroft.app.form.Field;
+import undercroft.app.form.Form;
+import undercroft.app.form.Measure;
+import undercroft.app.form.NumberField;
+import undercroft.app.form.Slug;
+import undercroft.app.form.WordsField;
+import undercroft.catalogue.CoolingMedium;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
+import undercroft.cellar.Serving;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.quantity.Interval;
+import undercroft.quantity.InvalidInput;
+import undercroft.wording.Texts;
+
+/** Bottles promised for a time: which, how many, when, chilled where, how warm in the glass. */
+public final class ServingForm extends Form {
+    private static final int MOST_BOTTLES = 10_000;
+
+    private final Optional<Serving> before;
+    private final Optional<CellarOutlook> outlook;
+    private final Instant now;
+    private final ChoiceField<Batch> batch;
+    private final NumberField bottles;
+    private final DateTimeField at;
+    private final ChoiceField<Place> place;
+    private final ChoiceField<CoolingMedium> coolingMedium;
+    private final NumberField glass;
+    private final WordsField note;
+
+    /** What a new pour begins with; each part may be left open. */
+    public record Wish(Optional<String> batchId, int bottles, Optional<Instant> at) {
+        public static final Wish OPEN = new Wish(Optional.empty(), 2, Optional.empty());
+    }
+
+    private ServingForm(
+            Cellar cellar, Optional<Serving> before, Wish wish, Optional<CellarOutlook> outlook, Instant now) {
+        super(cellar);
+        this.before = before;
+        this.outlook = outlook;
+        this.now = now;
+        List<Batch> pourable =
+                cellar.batches().stream().filter(each -> each.leftAt(now) > 0).toList();
+        Batch first = before.map(Serving::batchId)
+                .or(wish::batchId)
+                .map(cellar::batch)
+                .or(() -> pourable.stream().findFirst())
+                .orElse(null);
+        batch = add(ChoiceField.of("pour-batch", Texts.of("form.pour.batch"), pourable, first), "batch");
+        bottles = add(
+                new NumberField(
+                                "pour-bottles",
+                                Texts.of("form.pour.bottles"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                MOST_BOTTLES)
+                        .starting(before.map(Serving::bottles).orElse(wish.bottles())),
+                "bottles");
+        at = add(
+                new DateTimeField(
+                        "pour-at",
+                        Texts.of("form.pour.at"),
+                        cellar.zone(),
+                        before.map(Serving::at).or(wish::at).orElseGet(() -> nextFreeEvening(cellar, now))),
+                "at");
+        place = add(
+                ChoiceField.of(
+                        "pour-place",
+                        Texts.of("form.pour.place"),
+                        cellar.places(),
+                        before.flatMap(Serving::placeId)
+                                .map(cellar::place)
+                                .orElseGet(() -> coldest(cellar).orElse(null))),
+                "place");
+        coolingMedium = add(
+                ChoiceField.of(
+                        "pour-surroundings",
+                        Texts.of("form.pour.surroundings"),
+                        Arrays.asList(CoolingMedium.values()),
+                        before.map(Serving::coolingMedium).orElse(CoolingMedium.STILL_FRIDGE)),
+                "surroundings");
+        glass = add(
+                new NumberField("pour-glass", Texts.of("form.pour.glass"), Measure.TEMPERATURE, units(), 0, 25)
+                        .optional()
+                        .starting(before.map(Serving::glassCelsius).orElse(OptionalDouble.empty())),
+                "glassCelsius");
+        note = add(
+                new WordsField(
+                        "pour-note",
+                        Texts.of("form.pour.note"),
+                        before.map(Serving::note).orElse("")),
+                "note");
+        batch.chosenProperty().addListener((property, was, is) -> hint());
+        coolingMedium.chosenProperty().addListener((property, was, is) -> hint());
+        hint();
+        begin();
+    }
+
+    /** A new pour. */
+    public static ServingForm adding(Cellar cellar, Wish wish, Optional<CellarOutlook> outlook, Instant now) {
+        return new ServingForm(cellar, Optional.empty(), wish, outlook, now);
+    }
+
+    /** A pour that was planned before. */
+    public static ServingForm changing(Cellar cellar, Serving serving, Optional<CellarOutlook> outlook, Instant now) {
+        return new ServingForm(cellar, Optional.of(serving), Wish.OPEN, outlook, now);
+    }
+
+    public List<Field<?>> fields() {
+        return List.of(batch, bottles, at, place, coolingMedium, glass, note);
+    }
+
+    @Override
+    public String what() {
+        return Texts.of(
+                before.isPresent() ? "undo.pour.changed" : "undo.pour.added",
+                batch.value().name());
+    }
+
+    @Override
+    public Cellar applyTo(Cellar current) {
+        Batch chosen = batch.value();
+        if (!at.value().isAfter(now)) {
+            throw new InvalidInput("at", Texts.of("form.pour.past"));
+        }
+        checkBottles(current, chosen);
+        outlook.ifPresent(known -> checkReady(known, chosen));
+        outlook.ifPresent(known -> checkCold(known, chosen));
+        String id = before.map(Serving::id)
+                .orElseGet(() -> Slug.of(
+                        chosen.id(),
+                        "pour",
+                        current.servings().stream().map(Serving::id).toList()));
+        return current.withServing(new Serving(
+                id,
+                chosen.id(),
+                bottles.count(),
+                at.value(),
+                place.value().id(),
+                coolingMedium.value(),
+                glass.value(),
+                note.value()));
+    }
+
+    private void checkBottles(Cellar current, Batch chosen) {
+        int left = current.batch(chosen.id()).leftAt(now);
+        if (bottles.count() > left) {
+            throw new InvalidInput("bottles", Texts.of("form.pour.too-many", left));
+        }
+        int promised = current.servings().stream()
+                .filter(serving ->
+                        serving.batchId().equals(chosen.id()) && serving.at().isAfter(now))
+                .filter(serving ->
+                        before.map(own -> !own.id().equals(serving.id())).orElse(true))
+                .mapToInt(Serving::bottles)
+                .sum();
+        if (bottles.count() + promised > left) {
+            throw new InvalidInput(
+                    "bottles", Texts.of("form.pour.promised", promised, left, Math.max(0, left - promised)));
+        }
+    }
+
+    private void checkReady(CellarOutlook known, Batch chosen) {
+        Optional<LotOutlook> lot = known.batches().stream()
+                .filter(each -> each.id().equals(chosen.id()) && each.isCapped())
+                .map(BatchOutlook::mainLot)
+                .findFirst();
+        if (lot.isPresent() && lot.get().ready().median().isEmpty()) {
+            throw new InvalidInput(
+                    "batch", Texts.of("form.pour.never-ready", lot.get().place().name()));
+        }
+    }
+
+    private void checkCold(CellarOutlook known, Batch chosen) {
+        if (!coolingMedium.value().isGoodForResting()) {
+            return;
+        }
+        double wanted =
+                glass.value().orElse(chosen.beer().kind().servingCelsius().median());
+        double cold = known.places().stream()
+                .filter(each -> each.place().id().equals(place.value().id()))
+                .mapToDouble(PlaceOutlook::nowCelsius)
+                .findFirst()
+                .orElse(Double.NEGATIVE_INFINITY);
+        if (cold > wanted) {
+            Wording words = Wording.of(known);
+            throw new InvalidInput(
+                    "glassCelsius",
+                    Texts.of(
+                            "form.pour.warm-place",
+                            words.temperature(wanted),
+                            place.value().name(),
+                            words.temperature(cold)));
+        }
+    }
+
+    private void hint() {
+        Batch chosen = batch.chosenProperty().get();
+        if (chosen != null) {
+            Interval usual = chosen.beer().kind().servingCelsius();
+            glass.hintProperty()
+                    .set(Texts.of(
+                            "form.pour.glass-hint",
+                            chosen.beer().kind().label(),
+                            Measure.TEMPERATURE.text(usual.low(), units()),
+                            Measure.TEMPERATURE.textWithUnit(usual.high(), units())));
+            bottles.hintProperty().set(Texts.of("form.left.hint", chosen.leftAt(now)));
+        }
+        CoolingMedium kind = coolingMedium.chosenProperty().get();
+        coolingMedium
+                .hintProperty()
+                .set(
+                        kind == null || kind.isGoodForResting()
+                                ? ""
+                                : Texts.of(
+                                        kind == CoolingMedium.FREEZER ? "form.pour.freezer" : "form.pour.ice-water"));
+    }
+
+    private static Instant nextFreeEvening(Cellar cellar, Instant now) {
+        return now.atZone(cellar.zone())
+                .toLocalDate()
+                .plusDays(2)
+                .atTime(LocalTime.of(18, 0))
+                .atZone(cellar.zone())
+                .toInstant();
+    }
+
+    private Optional<Place> coldest(Cellar cellar) {
+        return outlook.flatMap(known -> known.places().stream()
+                        .min(Comparator.comparingDouble(PlaceOutlook::nowCelsius))
+                        .map(PlaceOutlook::place))
+                .filter(cellar.places()::contains)
+                .or(() -> cellar.places().stream().findFirst());
+    }
+}

@@ -1,0 +1,166 @@
+package undercroft.app.shelf;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import undercroft.cellar.Draw;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Reading;
+import undercroft.cellar.Stay;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.wording.Texts;
+
+/** Writes the page of a batch. */
+record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
+    static BatchPage page(CellarOutlook outlook, BatchOutlook batch, String lotId) {
+        return new BatchPageWriter(outlook, batch, Wording.of(outlook)).page(lotId);
+    }
+
+    private BatchPage page(String lotId) {
+        Optional<LotOutlook> lot = batch.isCapped()
+                ? batch.lots().stream()
+                        .filter(each -> each.lot().id().equals(lotId))
+                        .findFirst()
+                        .or(() -> Optional.of(batch.mainLot()))
+                : Optional.empty();
+        return new BatchPage(
+                batch,
+                lot,
+                batch.batch().name(),
+                batch.headline(),
+                lot.map(each -> new BatchFigures(batch, each, words).all()).orElse(List.of()),
+                lot.map(this::cautions).orElse(List.of()),
+                choices(lot),
+                readings(),
+                draws(),
+                moves(),
+                batch.isCapped() ? Optional.of(new StockWriter(outlook, batch, words).stock()) : Optional.empty(),
+                batch.batch().notes());
+    }
+
+    private List<String> cautions(LotOutlook lot) {
+        Alert alert = lot.pressure().alert();
+        if (alert == Alert.CLEAR || lot.left() == 0) {
+            return List.of();
+        }
+        List<String> cautions = new ArrayList<>();
+        if (alert == Alert.ACT) {
+            cautions.add(Texts.of("batch.caution.act"));
+            cautions.add(Texts.of("batch.caution.people"));
+        } else {
+            cautions.add(Texts.of("batch.caution.watch"));
+        }
+        cautions.add(Texts.of("batch.caution.wear"));
+        cautions.add(Texts.of("batch.caution.rules"));
+        return cautions;
+    }
+
+    private List<BatchPage.LotChoice> choices(Optional<LotOutlook> chosen) {
+        return batch.lots().stream()
+                .filter(lot -> lot.left() > 0 || batch.bottlesLeft() == 0)
+                .map(lot -> new BatchPage.LotChoice(lot.lot().id(), lotLabel(lot), isSame(chosen, lot)))
+                .toList();
+    }
+
+    private static boolean isSame(Optional<LotOutlook> chosen, LotOutlook lot) {
+        return chosen.map(each -> each.lot().id().equals(lot.lot().id())).orElse(false);
+    }
+
+    private String lotLabel(LotOutlook lot) {
+        return Texts.of(
+                "batch.lot.label",
+                lot.left(),
+                outlook.cellar().bottleType(lot.lot().bottleTypeId()).label(),
+                lot.lot().colour().label(),
+                lot.place().name());
+    }
+
+    private String lotName(String lotId) {
+        if (batch.batch().lots().size() < 2) {
+            return "";
+        }
+        Lot lot = batch.batch().lot(lotId);
+        return outlook.cellar().bottleType(lot.bottleTypeId()).label();
+    }
+
+    private List<BatchPage.Row> readings() {
+        return batch.batch().readings().stream()
+                .sorted(Comparator.comparing(Reading::at).reversed())
+                .map(this::row)
+                .toList();
+    }
+
+    private BatchPage.Row row(Reading reading) {
+        String what;
+        String note = "";
+        if (reading instanceof Reading.Gauge gauge) {
+            what = Texts.of("batch.reading.gauge", words.bar(gauge.gaugeBar()));
+            note = gauge.gauge();
+        } else if (reading instanceof Reading.Squeeze squeeze) {
+            what = Texts.of("batch.reading.squeeze", squeeze.feel().label());
+            note = lotName(squeeze.lotId());
+        } else if (reading instanceof Reading.Opened opened) {
+            what = Texts.of(
+                    "batch.reading.opened", opened.perceivedCarbonation().label());
+            note = lotName(opened.lotId());
+        } else {
+            double gravity = ((Reading.Density) reading).specificGravity();
+            what = Texts.of("batch.reading.gravity", Wording.number(gravity, 3));
+        }
+        return new BatchPage.Row(words.dayAndTime(reading.at()), what, note, Optional.of(reading), Optional.empty());
+    }
+
+    private record Dated<T>(Lot lot, T what) {}
+
+    private List<BatchPage.Row> draws() {
+        List<Dated<Draw>> all = batch.batch().lots().stream()
+                .flatMap(lot -> lot.draws().stream().map(draw -> new Dated<>(lot, draw)))
+                .sorted(Comparator.comparing((Dated<Draw> each) -> each.what().at()))
+                .toList();
+        List<BatchPage.Row> rows = new ArrayList<>();
+        int left = batch.batch().lots().stream().mapToInt(Lot::count).sum();
+        for (Dated<Draw> each : all) {
+            Draw draw = each.what();
+            left -= draw.count();
+            String what =
+                    Texts.counted("batch.draw.row", draw.count(), draw.fate().label());
+            String note = joined(
+                    Texts.of("batch.draw.left", left), joined(lotName(each.lot().id()), draw.note()));
+            rows.add(
+                    0,
+                    new BatchPage.Row(
+                            words.dayAndTime(draw.at()),
+                            what,
+                            note,
+                            Optional.empty(),
+                            Optional.of(new BatchPage.Drawn(each.lot().id(), draw))));
+        }
+        return rows;
+    }
+
+    private List<BatchPage.Row> moves() {
+        return batch.batch().lots().stream()
+                .flatMap(lot -> lot.stays().stream().skip(1).map(stay -> new Dated<>(lot, stay)))
+                .sorted(Comparator.comparing((Dated<Stay> each) -> each.what().from())
+                        .reversed())
+                .map(each -> BatchPage.Row.of(
+                        words.dayAndTime(each.what().from()),
+                        Texts.of(
+                                "batch.move.row",
+                                outlook.cellar().place(each.what().placeId()).name(),
+                                each.what().cover().label()),
+                        joined(
+                                Texts.counted("batch.move.bottles", each.lot().count()),
+                                lotName(each.lot().id()))))
+                .toList();
+    }
+
+    private static String joined(String one, String other) {
+        return one.isEmpty() || other.isEmpty() ? one + other : Texts.of("words.list.joint", one, other);
+    }
+}

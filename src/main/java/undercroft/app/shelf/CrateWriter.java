@@ -1,0 +1,91 @@
+package undercroft.app.shelf;
+
+import java.time.Duration;
+import java.util.List;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Stage;
+import undercroft.wording.Texts;
+
+/** Letters the crates of one batch. */
+record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
+    ShelfPlan.Crate planned() {
+        List<Lot> lots = batch.batch().lots();
+        int bottles = lots.stream().mapToInt(Lot::count).sum();
+        String state = bottles == 0 ? Stage.FILLING.label() : Texts.counted("shelf.crate.planned-bottles", bottles);
+        return new ShelfPlan.Crate(
+                batch.id(),
+                batch.id(),
+                "",
+                batch.batch().name(),
+                Stage.FILLING,
+                batch.alert(),
+                state,
+                ShelfPlan.racks(outlook, lots, lots.stream().map(lot -> 0).toList()),
+                0,
+                0,
+                Texts.of("shelf.crate.planned-sentence", batch.batch().name(), state));
+    }
+
+    ShelfPlan.Crate crate(Place place, List<LotOutlook> lots) {
+        LotOutlook main = lots.get(0);
+        Alert alert = lots.stream().map(LotOutlook::alert).reduce(Alert.CLEAR, Alert::or);
+        if (lots.size() == batch.lots().size()) {
+            alert = alert.or(batch.alert());
+        }
+        int left = lots.stream().mapToInt(LotOutlook::left).sum();
+        long age = batch.batch()
+                .cappedAt()
+                .map(capped -> Duration.between(capped, outlook.at()).toSeconds())
+                .orElse(0L);
+        return new ShelfPlan.Crate(
+                batch.id() + "@" + place.id(),
+                batch.id(),
+                main.lot().id(),
+                batch.batch().name(),
+                main.stage(),
+                alert,
+                state(main),
+                ShelfPlan.racks(
+                        outlook,
+                        lots.stream().map(LotOutlook::lot).toList(),
+                        lots.stream().map(LotOutlook::left).toList()),
+                main.carbonation().fractionDone().median(),
+                age,
+                Texts.of(
+                        "shelf.crate.sentence",
+                        batch.batch().name(),
+                        place.name(),
+                        state(main),
+                        Texts.counted("shelf.crate.left", left),
+                        alert.label()));
+    }
+
+    private String state(LotOutlook lot) {
+        long day = batch.batch().cappedAt().map(words::dayNumber).orElse(0L);
+        return switch (lot.stage()) {
+            case CARBONATING -> Texts.of("shelf.crate.day", day, progress(lot));
+            case CLEARING -> Texts.of("shelf.crate.day", day, lot.stage().label());
+            case READY ->
+                Texts.of(
+                        "shelf.crate.stage",
+                        lot.stage().label(),
+                        words.volumes(lot.carbonation().atPresent().median()));
+            case FILLING, PAST_BEST_BEFORE, EMPTY -> lot.stage().label();
+        };
+    }
+
+    private String progress(LotOutlook lot) {
+        return switch (lot.progress()) {
+            case SLOW -> Texts.of("shelf.progress.slow");
+            case STALLED -> Texts.of("shelf.progress.stalled");
+            case TOO_HOT -> Texts.of("shelf.progress.too-hot");
+            case WORKING, DONE -> words.volumes(lot.carbonation().atPresent().median());
+        };
+    }
+}

@@ -1,0 +1,178 @@
+package undercroft.app.shelf;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import undercroft.catalogue.BottleType;
+import undercroft.catalogue.GlassColour;
+import undercroft.cellar.Lot;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Stage;
+import undercroft.wording.Texts;
+
+/** What stands where on the drawn shelf: planks from top to bottom with their crates from left to right. */
+public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gone) {
+    public ShelfPlan {
+        planks = List.copyOf(planks);
+        planned = List.copyOf(planned);
+        gone = List.copyOf(gone);
+    }
+
+    /** What comes first. */
+    public enum Order {
+        ATTENTION,
+        PLACE,
+        NAME,
+        AGE
+    }
+
+    /** A place with the crates that stand in it; {@code climate} is its temperature and trend in words. */
+    public record Plank(String placeId, String name, String climate, List<Crate> crates) {
+        public Plank {
+            crates = List.copyOf(crates);
+        }
+
+        Alert alert() {
+            return crates.stream().map(Crate::alert).reduce(Alert.CLEAR, Alert::or);
+        }
+    }
+
+    /**
+     * The bottles of one batch in one place.
+     *
+     * @param lotId the lot shown when the crate is chosen; empty for a batch that is not capped
+     * @param racks the bottles by make and colour
+     * @param fill how far the coming carbonation has formed, 0 to 1
+     * @param state age and stage in a few words
+     * @param sentence everything on the crate, for those who hear it
+     */
+    public record Crate(
+            String key,
+            String batchId,
+            String lotId,
+            String name,
+            Stage stage,
+            Alert alert,
+            String state,
+            List<Rack> racks,
+            double fill,
+            long ageSeconds,
+            String sentence) {
+        public Crate {
+            racks = List.copyOf(racks);
+        }
+
+        public int count() {
+            return racks.stream().mapToInt(Rack::count).sum();
+        }
+
+        public int left() {
+            return racks.stream().mapToInt(Rack::left).sum();
+        }
+    }
+
+    /** Bottles of one make and colour: how many there were and how many are left. */
+    public record Rack(BottleType type, GlassColour colour, int count, int left) {}
+
+    public static ShelfPlan of(CellarOutlook outlook, Order order) {
+        Map<String, List<Crate>> standing = new LinkedHashMap<>();
+        List<Crate> planned = new ArrayList<>();
+        List<Crate> gone = new ArrayList<>();
+        Wording words = Wording.of(outlook);
+        for (BatchOutlook batch : outlook.batches()) {
+            CrateWriter writer = new CrateWriter(outlook, batch, words);
+            if (!batch.isCapped()) {
+                planned.add(writer.planned());
+            } else if (batch.bottlesLeft() == 0) {
+                gone.add(writer.crate(batch.lots().get(0).place(), batch.lots()));
+            } else {
+                Map<String, List<LotOutlook>> byPlace = new LinkedHashMap<>();
+                batch.lots().stream()
+                        .filter(lot -> lot.left() > 0)
+                        .forEach(lot -> byPlace.computeIfAbsent(lot.place().id(), id -> new ArrayList<>())
+                                .add(lot));
+                byPlace.forEach((placeId, lots) -> standing.computeIfAbsent(placeId, id -> new ArrayList<>())
+                        .add(writer.crate(lots.get(0).place(), lots)));
+            }
+        }
+        List<Plank> planks = new ArrayList<>();
+        for (PlaceOutlook place : outlook.places()) {
+            List<Crate> crates =
+                    new ArrayList<>(standing.getOrDefault(place.place().id(), List.of()));
+            crates.sort(crateOrder(order));
+            planks.add(new Plank(place.place().id(), place.place().name(), climate(place, words), crates));
+        }
+        if (order != Order.PLACE) {
+            planks.sort(plankOrder(order));
+        }
+        planned.sort(crateOrder(Order.NAME));
+        gone.sort(crateOrder(Order.NAME));
+        return new ShelfPlan(planks, planned, gone);
+    }
+
+    private static Comparator<Crate> crateOrder(Order order) {
+        return switch (order) {
+            case ATTENTION ->
+                Comparator.comparing(Crate::alert)
+                        .reversed()
+                        .thenComparing(Crate::stage)
+                        .thenComparing(Crate::ageSeconds, Comparator.reverseOrder());
+            case NAME -> Comparator.comparing(crate -> crate.name().toLowerCase(Locale.ROOT));
+            case PLACE, AGE -> Comparator.comparing(Crate::ageSeconds, Comparator.reverseOrder());
+        };
+    }
+
+    private static Comparator<Plank> plankOrder(Order order) {
+        Comparator<Plank> emptyLast =
+                Comparator.comparing(plank -> plank.crates().isEmpty());
+        return switch (order) {
+            case ATTENTION -> emptyLast.thenComparing(Plank::alert, Comparator.reverseOrder());
+            case PLACE, NAME -> Comparator.comparing(plank -> plank.name().toLowerCase(Locale.ROOT));
+            case AGE ->
+                emptyLast.thenComparing(
+                        plank -> plank.crates().stream()
+                                .mapToLong(Crate::ageSeconds)
+                                .max()
+                                .orElse(0),
+                        Comparator.reverseOrder());
+        };
+    }
+
+    private static String climate(PlaceOutlook place, Wording words) {
+        String now = words.temperature(place.nowCelsius());
+        if (!place.measured()) {
+            return Texts.of("shelf.climate.guess", now);
+        }
+        if (Math.abs(place.trendKelvin()) < 0.75) {
+            return now;
+        }
+        return Texts.of(place.trendKelvin() > 0 ? "shelf.climate.rising" : "shelf.climate.falling", now);
+    }
+
+    /** Every crate that can be chosen, in reading order. */
+    public List<Crate> crates() {
+        List<Crate> all = new ArrayList<>();
+        planks.forEach(plank -> all.addAll(plank.crates()));
+        all.addAll(planned);
+        all.addAll(gone);
+        return all;
+    }
+
+    static List<Rack> racks(CellarOutlook outlook, List<Lot> lots, List<Integer> left) {
+        List<Rack> racks = new ArrayList<>();
+        for (int i = 0; i < lots.size(); i++) {
+            Lot lot = lots.get(i);
+            racks.add(
+                    new Rack(outlook.cellar().bottleType(lot.bottleTypeId()), lot.colour(), lot.count(), left.get(i)));
+        }
+        return racks;
+    }
+}

@@ -1,0 +1,47 @@
+package undercroft.app.shelf;
+
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.StockOutlook;
+import undercroft.wording.Texts;
+
+/** Writes where the bottles of a batch are and how fast they go. */
+record StockWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
+    BatchPage.Stock stock() {
+        StockOutlook stock = StockOutlook.of(batch.batch(), outlook.at());
+        return new BatchPage.Stock(
+                stock, sentence(stock), batch.lots().stream().map(this::lot).toList());
+    }
+
+    private String lot(LotOutlook lot) {
+        return Texts.of(
+                "stock.lot.text",
+                lot.left(),
+                lot.lot().count(),
+                outlook.cellar().bottleType(lot.lot().bottleTypeId()).label(),
+                lot.place().name());
+    }
+
+    private String sentence(StockOutlook stock) {
+        if (stock.left() == 0) {
+            return Texts.of("stock.sentence.gone");
+        }
+        String weeks = Wording.number(stock.weeks(), 0);
+        if (stock.ahead().isEmpty()) {
+            return Texts.of("stock.sentence.still", weeks);
+        }
+        String rate = Texts.of(
+                "stock.sentence.rate",
+                Wording.number(stock.perWeek().median(), 1),
+                Wording.range(stock.perWeek(), 1),
+                weeks);
+        if (stock.end().isEmpty()) {
+            return Texts.of("stock.sentence.years", rate);
+        }
+        String early = stock.earlyEnd().map(words::day).orElse("");
+        String late = stock.lateEnd().map(words::day).orElseGet(() -> Texts.of("stock.sentence.far"));
+        return Texts.of("stock.sentence.ends", rate, words.day(stock.end().get()), early, late);
+    }
+}

@@ -1,0 +1,267 @@
+package undercroft.store.disk;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import undercroft.quantity.InvalidInput;
+
+/**
+ * Replaces a file as a whole or not at all. It is the only way anything in the program is written.
+ *
+ * <p>The new content goes to a new file beside the old one, {@code <name>.<16 random hex digits>.tmp}, is forced to the
+ * disk and renamed over the old file; then the folder is forced. Links are not followed: where one stands in the place
+ * of the file, nothing is written. When a step fails:
+ *
+ * <ul>
+ *   <li>making, writing or forcing the new file (disk full, device gone), or renaming it (no permission, held by another
+ *       program): the new file is deleted, the old one is untouched, and the fault is told;
+ *   <li>deleting the new file after a failure: ignored; {@link #removeLeftovers} takes it away later;
+ *   <li>forcing the folder: the new file is there and complete, but might be lost in a power cut. {@link #confirm} tells
+ *       that, and tries again each time it is called. Systems that know no such call are none the worse: after a power
+ *       cut either the old file or the new one is there;
+ *   <li>the program dies between two steps: the old file or the new one is there whole, perhaps with a leftover beside it.
+ * </ul>
+ *
+ * <p>A write-protected file is refused, though a rename would go over it; the permissions of the old file go to the new
+ * one. Two writers at a time are kept apart by the lock of the cellar, not here.
+ */
+public final class AtomicFile {
+    private static final SecureRandom RANDOM = new SecureRandom();
+    private static final int RANDOM_BYTES = 8;
+
+    /** The second form is that of version 0.1. */
+    private static final Pattern LEFTOVER = Pattern.compile(".+\\.[0-9a-f]{16}\\.tmp|cellar(-.+)?\\.json\\.tmp");
+
+    private final Disk disk;
+    private final Set<Path> unforced = new LinkedHashSet<>();
+
+    public AtomicFile(Disk disk) {
+        this.disk = disk;
+    }
+
+    public Disk disk() {
+        return disk;
+    }
+
+    /** Replaces or creates the file; {@code name} is what the user calls it. */
+    public void replace(Path file, byte[] content, String name) {
+        replace(file, ByteBuffer.wrap(content), name);
+    }
+
+    public void replace(Path file, ByteBuffer content, String name) {
+        try {
+            NewFile prepared = prepare(file, content);
+            prepared.put();
+        } catch (IOException failure) {
+            throw refused(name, "could not be written", failure);
+        }
+    }
+
+    /** A file's new content, forced to the disk beside it and not yet in its place. */
+    final class NewFile {
+        private final Path beside;
+        private final Path file;
+
+        private NewFile(Path beside, Path file) {
+            this.beside = beside;
+            this.file = file;
+        }
+
+        /** Puts it in its place. */
+        void put() throws IOException {
+            boolean there = false;
+            try {
+                disk.rename(beside, file);
+                there = true;
+            } finally {
+                if (!there) {
+                    discard(beside);
+                }
+            }
+            force(file.getParent());
+        }
+
+        void giveUp() {
+            discard(beside);
+        }
+    }
+
+    private void force(Path folder) {
+        try {
+            disk.forceFolder(folder);
+            unforced.remove(folder);
+        } catch (IOException failure) {
+            unforced.add(folder);
+        }
+    }
+
+    /** Makes sure that the disk has the names of all that was written; a fault where the system cannot say so. */
+    public void confirm() {
+        for (Path folder : List.copyOf(unforced)) {
+            try {
+                disk.forceFolder(folder);
+                unforced.remove(folder);
+            } catch (IOException failure) {
+                throw new InvalidInput(
+                        String.valueOf(folder.getFileName()),
+                        "was written to, but the disk did not confirm it (" + reason(failure)
+                                + "); it is tried again, and lost only in a power cut before that");
+            }
+        }
+    }
+
+    NewFile prepare(Path file, ByteBuffer content) throws IOException {
+        Path target = file.toAbsolutePath();
+        Disk.Kind kind = disk.entry(target).kind();
+        switch (kind) {
+            case LINK -> throw new IOException("a link stands in its place");
+            case FOLDER -> throw new IOException("a folder stands in its place");
+            case OTHER -> throw new IOException("a pipe or device stands in its place");
+            case FILE -> {
+                if (!Files.isWritable(target)) {
+                    throw new IOException("write-protected");
+                }
+            }
+            case NOTHING -> {}
+        }
+        Path beside = target.resolveSibling(target.getFileName() + "." + randomHex() + ".tmp");
+        boolean complete = false;
+        // Whatever ends this early, running out of memory too, must not leave half a file.
+        try {
+            try (Disk.Output out = disk.create(beside)) {
+                out.write(content);
+                out.force();
+            }
+            if (kind == Disk.Kind.FILE) {
+                keepPermissions(target, beside);
+            }
+            complete = true;
+        } finally {
+            if (!complete) {
+                discard(beside);
+            }
+        }
+        return new NewFile(beside, target);
+    }
+
+    private static String randomHex() {
+        byte[] bytes = new byte[RANDOM_BYTES];
+        RANDOM.nextBytes(bytes);
+        return HexFormat.of().formatHex(bytes);
+    }
+
+    private static void keepPermissions(Path from, Path to) {
+        try {
+            Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from, LinkOption.NOFOLLOW_LINKS));
+        } catch (IOException | UnsupportedOperationException withoutPermissions) {
+            // Not every file system has them, and the content matters more.
+        }
+    }
+
+    /** Gives a file another name, in its folder or in another one of the same disk. */
+    public void rename(Path file, Path renamed, String name) {
+        try {
+            disk.rename(file, renamed);
+            force(renamed.toAbsolutePath().getParent());
+        } catch (IOException failure) {
+            throw refused(name, "could not be renamed", failure);
+        }
+    }
+
+    /** Makes a folder and those above it, where they are not there. */
+    public void makeFolders(Path folder, String name) {
+        Path absolute = folder.toAbsolutePath().normalize();
+        try {
+            makeFolders(absolute);
+        } catch (IOException failure) {
+            throw new InvalidInput(name, "could not be made (" + reason(failure) + "); nothing was written");
+        }
+    }
+
+    private void makeFolders(Path folder) throws IOException {
+        // What is there already may be reached through links: it is the user's own path.
+        if (Files.isDirectory(folder)) {
+            return;
+        }
+        if (folder.getParent() != null) {
+            makeFolders(folder.getParent());
+        }
+        disk.makeFolder(folder);
+    }
+
+    /** Makes one folder where it is not there; a link in its place is refused. */
+    public void makeFolder(Path folder, String name) {
+        try {
+            Disk.Kind kind = disk.entry(folder).kind();
+            if (kind == Disk.Kind.LINK) {
+                throw new IOException("a link stands in its place");
+            }
+            if (kind != Disk.Kind.FOLDER) {
+                disk.makeFolder(folder);
+            }
+        } catch (IOException failure) {
+            throw new InvalidInput(
+                    name, "could not be made (" + reason(failure) + "); nothing was saved, what was there stays");
+        }
+    }
+
+    /** Deletes a file that may stay when it cannot be deleted. */
+    public void discard(Path file) {
+        try {
+            disk.delete(file);
+        } catch (IOException failure) {
+            // Stays: it is surplus, and the failure that led here, if any, is the one to tell.
+        }
+    }
+
+    /** Deletes what writers that died left in a folder. Only for whoever holds the lock: a living writer's is there too. */
+    public void removeLeftovers(Path folder) {
+        try {
+            if (disk.entry(folder).kind() == Disk.Kind.FOLDER) {
+                for (Path entry : disk.list(folder)) {
+                    if (isLeftover(entry) && disk.entry(entry).kind() == Disk.Kind.FILE) {
+                        disk.delete(entry);
+                    }
+                }
+            }
+        } catch (IOException failure) {
+            // They are surplus; the next writer tries again.
+        }
+    }
+
+    /** Whether an entry is named as a file that is being written. */
+    public static boolean isLeftover(Path entry) {
+        return LEFTOVER.matcher(entry.getFileName().toString()).matches();
+    }
+
+    private static InvalidInput refused(String name, String what, IOException failure) {
+        InvalidInput fault =
+                new InvalidInput(name, what + " (" + reason(failure) + "); what was there before is untouched");
+        fault.initCause(failure);
+        return fault;
+    }
+
+    /** Why the system refused, in its own words or those of the kind of failure. */
+    public static String reason(IOException failure) {
+        if (failure instanceof AccessDeniedException) {
+            return "no permission";
+        }
+        if (failure instanceof NoSuchFileException) {
+            return "the folder is gone";
+        }
+        if (failure instanceof java.nio.file.FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
+        return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+    }
+}

@@ -1,0 +1,2 @@
+/** The one room that writes to a disk, for the whole program. */
+package undercroft.store.disk;

@@ -1,0 +1,124 @@
+package undercroft.store.json;
+
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonStreamContext;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import undercroft.quantity.InvalidInput;
+
+/**
+ * JSON as text: bytes to a tree and back. NaN and its like are let through here, so that the fault can be told by its
+ * field; numbers keep their digits, so that values of unknown keys come back as they were.
+ */
+public final class JsonText {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+            .build();
+    private static final ObjectWriter WRITER = MAPPER.writer(printer());
+
+    private JsonText() {}
+
+    private static DefaultPrettyPrinter printer() {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        Separators separators =
+                Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
+        printer.indentArraysWith(indenter);
+        printer.indentObjectsWith(indenter);
+        return printer;
+    }
+
+    public static byte[] print(ObjectNode tree) {
+        try {
+            return (WRITER.writeValueAsString(tree) + "\n").getBytes(StandardCharsets.UTF_8);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalArgumentException("a tree that cannot be printed", impossible);
+        }
+    }
+
+    /** The object the bytes hold, or one sentence with line and column. */
+    public static ObjectNode parse(byte[] bytes) {
+        if (new String(bytes, StandardCharsets.UTF_8).isBlank()) {
+            throw new InvalidInput("", "is empty; restore an earlier version from the history folder");
+        }
+        try (JsonParser parser = MAPPER.createParser(bytes)) {
+            return parse(parser, bytes.length);
+        } catch (IOException fault) {
+            throw new InvalidInput("", "is not UTF-8 text; it is no cellar file or was damaged");
+        }
+    }
+
+    private static ObjectNode parse(JsonParser parser, int length) {
+        try {
+            JsonNode tree = MAPPER.readTree(parser);
+            if (parser.nextToken() != null) {
+                throw new InvalidInput("", "goes on after its end" + at(parser.currentTokenLocation()) + "; remove it");
+            }
+            if (tree instanceof ObjectNode object) {
+                return object;
+            }
+            throw new InvalidInput("", "does not hold a JSON object { ... }; it is no cellar file");
+        } catch (JacksonException fault) {
+            throw described(parser, length, fault);
+        } catch (IOException fault) {
+            throw new InvalidInput("", "is not UTF-8 text; it is no cellar file or was damaged");
+        }
+    }
+
+    private static InvalidInput described(JsonParser parser, int length, JacksonException fault) {
+        String message = fault.getOriginalMessage() == null ? "" : fault.getOriginalMessage();
+        boolean atEnd = parser.currentLocation().getByteOffset() >= length;
+        if (!parser.getParsingContext().inRoot() && (atEnd || message.startsWith("Unexpected end-of-input"))) {
+            return new InvalidInput(
+                    "", "breaks off" + at(fault.getLocation()) + "; the end is missing, restore an earlier version");
+        }
+        String where = path(parser.getParsingContext());
+        if (message.startsWith("Duplicate field")) {
+            return new InvalidInput(where, "stands twice" + at(fault.getLocation()) + "; remove one of them");
+        }
+        if (fault instanceof StreamConstraintsException) {
+            return new InvalidInput("", "is nested too deeply or has too long a text" + at(fault.getLocation()));
+        }
+        return new InvalidInput(where, "is not JSON" + at(fault.getLocation()) + "; correct it there");
+    }
+
+    private static String at(JsonLocation location) {
+        return location == null
+                ? ""
+                : " at line " + location.getLineNr() + ", column " + Math.max(1, location.getColumnNr());
+    }
+
+    private static String path(JsonStreamContext context) {
+        if (context == null || context.inRoot()) {
+            return "";
+        }
+        String outer = path(context.getParent());
+        if (context.inArray()) {
+            return outer + "[" + context.getCurrentIndex() + "]";
+        }
+        if (context.getCurrentName() == null) {
+            return outer;
+        }
+        String name = context.getCurrentName();
+        String shown = name.length() > 60 ? name.substring(0, 60) + "..." : name;
+        return outer.isEmpty() ? shown : outer + "." + shown;
+    }
+}

@@ -1,0 +1,86 @@
+package undercroft.view.bottling;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import undercroft.app.bottling.CappingForm;
+import undercroft.outlook.lot.Alert;
+import undercroft.quantity.InvalidInput;
+import undercroft.view.kit.form.FormGrid;
+import undercroft.quantity.Phrase;
+import undercroft.wording.Texts;
+
+/** What was really done; then the batch goes to the shelf. */
+final class CappingView {
+    private CappingView() {}
+
+    static Node of(BottlingContext context) {
+        return context.model()
+                .capping()
+                .map(form -> of(context, form))
+                .orElseGet(() -> Labels.note(Alert.WATCH, Texts.of("bottling.nothing-yet")));
+    }
+
+    private static Node of(BottlingContext context, CappingForm form) {
+        VBox left = new VBox(new FormGrid()
+                .section(Texts.of("bottling.cap.counts"))
+                .fields(form.counts())
+                .section(Texts.of("bottling.screen.sugar"))
+                .fields(form.sugarFields()));
+        VBox differences = new VBox(5);
+        differences.setId("differences");
+        Button cap = new Button(Texts.of("bottling.cap.button"));
+        cap.setId("cap");
+        cap.getStyleClass().addAll("accent", "cap-button");
+        cap.setOnAction(event -> {
+            form.showFaults();
+            if (form.canSave()) {
+                try {
+                    context.model().cap(form);
+                } catch (InvalidInput fault) {
+                    form.showFault(fault);
+                }
+            }
+        });
+        Button labels = new Button(Texts.of("bottling.papers.save-labels"));
+        labels.setId("labels-save");
+        labels.setOnAction(event -> context.model()
+                .printouts()
+                .ifPresent(printouts -> context.printouts()
+                        .save(
+                                cap,
+                                printouts.fileName("labels"),
+                                () -> printouts.labels(context.model().cellar(), form))));
+        labels.disableProperty().bind(form.canSaveProperty().not());
+        VBox right = new VBox(
+                10,
+                new FormGrid().section(Texts.of("bottling.cap.place")).fields(form.placeFields()),
+                Labels.section(Texts.of("bottling.cap.differences")),
+                differences,
+                new FormGrid().field(form.allTheSame()),
+                FormGrid.fault(form.faultProperty()),
+                new FlowPane(8, 8, cap, labels),
+                context.printouts().answer());
+        form.allFields()
+                .forEach(field -> field.faultProperty()
+                        .addListener((property, before, after) -> write(context, form, differences)));
+        form.changesProperty().addListener((property, before, after) -> write(context, form, differences));
+        write(context, form, differences);
+        return Labels.columns(left, right);
+    }
+
+    private static void write(BottlingContext context, CappingForm form, VBox differences) {
+        List<Node> nodes = new ArrayList<>();
+        try {
+            List<Phrase> told = form.capping(context.model().cellar()).differences();
+            told.forEach(one -> nodes.add(Labels.of(context.model().words().of(one))));
+            nodes.add(Labels.of(Texts.of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
+        } catch (InvalidInput unreadable) {
+            nodes.add(Labels.of(Texts.of("bottling.cap.unreadable"), "faint"));
+        }
+        differences.getChildren().setAll(nodes);
+    }
+}

@@ -1,0 +1,96 @@
+package undercroft.view.bottling;
+
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import undercroft.app.bottling.NewPlanForm;
+import undercroft.cellar.Batch;
+import undercroft.view.kit.form.FormGrid;
+import undercroft.wording.Texts;
+
+/** Plans to go on with, and what is asked to begin a new one. */
+final class PlansView extends ScrollPane {
+    private final BottlingContext context;
+    private final VBox list = new VBox(6);
+
+    PlansView(BottlingContext context) {
+        this.context = context;
+        VBox content = new VBox(
+                10,
+                Labels.of(Texts.of("bottling.drafts.title"), "batch-title"),
+                Labels.of(Texts.of("bottling.drafts.text"), "faint"),
+                Labels.columns(plans(), begin()));
+        content.getStyleClass().addAll("form", "bottling-card");
+        setContent(content);
+        setFitToWidth(true);
+        setFitToHeight(true);
+        setFocusTraversable(false);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        fill();
+    }
+
+    private VBox plans() {
+        return new VBox(4, Labels.section(Texts.of("bottling.drafts.go-on")), list);
+    }
+
+    void fill() {
+        list.getChildren().clear();
+        for (Batch planned : context.model().plansProperty().get()) {
+            list.getChildren().add(line(planned));
+        }
+        if (list.getChildren().isEmpty()) {
+            list.getChildren().add(Labels.of(Texts.of("bottling.drafts.none"), "faint"));
+        }
+    }
+
+    private Node line(Batch planned) {
+        Label name = new Label(planned.name());
+        name.getStyleClass().add("tonight-what");
+        Label about = new Label(Texts.of(
+                "words.list.joint",
+                planned.beer().kind().label(),
+                context.model().litres(planned)));
+        about.getStyleClass().add("faint");
+        Button open = new Button(null, new VBox(2, name, about));
+        open.setId("draft-" + planned.id());
+        open.getStyleClass().add("draft-line");
+        open.setMaxWidth(Double.MAX_VALUE);
+        open.setAccessibleText(Texts.of("bottling.drafts.open", planned.name()));
+        open.setOnAction(
+                event -> context.window().faults().guard(() -> context.model().open(planned.id())));
+        HBox.setHgrow(open, Priority.ALWAYS);
+        Button delete = new Button(Texts.of("bottling.drafts.delete"));
+        delete.getStyleClass().add("quiet");
+        delete.setMinWidth(Region.USE_PREF_SIZE);
+        delete.setAccessibleText(Texts.of("undo.batch.deleted", planned.name()));
+        delete.setOnAction(
+                event -> context.window().faults().guard(() -> context.model().delete(planned)));
+        HBox line = new HBox(8, open, delete);
+        line.getStyleClass().add("draft-row");
+        return line;
+    }
+
+    private VBox begin() {
+        NewPlanForm form = context.model().newPlan();
+        Button start = new Button(Texts.of("bottling.drafts.start"));
+        start.setId("draft-start");
+        start.getStyleClass().add("accent");
+        start.setDefaultButton(true);
+        start.setOnAction(event -> {
+            if (form.showFaults().isEmpty() && form.canSave()) {
+                context.window().faults().guard(() -> context.model().start(form));
+            }
+        });
+        return new VBox(
+                6,
+                Labels.section(Texts.of("bottling.drafts.new")),
+                new FormGrid().fields(form.fields()),
+                FormGrid.fault(form.faultProperty()),
+                start);
+    }
+}

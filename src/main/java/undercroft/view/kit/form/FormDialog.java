@@ -1,0 +1,164 @@
+package undercroft.view.kit.form;
+
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.Modality;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import undercroft.view.kit.Looks;
+import undercroft.wording.Texts;
+
+/** A small window over the main one: a title, what is asked, and buttons. Escape leaves it without a change. */
+public final class FormDialog {
+    static final double WIDTH = 560;
+    private static final double ROOM_AROUND = 120;
+
+    private final Stage stage = new Stage();
+    private final VBox root = new VBox();
+    private final HBox buttons = new HBox(8);
+    private final Region middle = new Region();
+    private final ScrollPane scroll;
+    private final Button cancel = new Button(Texts.of("form.button.close"));
+
+    FormDialog(Window owner, String title, Node content, boolean dark) {
+        stage.initOwner(owner);
+        stage.initModality(Modality.WINDOW_MODAL);
+        stage.setTitle(title);
+        Label heading = new Label(title);
+        heading.getStyleClass().add("form-title");
+        heading.setWrapText(true);
+        scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(false);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        HBox.setHgrow(middle, Priority.ALWAYS);
+        buttons.getStyleClass().add("form-buttons");
+        buttons.getChildren().add(middle);
+        root.getStyleClass().add("form");
+        root.getChildren().addAll(heading, scroll, buttons);
+        root.setPrefWidth(WIDTH);
+        Scene scene = new Scene(root);
+        Looks.dress(scene, dark);
+        scene.getStylesheets().add(FormGrid.SHEET);
+        stage.setScene(scene);
+        cancel.setId("form-cancel");
+        cancel.setCancelButton(true);
+        cancel.setOnAction(event -> stage.close());
+        buttons.getChildren().add(cancel);
+        content.layoutBoundsProperty().addListener((property, before, after) -> {
+            if (before.getHeight() != after.getHeight()) {
+                fit();
+            }
+        });
+        scene.focusOwnerProperty().addListener((property, before, focused) -> bringIntoView(focused));
+    }
+
+    /** The button that Enter presses. */
+    public Button confirm(String words, Runnable act) {
+        Button confirm = new Button(words);
+        confirm.setId("form-save");
+        confirm.setDefaultButton(true);
+        cancel.setText(Texts.of("form.button.cancel"));
+        confirm.setOnAction(event -> act.run());
+        buttons.getChildren().add(confirm);
+        stage.getScene()
+                .getAccelerators()
+                .put(new KeyCodeCombination(KeyCode.ENTER, KeyCodeCombination.SHORTCUT_DOWN), confirm::fire);
+        return confirm;
+    }
+
+    /** A quiet button on the far side of the others. */
+    Button aside(String id, String words, Runnable act) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> act.run());
+        buttons.getChildren().add(0, button);
+        return button;
+    }
+
+    /** Something between what is asked and the buttons. */
+    void below(Node node) {
+        root.getChildren().add(root.getChildren().size() - 1, node);
+    }
+
+    public void show(Optional<Node> first) {
+        Window owner = stage.getOwner();
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        stage.setMaxHeight(screen.getHeight() - ROOM_AROUND / 2);
+        scroll.setMaxHeight(mostHeight() + 2);
+        stage.setOnShown(event -> {
+            first.ifPresent(Node::requestFocus);
+            if (owner != null) {
+                stage.setX(Math.max(screen.getMinX(), owner.getX() + (owner.getWidth() - stage.getWidth()) / 2));
+                stage.setY(Math.max(screen.getMinY(), owner.getY() + (owner.getHeight() - stage.getHeight()) / 3));
+            }
+        });
+        stage.show();
+    }
+
+    public void close() {
+        stage.close();
+    }
+
+    public Stage stage() {
+        return stage;
+    }
+
+    /** Lets the window take the height its contents now want, as far as the screen allows. */
+    private void fit() {
+        Platform.runLater(() -> {
+            scroll.setPrefViewportHeight(
+                    Math.min(mostHeight(), scroll.getContent().getLayoutBounds().getHeight()));
+            stage.sizeToScene();
+        });
+    }
+
+    private static double mostHeight() {
+        return Screen.getPrimary().getVisualBounds().getHeight() - 2 * ROOM_AROUND;
+    }
+
+    private void bringIntoView(Node focused) {
+        Node content = scroll.getContent();
+        if (focused == null || !isInside(focused, content)) {
+            return;
+        }
+        double height = content.getLayoutBounds().getHeight()
+                - scroll.getViewportBounds().getHeight();
+        if (height <= 0) {
+            return;
+        }
+        double top = content.sceneToLocal(focused.localToScene(0, 0)).getY();
+        double bottom = top + focused.getLayoutBounds().getHeight();
+        double shown = scroll.getVvalue() * height;
+        if (top < shown + 24) {
+            scroll.setVvalue(Math.max(0, (top - 24) / height));
+        } else if (bottom > shown + scroll.getViewportBounds().getHeight() - 24) {
+            scroll.setVvalue(
+                    Math.min(1, (bottom + 24 - scroll.getViewportBounds().getHeight()) / height));
+        }
+    }
+
+    private static boolean isInside(Node node, Node parent) {
+        for (Node each = node; each != null; each = each.getParent()) {
+            if (each == parent) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

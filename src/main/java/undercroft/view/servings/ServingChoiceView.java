@@ -1,0 +1,101 @@
+package undercroft.view.servings;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import undercroft.app.servings.OccasionForm;
+import undercroft.app.servings.ServingForm;
+import undercroft.app.servings.ServingsViewModel;
+import undercroft.outlook.serving.ServingChoice;
+import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.form.FormGrid;
+import undercroft.wording.Texts;
+
+/** Guests to come, and the batches that might be poured for them, best first, with reasons. */
+final class ServingChoiceView extends VBox {
+    private static final int SHOWN_AT_FIRST = 5;
+
+    private final ServingsViewModel model;
+    private final WindowContext context;
+    private final OccasionForm form;
+    private final VBox choices = new VBox();
+    private boolean showsAll;
+
+    ServingChoiceView(ServingsViewModel model, WindowContext context) {
+        this.model = model;
+        this.context = context;
+        form = new OccasionForm(context.workspace().getCellar(), context.clock().instant());
+        getStyleClass().add("which-batch");
+        setId("which-batch");
+        Label title = new Label(Texts.of("pours.which.title"));
+        title.getStyleClass().add("section-title");
+        FormGrid grid = new FormGrid();
+        grid.getStyleClass().add("occasion");
+        grid.field(form.at()).line(Texts.of("pours.which.guests"), form.guests(), form.each());
+        choices.getStyleClass().add("pour-choices");
+        getChildren().addAll(title, grid, choices);
+        form.occasionProperty().addListener((property, before, after) -> fill());
+        context.forecasts().outlookProperty().addListener((property, before, after) -> fill());
+        fill();
+    }
+
+    private void fill() {
+        choices.getChildren().clear();
+        Optional<OccasionForm.Occasion> occasion = form.occasionProperty().get();
+        if (occasion.isEmpty()) {
+            return;
+        }
+        List<ServingChoice> all = model.choices(occasion.get());
+        if (all.isEmpty()) {
+            Label none = new Label(Texts.of("pours.which.none"));
+            none.getStyleClass().add("faint");
+            choices.getChildren().add(none);
+        }
+        int shown = showsAll ? all.size() : Math.min(SHOWN_AT_FIRST, all.size());
+        for (int i = 0; i < shown; i++) {
+            choices.getChildren().add(row(i + 1, all.get(i), occasion.get()));
+        }
+        if (shown < all.size()) {
+            Button more = new Button(Texts.of("pours.which.more", all.size() - shown));
+            more.getStyleClass().add("quiet");
+            more.setOnAction(event -> {
+                showsAll = true;
+                fill();
+            });
+            choices.getChildren().add(more);
+        }
+    }
+
+    private Node row(int rank, ServingChoice choice, OccasionForm.Occasion occasion) {
+        Label name = new Label(Texts.of("pours.which.rank", rank, choice.name()));
+        name.getStyleClass().add("tonight-what");
+        Label reasons = new Label(String.join(" · ", choice.reasons()));
+        reasons.getStyleClass().add("faint");
+        reasons.setWrapText(true);
+        reasons.setMinHeight(Region.USE_PREF_SIZE);
+        VBox words = new VBox(1, name, reasons);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        Button plan = new Button(Texts.of("pours.which.plan"));
+        plan.setId("plan-" + choice.batchId());
+        plan.setMinWidth(Region.USE_PREF_SIZE);
+        plan.getStyleClass().add("quiet");
+        plan.setAccessibleText(Texts.of("pours.which.plan-sentence", choice.name()));
+        plan.setDisable(choice.free() == 0);
+        plan.setOnAction(event -> context.editors()
+                .addServing(new ServingForm.Wish(
+                        Optional.of(choice.batchId()),
+                        Math.max(1, Math.min(choice.free(), occasion.bottles())),
+                        Optional.of(occasion.at()))));
+        HBox row = new HBox(8, words, plan);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("pour-choice");
+        return row;
+    }
+}

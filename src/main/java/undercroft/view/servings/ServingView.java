@@ -1,0 +1,188 @@
+package undercroft.view.servings;
+
+import java.time.Instant;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import undercroft.app.servings.ServingPage;
+import undercroft.app.servings.ServingsViewModel;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Serving;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
+import undercroft.outlook.serving.Concern;
+import undercroft.outlook.serving.ServingPlan;
+import undercroft.picture.ChillPicture;
+import undercroft.view.kit.AlertSign;
+import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotsView;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
+
+/** The pour that is chosen: when to do what, what stands in the way, the beer's temperature, how to pour it. */
+final class ServingView extends ScrollPane {
+    private final ServingsViewModel model;
+    private final WindowContext context;
+    private final VBox page = new VBox();
+    private final PlotsView plots;
+    private String shownServing = "";
+
+    ServingView(ServingsViewModel model, WindowContext context) {
+        this.model = model;
+        this.context = context;
+        plots = new PlotsView(second -> Wording.of(outlook()).dayAndTime(Instant.ofEpochSecond(second)));
+        plots.setMinHeight(240);
+        plots.setPrefHeight(300);
+        VBox.setVgrow(plots, Priority.ALWAYS);
+        page.getStyleClass().add("batch-page");
+        setContent(page);
+        setFitToWidth(true);
+        setFitToHeight(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        setFocusTraversable(false);
+        getStyleClass().add("batch");
+        model.pageProperty().addListener((property, before, after) -> fill());
+        context.dark().addListener((property, before, after) -> fill());
+        fill();
+    }
+
+    private CellarOutlook outlook() {
+        return context.forecasts().outlookProperty().get();
+    }
+
+    private void fill() {
+        page.getChildren().clear();
+        Optional<ServingPage> shown = model.pageProperty().get();
+        if (shown.isEmpty()) {
+            page.getChildren().add(nothing());
+            return;
+        }
+        ServingPage serving = shown.get();
+        page.getChildren().addAll(titleRow(serving), wrapped(serving.headline(), "headline", "pour-headline"));
+        for (Concern concern : serving.concerns()) {
+            page.getChildren().add(concern(concern));
+        }
+        page.getChildren().add(figures(serving));
+        if (ChillPicture.exists(serving.plan())) {
+            draw(serving.plan());
+            page.getChildren().add(plots);
+        }
+        page.getChildren().add(wrapped(serving.why(), "faint", "pour-why"));
+        if (!serving.plan().serving().note().isEmpty()) {
+            page.getChildren().add(wrapped(serving.plan().serving().note(), "pour-note", "pour-note"));
+        }
+        Label title = new Label(Texts.of("pours.pouring.title"));
+        title.getStyleClass().add("tonight-what");
+        VBox note = new VBox(2, title, wrapped(ServingPlan.POURING_NOTE, "pour-how", "pour-how"));
+        note.getStyleClass().add("pour-pouring");
+        page.getChildren().add(note);
+    }
+
+    private void draw(ServingPlan plan) {
+        CellarOutlook outlook = outlook();
+        plots.setPalette(Looks.palette(context.dark().get()));
+        plots.show(
+                ChillPicture.of(
+                        plan,
+                        outlook.cellar().zone(),
+                        outlook.cellar().settings().units(),
+                        outlook.at()),
+                plan.serving().id().equals(shownServing));
+        shownServing = plan.serving().id();
+    }
+
+    private Node titleRow(ServingPage shown) {
+        Label name = new Label(shown.title());
+        name.getStyleClass().add("batch-title");
+        name.setId("pour-title");
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(name, Priority.ALWAYS);
+        Serving serving = shown.plan().serving();
+        HBox row = new HBox(
+                name,
+                action("pour-take", "pours.action.take", () -> take(shown.plan())),
+                action("pour-edit", "pours.action.edit", () -> context.editors().editServing(serving)),
+                action("pour-remove", "pours.action.remove", () -> model.remove(serving)));
+        row.getStyleClass().add("batch-title-row");
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    /** Opens the bottles of the pour, once it is poured. */
+    private void take(ServingPlan plan) {
+        Cellar cellar = context.workspace().getCellar();
+        Batch batch = cellar.batch(plan.serving().batchId());
+        Lot lot = plan.chilling()
+                .map(chilling -> batch.lot(chilling.lotId()))
+                .orElse(batch.lots().get(0));
+        context.editors().draw(batch, lot);
+    }
+
+    private Button action(String id, String key, Runnable act) {
+        Button button = new Button(Texts.of(key));
+        button.setId(id);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.getStyleClass().add("quiet");
+        button.setOnAction(event -> context.faults().guard(act));
+        return button;
+    }
+
+    private static Node concern(Concern concern) {
+        Label sentence = new Label(concern.sentence());
+        sentence.setWrapText(true);
+        sentence.setMinHeight(Region.USE_PREF_SIZE);
+        HBox.setHgrow(sentence, Priority.ALWAYS);
+        HBox line = new HBox(12, new AlertSign(concern.alert()), sentence);
+        line.getStyleClass().addAll("caution", AlertSign.styleClass(concern.alert()));
+        line.setAccessibleText(
+                Texts.of("pours.concern.sentence", concern.alert().label(), concern.sentence()));
+        return line;
+    }
+
+    private static Node figures(ServingPage shown) {
+        HBox figures = new HBox();
+        figures.getStyleClass().add("pour-figures");
+        for (ServingPage.Figure figure : shown.figures()) {
+            Label name = styled(figure.label(), "figure-name");
+            Label value = styled(figure.value(), "figure-value");
+            value.setId("pour-figure-" + figure.id());
+            Label detail = wrapped(figure.detail(), "figure-detail", "pour-detail-" + figure.id());
+            VBox tile = new VBox(1, name, value, detail);
+            tile.setPrefWidth(160);
+            HBox.setHgrow(tile, Priority.ALWAYS);
+            figures.getChildren().add(tile);
+        }
+        return figures;
+    }
+
+    private Node nothing() {
+        Label title = styled(Texts.of("pours.empty.title"), "empty-title");
+        Label text = wrapped(Texts.of("pours.empty.text"), "empty-text", "pours-empty");
+        VBox note = new VBox(8, title, text);
+        note.getStyleClass().add("empty-note");
+        return note;
+    }
+
+    private static Label styled(String words, String styleClass) {
+        Label label = new Label(words);
+        label.getStyleClass().add(styleClass);
+        return label;
+    }
+
+    private static Label wrapped(String words, String styleClass, String id) {
+        Label label = styled(words, styleClass);
+        label.setId(id);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+}

@@ -1,0 +1,183 @@
+package undercroft.view.shelf;
+
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.controlsfx.control.PopOver;
+import undercroft.app.shelf.ToDoViewModel;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.view.kit.AlertSign;
+import undercroft.view.kit.Popovers;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
+
+/** The short list of what to do, in one strip; what does not fit opens from a button. */
+public final class ToDoView extends HBox {
+    private static final double LEAST_WIDTH_A_LINE = 300;
+    private static final double TITLE_AND_MORE = 210;
+
+    private final ToDoViewModel model;
+    private final ToDoActions actions;
+    private final WindowContext context;
+    private int shownWidth;
+
+    public ToDoView(ToDoViewModel model, WindowContext context, ToDoActions actions) {
+        this.model = model;
+        this.context = context;
+        this.actions = actions;
+        getStyleClass().add("tonight");
+        setId("tonight");
+        setAlignment(Pos.CENTER_LEFT);
+        model.linesProperty().addListener((property, before, after) -> fill());
+        context.forecasts().outlookProperty().addListener((property, before, after) -> {
+            if (before == null) {
+                fill();
+            }
+        });
+        widthProperty().addListener((property, before, after) -> {
+            if (room() != shownWidth) {
+                fill();
+            }
+        });
+        fill();
+    }
+
+    private int room() {
+        return Math.max(1, Math.min(5, (int) ((getWidth() - TITLE_AND_MORE) / LEAST_WIDTH_A_LINE)));
+    }
+
+    private void fill() {
+        List<ToDoViewModel.Line> lines = model.linesProperty().get();
+        shownWidth = room();
+        CellarOutlook outlook = context.forecasts().outlookProperty().get();
+        if (outlook == null) {
+            getChildren().setAll(working());
+            return;
+        }
+        getChildren().setAll(title(lines.size()));
+        if (lines.isEmpty()) {
+            getChildren().add(nothing());
+        }
+        for (ToDoViewModel.Line line : lines.subList(0, Math.min(shownWidth, lines.size()))) {
+            Button button = button(line);
+            HBox.setHgrow(button, Priority.ALWAYS);
+            getChildren().addAll(button, menu(line));
+        }
+        if (lines.size() > shownWidth || model.putAwayProperty().get() > 0) {
+            getChildren().add(more(lines.subList(Math.min(shownWidth, lines.size()), lines.size())));
+        }
+    }
+
+    private static Node title(int count) {
+        Label title = new Label(Texts.of("tonight.title"));
+        title.getStyleClass().add("section-title");
+        Label sum = new Label(Texts.counted("tonight.count", count));
+        sum.getStyleClass().add("faint");
+        VBox box = new VBox(title, sum);
+        box.getStyleClass().add("tonight-title");
+        box.setMinWidth(USE_PREF_SIZE);
+        return box;
+    }
+
+    /** Before the first outlook nothing is known, least of all that all is well. */
+    private static Node working() {
+        Label working = new Label(Texts.of("tonight.working"));
+        working.getStyleClass().addAll("faint", "tonight-title");
+        working.setMinHeight(44);
+        return working;
+    }
+
+    private static Node nothing() {
+        Label what = new Label(Texts.of("tonight.none.what"));
+        what.getStyleClass().add("tonight-what");
+        Label why = new Label(Texts.of("tonight.none.why"));
+        why.getStyleClass().add("faint");
+        HBox line = new HBox(10, new AlertSign(Alert.CLEAR), new VBox(what, why));
+        line.setAlignment(Pos.CENTER_LEFT);
+        line.getStyleClass().add("tonight-nothing");
+        return line;
+    }
+
+    private Button button(ToDoViewModel.Line line) {
+        Label what = new Label(line.what());
+        what.getStyleClass().add("tonight-what");
+        Label why =
+                new Label(line.when().isEmpty() ? line.why() : Texts.of("words.list.joint", line.when(), line.why()));
+        why.getStyleClass().add("faint");
+        HBox content = new HBox(10, new AlertSign(line.alert()), new VBox(what, why));
+        content.setAlignment(Pos.CENTER_LEFT);
+        Button button = new Button(null, content);
+        button.getStyleClass().add("tonight-line");
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setPrefWidth(LEAST_WIDTH_A_LINE - 20);
+        button.setMinWidth(120);
+        button.setAlignment(Pos.CENTER_LEFT);
+        button.setAccessibleText(Texts.of("tonight.line.sentence", line.alert().label(), line.what(), why.getText()));
+        button.setTooltip(new Tooltip(button.getAccessibleText()));
+        button.setOnAction(event -> actions.open(line));
+        return button;
+    }
+
+    private Button menu(ToDoViewModel.Line line) {
+        Button menu = new Button(Texts.of("tonight.line.menu"));
+        menu.setMinWidth(USE_PREF_SIZE);
+        menu.getStyleClass().addAll("quiet", "tonight-menu");
+        menu.setAccessibleText(Texts.of("tonight.line.menu-sentence", line.what()));
+        menu.setTooltip(new Tooltip(menu.getAccessibleText()));
+        menu.setOnAction(event -> {
+            Hide hide = new Hide();
+            hide.content = actions.card(line, hide);
+            Popovers.show(
+                    menu,
+                    hide.content,
+                    PopOver.ArrowLocation.TOP_RIGHT,
+                    context.dark().get());
+        });
+        return menu;
+    }
+
+    /** Closes the popover a node stands in. */
+    private static final class Hide implements Runnable {
+        private Node content;
+
+        @Override
+        public void run() {
+            content.getScene().getWindow().hide();
+        }
+    }
+
+    private Button more(List<ToDoViewModel.Line> rest) {
+        Button more = new Button(
+                rest.isEmpty() ? Texts.of("tonight.away.button") : Texts.of("tonight.more.button", rest.size()));
+        more.setId("tonight-more");
+        more.setMinWidth(USE_PREF_SIZE);
+        more.getStyleClass().add("quiet");
+        more.setOnAction(event -> {
+            VBox list = new VBox(10);
+            Hide hide = new Hide();
+            hide.content = list;
+            rest.forEach(line -> list.getChildren().add(actions.card(line, hide)));
+            int away = model.putAwayProperty().get();
+            if (away > 0) {
+                Button back = new Button(Texts.counted("tonight.away.back", away));
+                back.setId("tonight-back");
+                back.getStyleClass().add("quiet");
+                back.setOnAction(chosen -> {
+                    hide.run();
+                    model.bringBack();
+                });
+                list.getChildren().add(back);
+            }
+            Popovers.show(
+                    more, list, PopOver.ArrowLocation.TOP_RIGHT, context.dark().get());
+        });
+        return more;
+    }
+}

@@ -1,0 +1,84 @@
+package undercroft.app.form.cellar;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import undercroft.app.form.FormSamples;
+import undercroft.catalogue.BottleType;
+import undercroft.catalogue.Sugar;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Lot;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.UnitSystem;
+
+class SettingsFormTest {
+    private static final Cellar CELLAR = FormSamples.CELLAR;
+
+    private static BottleForm bottle(SettingsForm settings) {
+        BottleForm form = new BottleForm(settings.draft(), Optional.empty());
+        FormSamples.type(form, "bottle-name", "Tall flask");
+        FormSamples.type(form, "bottle-fill", "0.6 L");
+        FormSamples.type(form, "bottle-brimful", "625");
+        FormSamples.type(form, "bottle-weight", "410");
+        FormSamples.type(form, "bottle-diameter", "7.4 cm");
+        return form;
+    }
+
+    @Test
+    void anOwnBottleCountsOnceTheSettingsAreSaved() {
+        SettingsForm settings = new SettingsForm(CELLAR);
+        BottleForm asked = bottle(settings);
+        assertTrue(asked.canSave());
+        settings.change(asked::applyTo);
+        FormSamples.type(settings, "settings-altitude", "1000 ft");
+
+        Cellar saved = settings.applyTo(CELLAR);
+
+        BottleType made = saved.bottleType("tall-flask");
+        assertEquals(600, made.fillMillilitres());
+        assertEquals(74, made.bodyMillimetres());
+        assertEquals(304.8, saved.settings().altitudeMetres(), 1e-9);
+        assertEquals(UnitSystem.METRIC, saved.settings().units());
+    }
+
+    @Test
+    void anOwnBottleInUseStays() {
+        SettingsForm settings = new SettingsForm(CELLAR);
+        settings.change(bottle(settings)::applyTo);
+        Cellar saved = settings.applyTo(CELLAR);
+        Lot lot = FormSamples.lot();
+        Lot inFlask = new Lot(lot.id(), "tall-flask", lot.colour(), lot.count(), 600, false, lot.stays(), lot.draws());
+        Cellar used = saved.withBatch(FormSamples.batch().withLot(inFlask));
+
+        SettingsForm again = new SettingsForm(used);
+        InvalidInput fault = assertThrows(InvalidInput.class, () -> again.remove(used.bottleType("tall-flask")));
+
+        assertTrue(fault.what().contains(FormSamples.batch().name()));
+        new SettingsForm(saved).remove(saved.bottleType("tall-flask"));
+    }
+
+    @Test
+    void aSugarComesFromItsLabelAndBackAgain() {
+        SugarForm form = new SugarForm(CELLAR, Optional.empty());
+        FormSamples.type(form, "sugar-name", "Beet syrup");
+        FormSamples.type(form, "sugar-percent", "66.5");
+        Cellar saved = form.applyTo(CELLAR);
+        Sugar made = saved.sugar("beet-syrup");
+
+        // Two molecules of ethanol and two of CO2 from each hexose, four of each from a disaccharide: 4 x 44.01 /
+        // 342.30.
+        assertEquals(0.665 * 0.5143, made.yield().median(), 1e-4);
+        SugarForm again = new SugarForm(saved, Optional.of(made));
+        assertEquals(saved, again.applyTo(saved));
+    }
+
+    @Test
+    void theSettingsComeBackAsTheyWere() {
+        assertEquals(CELLAR, new SettingsForm(CELLAR).applyTo(CELLAR));
+        assertEquals(List.of(), CELLAR.ownBottles());
+    }
+}

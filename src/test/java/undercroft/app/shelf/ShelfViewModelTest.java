@@ -1,0 +1,130 @@
+package undercroft.app.shelf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import javafx.beans.property.SimpleObjectProperty;
+import org.junit.jupiter.api.Test;
+import undercroft.catalogue.Cover;
+import undercroft.cellar.Cellar;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.OutlookSamples;
+import undercroft.outlook.lot.Alert;
+
+class ShelfViewModelTest {
+    private final Cellar cellar = OutlookSamples.cellar();
+    private final SimpleObjectProperty<CellarOutlook> outlook =
+            new SimpleObjectProperty<>(OutlookSamples.outlook(cellar, OutlookSamples.NOW));
+    private final ShelfViewModel model = new ShelfViewModel(outlook);
+
+    private ShelfPlan plan() {
+        return model.planProperty().get();
+    }
+
+    private ShelfPlan.Crate crate(String key) {
+        return plan().crates().stream()
+                .filter(each -> each.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> keys(List<ShelfPlan.Crate> crates) {
+        return crates.stream().map(ShelfPlan.Crate::key).toList();
+    }
+
+    @Test
+    void aBatchInTwoPlacesHasACrateOnEachPlank() {
+        assertEquals(21, crate("heron@cupboard").left());
+        assertEquals(4, crate("heron@fridge").left());
+        assertEquals("lot-2", crate("heron@fridge").lotId());
+    }
+
+    @Test
+    void lotsInOnePlaceShareACrateWithARackEach() {
+        ShelfPlan.Crate crate = crate("beacon@loft");
+        assertEquals(2, crate.racks().size());
+        assertEquals(30, crate.count());
+        assertEquals(25, crate.left());
+    }
+
+    @Test
+    void whatNeedsAttentionComesFirst() {
+        List<Alert> alerts = plan().planks().get(0).crates().stream()
+                .map(ShelfPlan.Crate::alert)
+                .toList();
+        assertEquals(Alert.ACT, alerts.get(0));
+        assertEquals("beacon@loft", model.chosenProperty().get().key());
+        assertEquals(
+                "fridge",
+                plan().planks().get(2).placeId(),
+                "a plank with something to watch stands above one where all is well");
+    }
+
+    @Test
+    void byPlaceKeepsTheOrderOfTheCellar() {
+        model.orderProperty().set(ShelfPlan.Order.PLACE);
+        assertEquals(
+                List.of("loft", "cupboard", "sill", "fridge"),
+                plan().planks().stream().map(ShelfPlan.Plank::placeId).toList());
+    }
+
+    @Test
+    void byAgePutsTheOldestFirst() {
+        model.orderProperty().set(ShelfPlan.Order.AGE);
+        assertEquals("summer@fridge", plan().planks().get(0).crates().get(0).key());
+    }
+
+    @Test
+    void plannedAndEmptyBatchesStandApart() {
+        assertEquals(List.of("lantern"), keys(plan().planned()));
+        assertEquals(List.of("orchard@cupboard"), keys(plan().gone()));
+    }
+
+    @Test
+    void theArrowsWalkTheShelfAndStopAtItsEnds() {
+        model.move(ShelfViewModel.Step.PREVIOUS);
+        assertEquals("beacon@loft", model.chosenProperty().get().key());
+        model.move(ShelfViewModel.Step.NEXT);
+        assertEquals("larch@loft", model.chosenProperty().get().key());
+        model.move(ShelfViewModel.Step.PLANK_DOWN);
+        assertEquals("fenland@sill", model.chosenProperty().get().key(), "a shorter plank takes its last crate");
+        model.move(ShelfViewModel.Step.LAST);
+        assertEquals("lantern", model.chosenProperty().get().key(), "hidden empties are not walked");
+    }
+
+    @Test
+    void aTaskForABatchThatIsGoneBringsItBackToTheShelf() {
+        model.chooseBatch("orchard");
+        assertTrue(model.showsGoneProperty().get());
+        assertEquals("orchard@cupboard", model.chosenProperty().get().key());
+    }
+
+    @Test
+    void theChoiceStaysWithItsBatchWhenTheBottlesMove() {
+        model.choose(crate("quarry@cupboard"));
+        Cellar moved = cellar.withBatch(cellar.batch("quarry")
+                .withLot(cellar.batch("quarry")
+                        .lot("lot-1")
+                        .movedTo("fridge", OutlookSamples.NOW.minusSeconds(60), Cover.NONE)));
+        outlook.set(OutlookSamples.outlook(moved, OutlookSamples.NOW));
+        assertEquals("quarry@fridge", model.chosenProperty().get().key());
+    }
+
+    @Test
+    void anEmptyCellarHasNothingToChoose() {
+        outlook.set(OutlookSamples.outlook(cellar.withBatches(List.of()), OutlookSamples.NOW));
+        assertTrue(plan().crates().isEmpty());
+        assertNull(model.chosenProperty().get());
+        model.move(ShelfViewModel.Step.NEXT);
+        assertNull(model.chosenProperty().get());
+    }
+
+    @Test
+    void aCrateSaysEverythingToThoseWhoHearIt() {
+        assertEquals(
+                "Quarry Porter in Stair cupboard: ready · 2.3 vol, 18 left, all well",
+                crate("quarry@cupboard").sentence());
+    }
+}
