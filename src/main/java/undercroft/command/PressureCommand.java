@@ -163,12 +163,11 @@ final class PressureCommand extends AnswerCommand {
                 console().messages().name(type),
                 words().bars(gauge),
                 words().barWorst(upperEstimate));
-        double heatLimit =
-                switch (heat.reach()) {
-                    case NOT_REACHED -> Double.POSITIVE_INFINITY;
-                    case BEYOND_WHEN_COLD -> -1;
-                    case PRESSURE, LIQUID_FULL -> heat.celsius();
-                };
+        double heatLimit = switch (heat.reach()) {
+            case NOT_REACHED -> Double.POSITIVE_INFINITY;
+            case BEYOND_WHEN_COLD -> -1;
+            case PRESSURE, LIQUID_FULL -> heat.celsius();
+        };
         answer.say(
                 "command.pressure.limit",
                 words().barLimit(limits.workingPressureBar()),

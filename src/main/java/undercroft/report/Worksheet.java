@@ -65,12 +65,11 @@ public final class Worksheet {
     }
 
     private void verdict() {
-        String key =
-                switch (day.unfinished().verdict()) {
-                    case GO -> "worksheet.verdict.go";
-                    case WAIT -> "worksheet.verdict.wait";
-                    case UNKNOWN -> "worksheet.verdict.unknown";
-                };
+        String key = switch (day.unfinished().verdict()) {
+            case GO -> "worksheet.verdict.go";
+            case WAIT -> "worksheet.verdict.wait";
+            case UNKNOWN -> "worksheet.verdict.unknown";
+        };
         page.open("div", "verdict")
                 .element("p", words.of(key, words.of(day.unfinished().reason())));
         day.atStake().ifPresent(stake -> page.element("p", words.of(stake)));
@@ -162,12 +161,11 @@ public final class Worksheet {
             values.add(words.bars(warmth.gaugeBar()));
         }
         head.add(words.of("worksheet.head.limit"));
-        double heat =
-                switch (weakest.heatLimit().reach()) {
-                    case NOT_REACHED -> Double.POSITIVE_INFINITY;
-                    case BEYOND_WHEN_COLD -> -1;
-                    case PRESSURE, LIQUID_FULL -> weakest.heatLimit().celsius();
-                };
+        double heat = switch (weakest.heatLimit().reach()) {
+            case NOT_REACHED -> Double.POSITIVE_INFINITY;
+            case BEYOND_WHEN_COLD -> -1;
+            case PRESSURE, LIQUID_FULL -> weakest.heatLimit().celsius();
+        };
         values.add(words.of(
                 "worksheet.limit", words.barLimit(weakest.limits().workingPressureBar()), words.heatLimit(heat)));
         page.row("th", head).row("td", values).close("table");

@@ -99,11 +99,11 @@ public record DaySheet(BottlingDay day, QuantityFormat words) {
                 .map(weakest -> {
                     HeatLimit limit = weakest.heatLimit();
                     return switch (limit.reach()) {
-                        case NOT_REACHED -> words.of(
-                                "bottling.heat.none", weakest.bottle(), words.heatLimit(Double.POSITIVE_INFINITY));
+                        case NOT_REACHED ->
+                            words.of("bottling.heat.none", weakest.bottle(), words.heatLimit(Double.POSITIVE_INFINITY));
                         case BEYOND_WHEN_COLD -> words.of("bottling.heat.cold", weakest.bottle());
-                        case PRESSURE, LIQUID_FULL -> words.of(
-                                "bottling.heat.limit", words.celsiusLimit(limit.celsius()), weakest.bottle());
+                        case PRESSURE, LIQUID_FULL ->
+                            words.of("bottling.heat.limit", words.celsiusLimit(limit.celsius()), weakest.bottle());
                     };
                 })
                 .orElse("");

@@ -36,18 +36,20 @@ public record Rail(PlanForm form, QuantityFormat words) {
     private State state(BottlingPage screen, BottlingDay day) {
         double target = day.plan().filling().wish().targetVolumes();
         return switch (screen) {
-            case BEER -> State.of(
-                    words.of("bottling.rail.beer", words.litres(day.order().bottleLitres())));
+            case BEER ->
+                State.of(words.of("bottling.rail.beer", words.litres(day.order().bottleLitres())));
             case BOTTLES -> bottles(day);
             case CARBONATION -> carbonation(day, target);
-            case SUGAR -> State.of(
-                    day.sugar().dose().notNeeded()
-                            ? words.of("bottling.rail.no-sugar")
-                            : words.weighed(day.sugar().weighGrams()));
+            case SUGAR ->
+                State.of(
+                        day.sugar().dose().notNeeded()
+                                ? words.of("bottling.rail.no-sugar")
+                                : words.weighed(day.sugar().weighGrams()));
             case GO_OR_WAIT -> verdict(day.unfinished().verdict());
-            case CLEAN -> State.of(words.messages()
-                    .name(day.plan().filling().wash().sanitiser())
-                    .replaceAll(" \\(.*", ""));
+            case CLEAN ->
+                State.of(words.messages()
+                        .name(day.plan().filling().wash().sanitiser())
+                        .replaceAll(" \\(.*", ""));
             case THE_DAY -> list(Checklist.of(day));
             case CAP -> day.mayGoOn() ? State.NOTHING : new State(Alert.ACT, words.of("bottling.rail.not-yet"));
         };

@@ -9,8 +9,8 @@ import javafx.scene.layout.VBox;
 import undercroft.app.bottling.CappingForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
-import undercroft.view.kit.form.FormGrid;
 import undercroft.quantity.Phrase;
+import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
 /** What was really done; then the batch goes to the shelf. */

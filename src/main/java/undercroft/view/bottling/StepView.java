@@ -94,8 +94,9 @@ final class StepView extends HBox {
         QuantityFormat words = context.model().words();
         VBox text = new VBox(1, Labels.of(words.of(step.words()), "step-words"));
         step.oxygen().ifPresent(habit -> text.getChildren().add(Labels.of(words.of(habit), "step-oxygen")));
-        step.caution().ifPresent(caution -> text.getChildren()
-                .add(Labels.of(Texts.of("bottling.step.caution", words.of(caution)), "step-caution")));
+        step.caution()
+                .ifPresent(caution -> text.getChildren()
+                        .add(Labels.of(Texts.of("bottling.step.caution", words.of(caution)), "step-caution")));
         text.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(text, Priority.ALWAYS);
         return List.of(box, text);
