@@ -22,6 +22,7 @@ import undercroft.cellar.BottleStock;
 import undercroft.cellar.DatedGravity;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.English;
 
 class BottlingDayTest {
     private static final BottleStock LONGNECKS = stock("longneck-330", 60);
@@ -49,7 +50,7 @@ class BottlingDayTest {
         assertEquals(Verdict.WAIT, day.unfinished().verdict());
         assertEquals(1.0, day.unfinished().extraVolumes().median(), 0.05);
         assertFalse(day.mayGoOn());
-        assertTrue(day.atStake().orElseThrow().contains("1.0 volumes"));
+        assertTrue(English.of(day.atStake().orElseThrow()).contains("about 1 vol more"));
     }
 
     @Test
@@ -60,17 +61,18 @@ class BottlingDayTest {
     }
 
     /**
-     * Worked example of a 500 mL bottle with 20 mL headspace at 2.5 volumes, capped at 20 °C, beer factor 0.95: between 2.67
-     * (air in solution) and 3.04 bar gauge (air kept) at 20 °C, 3.67 at 30 °C best and 4.78 at 40 °C (computed in another
-     * program from Weiss 1974).
+     * A 500 mL bottle with 20 mL headspace at 2.5 volumes, capped at 20 °C over air, beer factor 0.95, between all air in
+     * solution and all of it kept, at 20, 30 and 40 °C: Weiss 1974 and Henry's law for air, computed for this project with
+     * another program, unpublished. The upper estimate is the strongest bottle's.
      */
     @ParameterizedTest
-    @CsvSource({"1, 2.67", "2, 3.67", "3, 4.78"})
-    void pressuresFollowTheWorkedExample(int index, double bar) {
+    @CsvSource({"1, 2.67, 3.04", "2, 3.67, 4.06", "3, 4.78, 5.20"})
+    void pressuresFollowTheWorkedExample(int index, double dissolved, double kept) {
         BottlingDay day = day(plan(2.5, "sucrose", stock("returnable-500", 60)));
         BottlePressure pressure = day.weakest().orElseThrow();
-        assertEquals(bar, pressure.warmths().get(index).gaugeBar().median(), 0.05);
-        assertTrue(pressure.warmths().get(index).gaugeBar().high() > bar + 0.37);
+        double median = pressure.warmths().get(index).gaugeBar().median();
+        assertTrue(median > dissolved && median < kept, "median " + median);
+        assertTrue(pressure.warmths().get(index).gaugeBar().high() > kept);
     }
 
     /** Glass for fizzy drinks: not above 4.7 bar (British Glass TEC 7); class of a clean crown bottle here. */
@@ -92,15 +94,15 @@ class BottlingDayTest {
     }
 
     @Test
-    void aTargetAboveTheWeakestBottleIsRefusedWithTheHighestSafeOne() {
+    void aTargetAboveTheWeakestBottleIsRefusedWithTheHighestWithinTheLimit() {
         BottleStock worn = new BottleStock("longneck-330", GlassColour.AMBER, true, 20);
         BottlingDay day = day(plan(3.3, "sucrose", stock("sparkling-750", 10), worn));
         assertFalse(day.mayGoOn());
         assertEquals(1, day.refusals().size());
         double highest = day.highestTargetVolumes().orElseThrow();
-        assertTrue(day.refusals()
-                .get(0)
-                .contains(String.format("safe target is %d.%d", (int) highest, (int) (highest * 10) % 10)));
+        assertTrue(English.of(day.refusals().get(0))
+                .contains(String.format(
+                        "target within the limit (estimate) is %d.%d vol", (int) highest, (int) (highest * 10) % 10)));
         assertEquals(3.5, day.weakest().orElseThrow().limits().workingPressureBar());
         BottlingDay lower = day(plan(Math.floor(highest * 10) / 10, "sucrose", stock("sparkling-750", 10), worn));
         assertTrue(lower.mayGoOn());
@@ -113,7 +115,7 @@ class BottlingDayTest {
             BottlingDay day = day(plan(target, "sucrose", stock(bottle, 30)));
             assertFalse(day.mayGoOn());
             assertEquals(0, day.order().filled());
-            assertTrue(day.refusals().get(0).contains("not a pressure bottle"));
+            assertTrue(English.of(day.refusals().get(0)).contains("not a pressure bottle"));
         }
     }
 
@@ -122,28 +124,26 @@ class BottlingDayTest {
         double sucrose =
                 day(plan(2.2, "sucrose", LONGNECKS)).highestTargetVolumes().orElseThrow();
         double honey = day(plan(2.2, "honey", LONGNECKS)).highestTargetVolumes().orElseThrow();
-        assertTrue(honey < sucrose - 0.1);
+        assertTrue(honey < sucrose - 0.05);
     }
 
     @Test
-    void aYeastThatEatsDextrinsRaisesOnlyTheSafetyEstimate() {
+    void aYeastThatEatsDextrinsRaisesThePressureAndLowersTheLimit() {
         FillingPlan filling = plan(2.2, "sucrose", LONGNECKS);
         Beer beer = Days.beer(20, OptionalDouble.of(1.010));
         BottlePressure plain = day(filling).weakest().orElseThrow();
         BottlePressure wild = BottlingDay.of(resolved(beer, Days.DIASTATIC, filling))
                 .weakest()
                 .orElseThrow();
-        assertEquals(
-                plain.warmths().get(1).gaugeBar().median(),
-                wild.warmths().get(1).gaugeBar().median(),
-                1e-9);
+        assertTrue(wild.warmths().get(1).gaugeBar().median()
+                > plain.warmths().get(1).gaugeBar().median() + 1);
         assertTrue(wild.heatLimit().celsius() < plain.heatLimit().celsius() - 5);
     }
 
     @Test
-    void unfinishedBeerWithoutAnySafeTargetIsRefusedAsSuch() {
+    void unfinishedBeerForWhichNoTargetStaysWithinTheLimitIsRefusedAsSuch() {
         BottlingDay day = day(with(plan(1.0, "sucrose", LONGNECKS), 1.020, 1.020));
-        assertTrue(day.refusals().get(0).contains("no target is safe"));
+        assertTrue(English.of(day.refusals().get(0)).contains("no target stays within the limit"));
         assertEquals(0, day.highestTargetVolumes().orElseThrow());
     }
 
@@ -191,7 +191,8 @@ class BottlingDayTest {
     @Test
     void clearGlassAndABitterBeerAskForABox() {
         BottlingDay clear = day(plan(2.4, "sucrose", new BottleStock("longneck-330", GlassColour.FLINT, false, 60)));
-        assertTrue(clear.notes().stream().anyMatch(note -> note.contains("let light in")));
-        assertTrue(day(plan(2.4, "sucrose", LONGNECKS)).notes().stream().noneMatch(note -> note.contains("light in")));
+        assertTrue(clear.notes().stream().anyMatch(note -> note.key().equals("bottling.note.light")));
+        assertTrue(day(plan(2.4, "sucrose", LONGNECKS)).notes().stream()
+                .noneMatch(note -> note.key().equals("bottling.note.light")));
     }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import undercroft.app.form.BooleanField;
@@ -22,6 +23,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.QuantityFormat;
 import undercroft.wording.Texts;
 
 /** What was really done on bottling day; it begins with everything as planned. */
@@ -77,7 +79,7 @@ public final class CappingForm extends Form {
                 "stays");
         cover = add(ChoiceField.of("capping-cover", Texts.of("form.lot.cover"), Cover.class, Cover.CLOSED_BOX));
         habit = add(ChoiceField.of(
-                "capping-habit", Texts.of("form.batch.fill-habit"), FillingMethod.class, FillingMethod.CAREFUL));
+                "capping-habit", Texts.of("form.batch.fill-habit"), FillingMethod.class, FillingMethod.NOT_TOLD));
         cappedAt = add(
                 new DateTimeField("capping-at", Texts.of("form.batch.capped-at"), cellar.zone(), planned.cappedAt()),
                 "cappedAt");
@@ -146,7 +148,9 @@ public final class CappingForm extends Form {
             throw new InvalidInput("may", Texts.of("form.capping.must-say"));
         }
         Batch capped = capping.batch();
-        String told = String.join(" ", capping.differences());
+        QuantityFormat words =
+                QuantityFormat.of(Texts.messages(), current.settings().units(), current.zone());
+        String told = capping.differences().stream().map(words::of).collect(Collectors.joining(" "));
         return current.withBatch(
                 told.isEmpty()
                         ? capped
