@@ -3,7 +3,6 @@ package undercroft.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
 import undercroft.outlook.Wording;
@@ -40,7 +39,7 @@ public final class ShelfJson {
         for (Problem problem : outlook.problems()) {
             problems.addObject().put("where", problem.where()).put("what", problem.what());
         }
-        root.put("caution", Messages.in(Locale.UK).of("caution.estimate"));
+        root.put("caution", Messages.english().of("caution.estimate"));
         return JsonShapes.text(root);
     }
 
