@@ -44,7 +44,7 @@ final class BandOutline {
         return areas;
     }
 
-    private final class Stretch {
+    private static final class Stretch {
         private final boolean dense;
         private final double fromX;
         private final double untilX;
