@@ -2,100 +2,125 @@ package undercroft.report;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Priming;
+import undercroft.cellar.Stay;
+import undercroft.cellar.SugarDose;
+import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.quantity.Check;
-import undercroft.quantity.Temperature;
-import undercroft.quantity.UnitSystem;
+import undercroft.wording.QuantityFormat;
 
 /**
- * What is written on a crate.
+ * What is written on a crate, in words. All of it is of the day of capping: paper cannot change when a reading does, so it
+ * carries no alert, and says of which day its heat limit is.
  *
- * @param batch name of the beer
- * @param bottles how many of which kind are in it
- * @param bottled the day it was capped
- * @param firstTaste the day it is probably ready; empty when it is not in sight
- * @param heatLimit in words
- * @param bestBefore empty when it keeps for more than ten years
+ * @param bottles how many of which kind, and where they stand
+ * @param firstTaste the day it is probably ready, {@code firstTasteRange} the days it may be
+ * @param count bottles in the crate, to be crossed off
+ * @param made the day it was printed
+ * @param link where the batch is found on a published page; empty where none is
  */
-public record CrateLabel(
+record CrateLabel(
         String batch,
+        String beer,
         String bottles,
-        LocalDate bottled,
-        Optional<LocalDate> firstTaste,
+        String firstTaste,
+        String firstTasteRange,
+        String bestBefore,
         String heatLimit,
-        Optional<LocalDate> bestBefore) {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-    private static final String STYLE = "@page{size:A4 portrait;margin:10mm}"
-            + "body{font:11pt/1.3 Inter,'Helvetica Neue',Arial,sans-serif;color:#111;background:#fff;margin:0}"
-            + ".label{display:inline-block;box-sizing:border-box;width:92mm;height:64mm;border:.3mm dashed #111;"
-            + "padding:4mm;margin:0 1mm 2mm 0;vertical-align:top;overflow:hidden;break-inside:avoid}"
-            + "h1{font-size:16pt;line-height:1.1;margin:0 0 1mm;max-height:12.5mm;overflow:hidden}p{margin:0}"
-            + "table{border-collapse:collapse}td{padding:.2mm 3mm .2mm 0;vertical-align:top}";
+        String recipe,
+        int count,
+        String made,
+        Optional<String> link) {
 
-    /**
-     * Labels for all crates of a capped batch, each lot by itself.
-     *
-     * @param bottlesInCrate how many a crate takes, 1 to 100
-     * @param zone of the cellar
-     */
-    public static List<CrateLabel> of(BatchOutlook outlook, int bottlesInCrate, ZoneId zone, UnitSystem units) {
+    /** Labels for every crate of one capped batch, each lot by itself. */
+    static List<CrateLabel> of(
+            CellarOutlook atCapping,
+            BatchOutlook batch,
+            int bottlesInCrate,
+            LocalDate made,
+            Optional<String> address,
+            QuantityFormat words) {
         Check.within("bottlesInCrate", bottlesInCrate, 1, 100);
         List<CrateLabel> labels = new ArrayList<>();
-        for (LotOutlook lot : outlook.lots()) {
+        for (LotOutlook lot : batch.lots()) {
             for (int left = lot.left(); left > 0; left -= bottlesInCrate) {
-                labels.add(new CrateLabel(
-                        outlook.batch().name(),
-                        Math.min(left, bottlesInCrate) + " × "
-                                + lot.pressure().bottle().label(),
-                        day(outlook.batch().cappedAt().orElseThrow(), zone),
-                        lot.ready().median().map(ready -> day(ready, zone)),
-                        heatLimit(lot.pressure().heatLimitCelsius(), units),
-                        lot.ageing().bestBefore()));
+                labels.add(of(atCapping, batch, lot, Math.min(left, bottlesInCrate), made, address, words));
             }
         }
         return labels;
     }
 
-    /** Labels to print and cut out, eight to an A4 sheet. */
-    public static String page(List<CrateLabel> labels) {
-        String title = labels.isEmpty() ? "Labels" : "Labels: " + labels.get(0).batch();
-        WorksheetHtml page = new WorksheetHtml(title, STYLE);
-        for (CrateLabel label : labels) {
-            page.open("div", "label").element("h1", label.batch()).element("p", label.bottles());
-            page.open("table", "figures");
-            page.row("td", List.of("Bottled", DAY.format(label.bottled())));
-            page.row(
-                    "td",
-                    List.of("First taste", label.firstTaste().map(DAY::format).orElse("not in sight")));
-            page.row("td", List.of("Heat limit", label.heatLimit()));
-            page.row(
-                    "td",
-                    List.of("Best before", label.bestBefore().map(DAY::format).orElse("more than ten years")));
-            page.close("table")
-                    .element("p", "Upright, cool, dark. Under pressure.")
-                    .close("div");
-        }
-        return page.text();
+    private static CrateLabel of(
+            CellarOutlook atCapping,
+            BatchOutlook outlook,
+            LotOutlook lot,
+            int count,
+            LocalDate made,
+            Optional<String> address,
+            QuantityFormat words) {
+        Batch batch = outlook.batch();
+        Stay stay = lot.lot().stays().get(0);
+        return new CrateLabel(
+                batch.name(),
+                words.messages()
+                        .capital(words.of(
+                                "label.beer",
+                                batch.beer().kind(),
+                                words.lean(batch.beer().abvPercent(), 1),
+                                words.day(words.date(batch.cappedAt().orElseThrow())))),
+                words.of(
+                        "label.bottles",
+                        count,
+                        lot.pressure().bottle(),
+                        lot.lot().colour(),
+                        stay.cover(),
+                        atCapping.cellar().place(stay.placeId()).name()),
+                lot.ready().median().map(day -> day(day, words)).orElseGet(() -> words.of("label.first-taste.never")),
+                range(lot, words),
+                lot.ageing().bestBefore().map(words::shortDay).orElseGet(() -> words.of("label.best-before.never")),
+                words.heatLimit(outlook.heatLimitLot().pressure().heatLimitCelsius()),
+                recipe(atCapping, batch, words),
+                count,
+                words.shortDay(made),
+                address.map(page -> page + "#batch-" + batch.id()));
     }
 
-    private static LocalDate day(Instant instant, ZoneId zone) {
-        return instant.atZone(zone).toLocalDate();
+    private static String day(Instant instant, QuantityFormat words) {
+        return words.shortDay(words.date(instant));
     }
 
-    private static String heatLimit(double celsius, UnitSystem units) {
-        if (celsius < 0) {
-            return "over its limit even cold";
+    private static String range(LotOutlook lot, QuantityFormat words) {
+        Optional<Instant> early = lot.ready().early();
+        Instant seenFrom = lot.ready().median().or(() -> early).orElse(Instant.EPOCH);
+        return early.map(first -> lot.ready()
+                        .late()
+                        .map(last -> words.days(first, last, seenFrom))
+                        .orElseGet(() -> words.of("label.first-taste.from", words.day(first, seenFrom))))
+                .orElse("");
+    }
+
+    /** Sugar, target and gravity, as far as they are known. */
+    private static String recipe(CellarOutlook atCapping, Batch batch, QuantityFormat words) {
+        Priming priming = batch.priming();
+        List<String> parts = new ArrayList<>();
+        for (SugarDose dose : priming.doses()) {
+            parts.add(words.of(
+                    "label.recipe.sugar",
+                    words.grams(dose.grams()),
+                    atCapping.cellar().sugar(dose.sugarId()),
+                    words.litres(priming.beerLitres())));
         }
-        return Double.isInfinite(celsius)
-                ? "none in a room"
-                : "never above "
-                        + Temperature.ofCelsius(Math.floor(celsius)).text(units).replace(".0 ", " ");
+        priming.targetVolumes()
+                .ifPresent(target -> parts.add(words.of("label.recipe.target", words.statedVolumes(target))));
+        batch.beer()
+                .expectedFinalGravity()
+                .ifPresent(gravity -> parts.add(words.of("label.recipe.gravity", words.gravity(gravity))));
+        return String.join(" · ", parts);
     }
 }

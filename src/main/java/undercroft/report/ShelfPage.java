@@ -1,9 +1,5 @@
 package undercroft.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
 import undercroft.markup.Markup;
@@ -31,7 +27,7 @@ public final class ShelfPage {
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.empty("meta", "name", "color-scheme", "content", "light dark");
         page.element("title", title);
-        page.style(resource("page.css") + Palette.css()).close("head");
+        page.style(Resources.text("page.css") + Palette.css()).close("head");
         page.open("body");
         header(page, outlook, words);
         page.open("main");
@@ -123,13 +119,5 @@ public final class ShelfPage {
                 "These are estimates and no permission: what the maker of a bottle says, local codes and your own eyes go"
                         + " first.");
         page.close("footer");
-    }
-
-    private static String resource(String name) {
-        try (InputStream stream = ShelfPage.class.getResourceAsStream(name)) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 }

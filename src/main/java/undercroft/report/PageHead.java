@@ -1,0 +1,23 @@
+package undercroft.report;
+
+import java.util.Locale;
+import undercroft.markup.Markup;
+
+/** The head every page and sheet has; none loads anything from elsewhere. */
+final class PageHead {
+    private PageHead() {}
+
+    /** Begins a page up to its open body. */
+    static Markup begin(Locale language, String title, String css) {
+        Markup page = Markup.html();
+        page.open("html", "lang", language.getLanguage(), "xmlns", "http://www.w3.org/1999/xhtml");
+        page.open("head").empty("meta", "charset", "utf-8");
+        page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        page.element("title", title).style(css).close("head");
+        return page.open("body");
+    }
+
+    static String end(Markup page) {
+        return page.close("body").close("html").finished();
+    }
+}
