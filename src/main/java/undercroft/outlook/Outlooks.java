@@ -75,7 +75,7 @@ public final class Outlooks {
                 cellar,
                 batches,
                 places.values().stream().map(place -> place.outlook(at)).toList(),
-                new SpellReviews(places, at, words).of(batches),
+                new SpellReviews(places, at).of(batches),
                 servings,
                 Tasks.of(cellar, batches, servings, at),
                 problems);

@@ -164,21 +164,15 @@ public final class BatchPicture {
         return plot.with(new ThresholdLayer(1, Role.FAINT_INK, ""));
     }
 
-    /** Spells that took a toll on this batch while the lot stood there. */
+    /** Spells that this lot felt. */
     private List<SpellReview> ownSpells() {
         return spells.stream()
-                .filter(spell -> lot.lot()
-                        .stayAt(spell.from())
-                        .placeId()
-                        .equals(spell.place().id()))
                 .filter(spell -> impact(spell).isPresent())
                 .toList();
     }
 
     private Optional<SpellImpact> impact(SpellReview spell) {
-        return spell.impacts().stream()
-                .filter(impact -> impact.batchId().equals(batch.id()))
-                .findFirst();
+        return spell.impact(batch.id(), lot.id());
     }
 
     private String words(SpellReview spell) {

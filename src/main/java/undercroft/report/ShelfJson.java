@@ -16,6 +16,7 @@ import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.outlook.task.Task;
 import undercroft.wording.Headlines;
+import undercroft.wording.SpellWords;
 import undercroft.wording.TaskWords;
 
 /**
@@ -34,7 +35,7 @@ public final class ShelfJson {
         ArrayNode batches = root.putArray("batches");
         outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, outlook, headlines));
         ArrayNode spells = root.putArray("spells");
-        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell));
+        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell, new SpellWords(Wording.of(outlook))));
         ArrayNode servings = root.putArray("pours");
         outlook.servings().forEach(serving -> putServing(servings.addObject(), serving));
         ArrayNode problems = root.putArray("problems");
@@ -109,21 +110,21 @@ public final class ShelfJson {
         }
     }
 
-    private static void putSpell(ObjectNode node, SpellReview spell) {
+    private static void putSpell(ObjectNode node, SpellReview spell, SpellWords words) {
         node.put("place", spell.place().id());
         node.put("from", spell.from().toString());
         node.put("until", spell.until().toString());
         JsonShapes.put(node, "peakCelsius", spell.peakCelsius());
         node.put("kind", spell.warm() ? "WARM" : "COLD");
         ArrayNode impacts = node.putArray("batches");
-        for (SpellImpact impact : spell.impacts()) {
+        for (SpellImpact impact : spell.worstOfEachBatch()) {
             ObjectNode entry = impacts.addObject();
             entry.put("id", impact.batchId());
-            JsonShapes.put(entry, "peakBarGauge", impact.peakBarGauge());
-            JsonShapes.put(entry, "hoursOverWorking", impact.hoursOverWorking());
+            JsonShapes.put(entry, "peakBarGauge", impact.peakGaugeBar());
+            JsonShapes.put(entry, "hoursOverWorking", impact.hoursOverWorkingPressure());
             JsonShapes.put(entry, "shelfDaysCost", impact.shelfDaysCost());
             JsonShapes.put(entry, "carbonationDaysGained", impact.carbonationDaysGained());
-            entry.put("verdict", impact.verdict());
+            entry.put("verdict", words.verdict(spell, impact));
         }
     }
 

@@ -16,6 +16,7 @@ import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
+import undercroft.wording.SpellWords;
 import undercroft.wording.Texts;
 
 /** Writes the page of a spell. */
@@ -29,7 +30,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         Optional<PlaceOutlook> place = outlook.places().stream()
                 .filter(each -> each.place().id().equals(spell.place().id()))
                 .findFirst();
-        Alert alert = spell.impacts().stream().map(SpellImpact::alert).reduce(Alert.CLEAR, Alert::or);
+        Alert alert = spell.alert();
         Optional<PlacePicture> picture = place.map(each -> new PlacePicture(outlook, each));
         return new SpellPage(
                 Texts.of(
@@ -57,7 +58,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
     private static List<String> cautions(SpellReview spell, Alert alert) {
         List<String> cautions = new ArrayList<>();
         boolean first =
-                spell.impacts().stream().anyMatch(impact -> impact.advice() == SpellReview.Advice.COOL_BEFORE_TOUCHING);
+                spell.impacts().stream().anyMatch(impact -> impact.advice() == SpellImpact.Advice.COOL_BEFORE_TOUCHING);
         if (first) {
             cautions.add(Texts.of("batch.caution.act"));
             cautions.add(Texts.of("batch.caution.people"));
@@ -70,9 +71,9 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
     }
 
     private List<SpellPage.Group> groups(Optional<PlaceOutlook> place) {
-        Map<SpellReview.Advice, List<SpellPage.Line>> byAdvice = new EnumMap<>(SpellReview.Advice.class);
-        chosen.spell().impacts().stream()
-                .sorted(Comparator.comparingDouble((SpellImpact impact) -> impact.hoursOverWorking())
+        Map<SpellImpact.Advice, List<SpellPage.Line>> byAdvice = new EnumMap<>(SpellImpact.Advice.class);
+        chosen.spell().worstOfEachBatch().stream()
+                .sorted(Comparator.comparingDouble((SpellImpact impact) -> impact.hoursOverWorkingPressure())
                         .reversed())
                 .forEach(impact -> byAdvice.computeIfAbsent(impact.advice(), advice -> new ArrayList<>())
                         .add(line(impact, place)));
@@ -81,36 +82,36 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
                 .toList();
     }
 
-    private static String advice(SpellReview.Advice advice) {
+    private static String advice(SpellImpact.Advice advice) {
         return switch (advice) {
             case COOL_BEFORE_TOUCHING -> Texts.of("spells.advice.cool-first");
             case DRINK_FIRST -> Texts.of("spells.advice.drink-first");
             case KEEP_COOLER -> Texts.of("spells.advice.keep-cooler");
             case LOOK_FOR_LIFTED_CAPS -> Texts.of("spells.advice.caps");
-            case AS_USUAL -> Texts.of("spells.advice.as-usual");
+            case NONE -> Texts.of("spells.advice.as-usual");
             case GONE -> Texts.of("spells.advice.gone");
         };
     }
 
     private SpellPage.Line line(SpellImpact impact, Optional<PlaceOutlook> place) {
         List<String> figures = new ArrayList<>();
-        Interval peak = impact.peakBarGauge();
+        Interval peak = impact.peakGaugeBar();
         figures.add(Texts.of(
                 "spells.figure.peak", words.bar(peak.median()), words.bar(peak.low()), words.bar(peak.high())));
-        if (impact.hoursOverWorking() >= 0.5) {
-            figures.add(Texts.of("spells.figure.over", Wording.number(impact.hoursOverWorking(), 0)));
+        if (impact.hoursOverWorkingPressure() >= 0.5) {
+            figures.add(Texts.of("spells.figure.over", Wording.number(impact.hoursOverWorkingPressure(), 0)));
         }
         figures.add(Texts.of(
                 "spells.figure.memory",
-                words.bar(impact.memoryBeforeBar().high()),
-                words.bar(impact.memoryAfterBar().high())));
+                words.bar(impact.exposure().memoryBeforeBar().high()),
+                words.bar(impact.exposure().memoryAfterBar().high())));
         days(figures, impact.shelfDaysCost(), "spells.figure.shelf-cost", "spells.figure.shelf-spared");
         days(figures, impact.carbonationDaysGained(), "spells.figure.gained", "spells.figure.lost");
         return new SpellPage.Line(
                 impact.batchId(),
                 impact.batchName(),
                 impact.alert(),
-                impact.verdict(),
+                new SpellWords(words).verdict(chosen.spell(), impact),
                 figures,
                 place.map(each -> worst(each.bottles(), impact)).orElse(impact.since()),
                 impact.batchId().equals(chosen.impact().batchId()));

@@ -121,7 +121,7 @@ public final class ServingChoices {
         }
         double cost = spells.stream()
                 .filter(spell -> spell.warm() && spell.until().isAfter(at.minus(SPELL_MEMORY)))
-                .flatMap(spell -> spell.impacts().stream())
+                .flatMap(spell -> spell.worstOfEachBatch().stream())
                 .filter(impact -> impact.batchId().equals(batch.id()))
                 .mapToDouble(SpellImpact::shelfDaysCost)
                 .sum();
