@@ -15,16 +15,16 @@ import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.plot.BandLayer;
 import undercroft.plot.LineLayer;
-import undercroft.plot.MarkerShape;
 import undercroft.plot.Plot;
 import undercroft.plot.PlotStack;
 import undercroft.plot.PointLayer;
-import undercroft.plot.Role;
 import undercroft.plot.SpanLayer;
 import undercroft.plot.StripLayer;
-import undercroft.plot.Stroke;
 import undercroft.plot.ThresholdLayer;
 import undercroft.plot.ValueAxis;
+import undercroft.plot.mark.MarkerShape;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.Stroke;
 import undercroft.quantity.UnitSystem;
 import undercroft.series.Span;
 
@@ -88,11 +88,7 @@ public final class BatchPicture {
 
     private Plot pressure() {
         PressureOutlook pressure = lot.pressure();
-        Plot plot = Plot.of(
-                "Pressure, " + units.pressureUnit() + " gauge",
-                ValueAxis.auto(units.pressureUnit(), units.pressureDecimals())
-                        .from(0)
-                        .withSmallestSpan(units.pressure(2)));
+        Plot plot = Plot.of("Pressure, " + units.pressureUnit() + " gauge", units.pressureAxis());
         for (SpellReview spell : ownSpells()) {
             plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, ""));
         }
@@ -124,9 +120,7 @@ public final class BatchPicture {
         double coverage = temperature.coverage();
         String measured =
                 coverage < WELL_COVERED ? ", measured for " + Math.round(100 * coverage) + " % of the time" : "";
-        Plot plot = Plot.of(
-                "Temperature, " + units.temperatureUnit() + measured,
-                ValueAxis.auto(units.temperatureUnit(), 1).withSmallestSpan(8));
+        Plot plot = Plot.of("Temperature, " + units.temperatureUnit() + measured, units.temperatureAxis());
         for (SpellReview spell : ownSpells()) {
             plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, words(spell)));
         }

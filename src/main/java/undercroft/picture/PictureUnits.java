@@ -1,7 +1,7 @@
 package undercroft.picture;
 
 import java.util.Locale;
-import java.util.function.DoubleUnaryOperator;
+import undercroft.plot.ValueAxis;
 import undercroft.quantity.Pressure;
 import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
@@ -10,6 +10,9 @@ import undercroft.series.TimeSeries;
 
 /** Trajectories in bar and °C brought into the units a picture shows. */
 record PictureUnits(UnitSystem units) {
+    private static final double LEAST_BAR = 2;
+    private static final double LEAST_KELVIN = 8;
+
     boolean isUs() {
         return units == UnitSystem.US;
     }
@@ -39,42 +42,25 @@ record PictureUnits(UnitSystem units) {
     }
 
     Band pressure(Band bar) {
-        return isUs() ? mapped(bar, this::pressure) : bar;
+        return isUs() ? bar.mapRising(this::pressure) : bar;
     }
 
     Band temperature(Band celsius) {
-        return isUs() ? mapped(celsius, this::temperature) : celsius;
+        return isUs() ? celsius.mapRising(this::temperature) : celsius;
     }
 
     TimeSeries temperature(TimeSeries celsius) {
-        if (!isUs()) {
-            return celsius;
-        }
-        TimeSeries.Builder mapped = new TimeSeries.Builder();
-        for (int i = 0; i < celsius.size(); i++) {
-            mapped.add(celsius.timeAt(i), temperature(celsius.valueAt(i)));
-        }
-        return mapped.build();
+        return isUs() ? celsius.map(this::temperature) : celsius;
     }
 
-    private static Band mapped(Band band, DoubleUnaryOperator rising) {
-        int size = band.size();
-        long[] times = new long[size];
-        double[][] levels = new double[5][size];
-        for (int i = 0; i < size; i++) {
-            times[i] = band.timeAt(i);
-            levels[0][i] = mapped(band.lowAt(i), rising);
-            levels[1][i] = mapped(band.lowerQuartileAt(i), rising);
-            levels[2][i] = mapped(band.medianAt(i), rising);
-            levels[3][i] = mapped(band.upperQuartileAt(i), rising);
-            levels[4][i] = mapped(band.highAt(i), rising);
-        }
-        return Band.of(times, levels);
+    /** An axis of gauge pressure from zero. */
+    ValueAxis pressureAxis() {
+        return ValueAxis.auto(pressureUnit(), pressureDecimals()).from(0).withSmallestSpan(pressure(LEAST_BAR));
     }
 
-    /** What is not known stays not known. */
-    private static double mapped(double value, DoubleUnaryOperator rising) {
-        return Double.isNaN(value) ? value : rising.applyAsDouble(value);
+    /** An axis of temperature on which a quiet week looks quiet. */
+    ValueAxis temperatureAxis() {
+        return ValueAxis.auto(temperatureUnit(), 1).withSmallestSpan(isUs() ? 1.8 * LEAST_KELVIN : LEAST_KELVIN);
     }
 
     static String number(double value, int decimals) {

@@ -8,9 +8,9 @@ import undercroft.plot.BandLayer;
 import undercroft.plot.LineLayer;
 import undercroft.plot.Plot;
 import undercroft.plot.PlotStack;
-import undercroft.plot.Role;
-import undercroft.plot.Stroke;
 import undercroft.plot.ValueAxis;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.Stroke;
 
 /** Bottles left from capping to the last one. */
 public final class StockPicture {

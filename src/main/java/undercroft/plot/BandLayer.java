@@ -1,5 +1,6 @@
 package undercroft.plot;
 
+import undercroft.plot.mark.Role;
 import undercroft.series.Band;
 
 /**

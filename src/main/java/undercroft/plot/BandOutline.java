@@ -3,6 +3,9 @@ package undercroft.plot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import undercroft.plot.mark.Points;
+import undercroft.plot.scale.TimeScale;
+import undercroft.plot.scale.ValueScale;
 import undercroft.series.Band;
 
 /**

@@ -4,6 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import undercroft.plot.mark.Anchor;
+import undercroft.plot.mark.Frame;
+import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.Points;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.TextMeasure;
+import undercroft.plot.mark.TextStyle;
 
 /**
  * Finds places for labels inside a frame: never on another label, best clear of the data, moved inward at the edges,

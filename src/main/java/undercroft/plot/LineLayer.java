@@ -1,5 +1,6 @@
 package undercroft.plot;
 
+import undercroft.plot.mark.Stroke;
 import undercroft.series.TimeSeries;
 
 /**

@@ -1,6 +1,11 @@
 package undercroft.plot;
 
 import java.util.List;
+import undercroft.plot.mark.Frame;
+import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.Pen;
+import undercroft.plot.scale.TimeScale;
+import undercroft.plot.scale.ValueScale;
 
 /**
  * A laid-out picture: its marks from back to front, and the scales and frames a cursor needs to find its way on it.

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
+import undercroft.plot.mark.TextMeasure;
 
 /**
  * Plots from top to bottom that share one time axis.

@@ -1,6 +1,8 @@
 package undercroft.plot;
 
 import java.util.List;
+import undercroft.plot.mark.MarkerShape;
+import undercroft.plot.mark.Role;
 
 /** Readings as markers with error bars from low to high. */
 public record PointLayer(List<Point> points, MarkerShape shape, Role role) implements Layer {

@@ -2,6 +2,7 @@ package undercroft.plot;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import undercroft.plot.scale.ValueTicks;
 import undercroft.series.Band;
 import undercroft.series.TimeSeries;
 

@@ -1,6 +1,7 @@
 package undercroft.plot;
 
 import java.util.List;
+import undercroft.plot.mark.Role;
 import undercroft.series.Span;
 
 /**

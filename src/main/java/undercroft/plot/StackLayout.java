@@ -3,6 +3,19 @@ package undercroft.plot;
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.plot.LabelRoom.Spot;
+import undercroft.plot.mark.Anchor;
+import undercroft.plot.mark.Frame;
+import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.Points;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.Stroke;
+import undercroft.plot.mark.TextMeasure;
+import undercroft.plot.mark.TextStyle;
+import undercroft.plot.scale.TickLadder;
+import undercroft.plot.scale.TimeScale;
+import undercroft.plot.scale.TimeTick;
+import undercroft.plot.scale.ValueScale;
+import undercroft.plot.scale.ValueTicks;
 
 /** Shares out the room of a stack: titles, frames, axes, the row of times and the now-line. */
 final class StackLayout {

@@ -1,5 +1,8 @@
 package undercroft.plot;
 
+import undercroft.plot.mark.Points;
+import undercroft.plot.scale.TimeScale;
+import undercroft.plot.scale.ValueScale;
 import undercroft.series.TimeSeries;
 
 /** Stepped outline of a strip: its upper edge, and the area between it and the foot of the axis. */

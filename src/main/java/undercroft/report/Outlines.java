@@ -4,9 +4,9 @@ import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
-import undercroft.plot.Mark;
 import undercroft.plot.Picture;
-import undercroft.plot.Points;
+import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.Points;
 
 /**
  * A picture with no more corners than the eye needs, which makes a page a third of its size. No line is moved by more than

@@ -12,7 +12,7 @@ import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Stage;
-import undercroft.plot.Palette;
+import undercroft.plot.mark.Palette;
 
 /**
  * The shelf as one page that stands alone: no scripts, nothing loaded from elsewhere, pictures drawn in it. It follows the

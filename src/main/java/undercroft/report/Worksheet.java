@@ -71,12 +71,11 @@ public final class Worksheet {
     }
 
     private void verdict() {
-        String word =
-                switch (day.unfinished().verdict()) {
-                    case GO -> "Go.";
-                    case WAIT -> "Wait.";
-                    case UNKNOWN -> "Not known to be finished.";
-                };
+        String word = switch (day.unfinished().verdict()) {
+            case GO -> "Go.";
+            case WAIT -> "Wait.";
+            case UNKNOWN -> "Not known to be finished.";
+        };
         page.open("div", "verdict").element("p", word + " " + day.unfinished().reason());
         day.atStake().ifPresent(words -> page.element("p", words));
         day.refusals().forEach(words -> page.element("p", "Refused. " + words));
@@ -154,8 +153,8 @@ public final class Worksheet {
         return switch (weakest.heatLimit().reach()) {
             case NOT_REACHED -> ", no room is too warm";
             case BEYOND_WHEN_COLD -> ", passed even cold";
-            case PRESSURE, LIQUID_FULL -> ", reached at "
-                    + whole(Math.floor(weakest.heatLimit().celsius()));
+            case PRESSURE, LIQUID_FULL ->
+                ", reached at " + whole(Math.floor(weakest.heatLimit().celsius()));
         };
     }
 

@@ -1,6 +1,7 @@
 package undercroft.series;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A quantity with its spread in time: its 5, 25, 50, 75 and 95 % values at strictly rising instants. Values may be NaN
@@ -62,6 +63,29 @@ public final class Band {
 
     public double highAt(int index) {
         return high[index];
+    }
+
+    /** The same band in another unit: a rising function of every level, such as bar to psi. What is not known stays so. */
+    public Band mapRising(DoubleUnaryOperator rising) {
+        double[][] levels = {low, lowerQuartile, median, upperQuartile, high};
+        double[][] mapped = new double[levels.length][];
+        for (int level = 0; level < levels.length; level++) {
+            mapped[level] = Arrays.stream(levels[level])
+                    .map(value -> Double.isNaN(value) ? value : rising.applyAsDouble(value))
+                    .toArray();
+        }
+        return new Band(epochSeconds, mapped);
+    }
+
+    /** The median alone, where it is known. */
+    public TimeSeries medianSeries() {
+        TimeSeries.Builder known = new TimeSeries.Builder();
+        for (int i = 0; i < median.length; i++) {
+            if (Double.isFinite(median[i])) {
+                known.add(epochSeconds[i], median[i]);
+            }
+        }
+        return known.build();
     }
 
     /** The array itself, for code of this package that reads it and never writes. */

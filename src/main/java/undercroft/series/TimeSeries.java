@@ -3,6 +3,7 @@ package undercroft.series;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Values at strictly rising instants. Immutable; holds 16 bytes a sample. Values are finite; what is not known is not
@@ -13,6 +14,8 @@ public final class TimeSeries {
 
     private final long[] epochSeconds;
     private final double[] values;
+    /** Made when a picture first asks; made twice it would be the same, so that no lock is needed. */
+    private volatile Blocks blocks;
 
     private TimeSeries(long[] epochSeconds, double[] values) {
         this.epochSeconds = epochSeconds;
@@ -77,6 +80,41 @@ public final class TimeSeries {
         return values;
     }
 
+    Blocks blocks() {
+        Blocks known = blocks;
+        if (known == null) {
+            known = Blocks.of(epochSeconds, values);
+            blocks = known;
+        }
+        return known;
+    }
+
+    /** Index of the lowest sample from one index to another, both included. */
+    public int lowestBetween(int first, int last) {
+        Blocks known = blocks();
+        int found = first;
+        for (int i = first; i <= last; i++) {
+            int block = known.beginningAt(i, last);
+            int candidate = block < 0 ? i : known.lowestIn(block);
+            found = values[candidate] < values[found] ? candidate : found;
+            i = block < 0 ? i : i + Blocks.SIZE - 1;
+        }
+        return found;
+    }
+
+    /** Index of the highest sample from one index to another, both included. */
+    public int highestBetween(int first, int last) {
+        Blocks known = blocks();
+        int found = first;
+        for (int i = first; i <= last; i++) {
+            int block = known.beginningAt(i, last);
+            int candidate = block < 0 ? i : known.highestIn(block);
+            found = values[candidate] > values[found] ? candidate : found;
+            i = block < 0 ? i : i + Blocks.SIZE - 1;
+        }
+        return found;
+    }
+
     /** Index of the last sample at or before the instant, or −1. */
     public int indexAtOrBefore(long epochSecond) {
         int found = Arrays.binarySearch(epochSeconds, epochSecond);
@@ -91,6 +129,11 @@ public final class TimeSeries {
             return EMPTY;
         }
         return new TimeSeries(Arrays.copyOfRange(epochSeconds, from, until), Arrays.copyOfRange(values, from, until));
+    }
+
+    /** The same series in another unit, such as °C to °F; the function gives finite values for finite ones. */
+    public TimeSeries map(DoubleUnaryOperator function) {
+        return of(epochSeconds, Arrays.stream(values).map(function).toArray());
     }
 
     /** Straight-line value at an instant inside the series; NaN outside it. */

@@ -35,8 +35,9 @@ final class AsOfBar extends HBox {
         HBox.setHgrow(slider, Priority.ALWAYS);
         HBox.setHgrow(this, Priority.ALWAYS);
         slider.setValue(time.dayProperty().get());
-        slider.valueProperty().addListener((property, before, after) -> time.dayProperty()
-                .set((int) Math.round(after.doubleValue())));
+        slider.valueProperty()
+                .addListener(
+                        (property, before, after) -> time.dayProperty().set((int) Math.round(after.doubleValue())));
         time.dayProperty().addListener((property, before, after) -> {
             if (Math.round(slider.getValue()) != after.intValue()) {
                 slider.setValue(after.intValue());

@@ -145,13 +145,15 @@ public final class MainWindow {
     }
 
     private void addKeys() {
-        key(new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN), () -> context.workspace()
-                .undo());
+        key(
+                new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN),
+                () -> context.workspace().undo());
         key(
                 new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
                 () -> context.workspace().redo());
-        key(new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN), () -> context.workspace()
-                .redo());
+        key(
+                new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN),
+                () -> context.workspace().redo());
     }
 
     private void key(KeyCombination keys, Runnable act) {

@@ -82,8 +82,9 @@ final class TopBar extends HBox {
                             item(Texts.of("bar.cellar.open"), chooser::open),
                             recent,
                             new SeparatorMenuItem(),
-                            item(Texts.of("bar.cellar.settings"), () -> context.editors()
-                                    .editSettings()));
+                            item(
+                                    Texts.of("bar.cellar.settings"),
+                                    () -> context.editors().editSettings()));
         });
         menu.getItems().add(new MenuItem(""));
         return menu;

@@ -47,12 +47,13 @@ public final class Headlines {
             case CARBONATING -> carbonating(batch.batch(), main);
             case CLEARING -> "Carbonated, clearing; " + readyWhen(main.ready()) + ". " + stock(batch);
             case READY -> ready(main) + stock(batch);
-            case PAST_BEST_BEFORE -> "Past its keeping time"
-                    + main.ageing()
-                            .bestBefore()
-                            .map(day -> " since " + words.day(day))
-                            .orElse("")
-                    + "; drink what is left soon. " + stock(batch);
+            case PAST_BEST_BEFORE ->
+                "Past its keeping time"
+                        + main.ageing()
+                                .bestBefore()
+                                .map(day -> " since " + words.day(day))
+                                .orElse("")
+                        + "; drink what is left soon. " + stock(batch);
             case FILLING, EMPTY -> throw new IllegalArgumentException("no bottles to speak of");
         };
     }
@@ -94,14 +95,17 @@ public final class Headlines {
                         + lot.place().name()
                 : "";
         return switch (cause.kind()) {
-            case STRONGEST_OVER_WORKING_PRESSURE -> "Over-pressure" + which + ": the strongest may hold "
-                    + words.bar(cause.figure(CauseFigure.STRONGEST_GAUGE_BAR)) + " where " + limit + " is the limit. "
-                    + coolFirst(lot);
-            case PEAK_AHEAD_OVER_WORKING_PRESSURE -> "Pressure" + which + " may pass its limit of " + limit
-                    + " in the weeks ahead (up to " + words.bar(cause.figure(CauseFigure.PEAK_AHEAD_GAUGE_BAR))
-                    + "). Move it somewhere cooler.";
-            default -> "The glass" + which + " has borne more than it is trusted with over this time. "
-                    + coolFirst(lot);
+            case STRONGEST_OVER_WORKING_PRESSURE ->
+                "Over-pressure" + which + ": the strongest may hold "
+                        + words.bar(cause.figure(CauseFigure.STRONGEST_GAUGE_BAR)) + " where " + limit
+                        + " is the limit. "
+                        + coolFirst(lot);
+            case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
+                "Pressure" + which + " may pass its limit of " + limit
+                        + " in the weeks ahead (up to " + words.bar(cause.figure(CauseFigure.PEAK_AHEAD_GAUGE_BAR))
+                        + "). Move it somewhere cooler.";
+            default ->
+                "The glass" + which + " has borne more than it is trusted with over this time. " + coolFirst(lot);
         };
     }
 

@@ -19,8 +19,9 @@ public record TaskWords(CellarOutlook outlook, Wording words) {
     public String what(Task task) {
         String name = outlook.cellar().batch(task.batchId()).name();
         return switch (task.kind()) {
-            case COOL_BEFORE_TOUCHING -> "Cool " + name
-                    + (is(task, Cause.Kind.READINGS_ABOVE_SUGAR) ? " and keep it cold" : " before touching it");
+            case COOL_BEFORE_TOUCHING ->
+                "Cool " + name
+                        + (is(task, Cause.Kind.READINGS_ABOVE_SUGAR) ? " and keep it cold" : " before touching it");
             case LOOK_AT_THE_OTHERS -> name + ": look at the other bottles";
             case MOVE_COOLER -> "Move " + name + " somewhere cooler";
             case COVER_FROM_LIGHT -> "Cover " + name + " from light";
@@ -37,27 +38,24 @@ public record TaskWords(CellarOutlook outlook, Wording words) {
     public String why(Task task) {
         BatchOutlook batch = outlook.batch(task.batchId());
         return switch (task.kind()) {
-            case COOL_BEFORE_TOUCHING,
-                    LOOK_AT_THE_OTHERS,
-                    MOVE_COOLER,
-                    COVER_FROM_LIGHT,
-                    MOVE_WARMER,
-                    CHECK_READINGS -> cause(batch, task.cause().orElseThrow());
+            case COOL_BEFORE_TOUCHING, LOOK_AT_THE_OTHERS, MOVE_COOLER, COVER_FROM_LIGHT, MOVE_WARMER, CHECK_READINGS ->
+                cause(batch, task.cause().orElseThrow());
             case CHILL -> {
                 ServingPlan plan = plan(task);
                 yield "for " + words.moment(plan.serving().at()) + ": " + plan.why();
             }
-            case READ_GAUGE -> "last read on " + words.day(since(task)) + "; expect about "
-                    + words.bar(batch.mainLot().pressure().atPresent().median());
-            case FIRST_TASTE -> Wording.percent(batch.mainLot().ready().probabilityNow())
-                    + " likely ready; chill one bottle";
+            case READ_GAUGE ->
+                "last read on " + words.day(since(task)) + "; expect about "
+                        + words.bar(batch.mainLot().pressure().atPresent().median());
+            case FIRST_TASTE ->
+                Wording.percent(batch.mainLot().ready().probabilityNow()) + " likely ready; chill one bottle";
             case DRINK_SOON -> {
                 AgeingOutlook ageing = batch.oldestLot().ageing();
                 yield Wording.number(ageing.daysUsed().median(), 0) + " of "
                         + Wording.number(ageing.budgetDays().median(), 0) + " keeping days used";
             }
-            case CLOSE_BATCH -> "its last bottle left on " + words.day(since(task))
-                    + "; note what is worth keeping for the next one";
+            case CLOSE_BATCH ->
+                "its last bottle left on " + words.day(since(task)) + "; note what is worth keeping for the next one";
         };
     }
 
@@ -70,33 +68,39 @@ public record TaskWords(CellarOutlook outlook, Wording words) {
 
     private String cause(BatchOutlook batch, Cause cause) {
         return switch (cause.kind()) {
-            case BURST -> Wording.bottles((int) cause.figure(CauseFigure.BOTTLES)) + " burst on "
-                    + words.day(cause.since().orElseThrow())
-                    + "; cool the rest in closed boxes first, then read a gauge or open one outdoors";
+            case BURST ->
+                Wording.bottles((int) cause.figure(CauseFigure.BOTTLES)) + " burst on "
+                        + words.day(cause.since().orElseThrow())
+                        + "; cool the rest in closed boxes first, then read a gauge or open one outdoors";
             case STRONGEST_OVER_WORKING_PRESSURE -> {
                 LotOutlook lot = lot(batch, cause);
                 yield "the strongest of " + lot.left() + " in " + lot.place().name() + " may hold "
                         + words.bar(cause.figure(CauseFigure.STRONGEST_GAUGE_BAR)) + ", limit " + limit(cause);
             }
-            case GLASS_WORN -> "its glass has borne up to "
-                    + words.bar(cause.figure(CauseFigure.PEAK_PAST_GAUGE_BAR)) + " for a long time, limit "
-                    + limit(cause);
-            case PEAK_AHEAD_OVER_WORKING_PRESSURE -> "may reach "
-                    + words.bar(cause.figure(CauseFigure.PEAK_AHEAD_GAUGE_BAR)) + " in the weeks ahead, limit "
-                    + limit(cause);
-            case READINGS_ABOVE_SUGAR -> "a reading shows more gas than its sugar can give: a wild or diastatic yeast may be at work";
-            case READINGS_DISAGREE -> "they do not fit its sugar and temperatures: a date, a gauge or a dose may be wrong";
+            case GLASS_WORN ->
+                "its glass has borne up to "
+                        + words.bar(cause.figure(CauseFigure.PEAK_PAST_GAUGE_BAR)) + " for a long time, limit "
+                        + limit(cause);
+            case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
+                "may reach "
+                        + words.bar(cause.figure(CauseFigure.PEAK_AHEAD_GAUGE_BAR)) + " in the weeks ahead, limit "
+                        + limit(cause);
+            case READINGS_ABOVE_SUGAR ->
+                "a reading shows more gas than its sugar can give: a wild or diastatic yeast may be at work";
+            case READINGS_DISAGREE ->
+                "they do not fit its sugar and temperatures: a date, a gauge or a dose may be wrong";
             case LIGHTSTRUCK_SOON, LIGHT_MAY_BE_TASTED, LIGHT_FALLS -> {
                 LotOutlook lot = lot(batch, cause);
                 yield lot.lot().colour().label() + " in the light of "
                         + lot.place().name() + ": " + lot.light().words();
             }
-            case STALLED -> "stalled at " + words.celsius(cause.figure(CauseFigure.TEMPERATURE_CELSIUS)) + " with "
-                    + Wording.percent(cause.figure(CauseFigure.FRACTION_DONE)) + " done";
-            case TOO_HOT_FOR_YEAST -> "its yeast suffers at "
-                    + words.celsius(cause.figure(CauseFigure.TEMPERATURE_CELSIUS));
-            case STRONGEST_OVER_CAUTION, LOW_HEAT_LIMIT, SLOW, PAST_BEST_BEFORE -> throw new IllegalArgumentException(
-                    "nothing is to be done about " + cause.kind());
+            case STALLED ->
+                "stalled at " + words.celsius(cause.figure(CauseFigure.TEMPERATURE_CELSIUS)) + " with "
+                        + Wording.percent(cause.figure(CauseFigure.FRACTION_DONE)) + " done";
+            case TOO_HOT_FOR_YEAST ->
+                "its yeast suffers at " + words.celsius(cause.figure(CauseFigure.TEMPERATURE_CELSIUS));
+            case STRONGEST_OVER_CAUTION, LOW_HEAT_LIMIT, SLOW, PAST_BEST_BEFORE ->
+                throw new IllegalArgumentException("nothing is to be done about " + cause.kind());
         };
     }
 

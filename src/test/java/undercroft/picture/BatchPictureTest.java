@@ -14,9 +14,9 @@ import undercroft.plot.Layer;
 import undercroft.plot.Plot;
 import undercroft.plot.PlotStack;
 import undercroft.plot.PointLayer;
-import undercroft.plot.Role;
 import undercroft.plot.SpanLayer;
 import undercroft.plot.ThresholdLayer;
+import undercroft.plot.mark.Role;
 import undercroft.quantity.UnitSystem;
 
 class BatchPictureTest {

@@ -11,6 +11,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
+import undercroft.plot.mark.Dash;
+import undercroft.plot.mark.Frame;
+import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.Points;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.TextMeasure;
+import undercroft.plot.scale.ValueScale;
 
 class LayoutTest {
     private static final TextMeasure MEASURE = TextMeasure.rough();

@@ -4,12 +4,15 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import undercroft.plot.mark.MarkerShape;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.Stroke;
 import undercroft.series.Band;
 import undercroft.series.Span;
 import undercroft.series.TimeSeries;
 
 /** A stack of made-up plots that uses every layer. */
-final class SamplePlots {
+public final class SamplePlots {
     static final long FROM = Instant.parse("2026-09-01T00:00:00Z").getEpochSecond();
     static final long DAY = 86_400;
     static final long UNTIL = FROM + 100 * DAY;
@@ -49,7 +52,7 @@ final class SamplePlots {
                 new double[] {0.1, 2.5, 0.1, 0.2});
     }
 
-    static PlotStack stack(String name) {
+    public static PlotStack stack(String name) {
         List<PointLayer.Point> readings = List.of(
                 new PointLayer.Point(FROM + 10 * DAY, 1.4, 1.2, 1.6), new PointLayer.Point(FROM + 20 * DAY, 2, 2, 2));
         Span spell = new Span(FROM + 20 * DAY, FROM + 30 * DAY);

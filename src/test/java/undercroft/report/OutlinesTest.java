@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.geom.Line2D;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import undercroft.plot.Points;
+import undercroft.plot.mark.Points;
 
 /** Distances are measured by the JDK's own geometry, {@link Line2D#ptSegDist}. */
 final class OutlinesTest {

@@ -84,8 +84,9 @@ final class ShelfCalendarTest {
     void itValidatesAndSurvivesARoundTrip() throws IOException, ParserException {
         String text = ShelfCalendar.of(outlook(), NOW).text();
         Calendar calendar = parsed(text);
-        assertFalse(calendar.validate(true).hasErrors(), () -> calendar.validate(true)
-                .toString());
+        assertFalse(
+                calendar.validate(true).hasErrors(),
+                () -> calendar.validate(true).toString());
         assertEquals(text.replace("\r\n ", ""), calendar.toString());
         assertTrue(text.contains("\r\n"), "RFC 5545, 3.1: lines end in CRLF");
         for (String line : text.lines().toList()) {

@@ -61,8 +61,10 @@ class CellarLockTest {
         CellarStore first = open();
         InvalidInput fault = assertThrows(InvalidInput.class, this::open);
         assertTrue(fault.what().startsWith("is open in another window or program"), fault.what());
-        assertThrows(InvalidInput.class, () -> Rescue.of(folder)
-                .restore(new Version(Instant.EPOCH, folder.resolve("cellar.json")), Clock.systemUTC()));
+        assertThrows(
+                InvalidInput.class,
+                () -> Rescue.of(folder)
+                        .restore(new Version(Instant.EPOCH, folder.resolve("cellar.json")), Clock.systemUTC()));
         assertEquals(RichCellar.CELLAR, CellarStore.read(folder), "reading needs no lock");
         first.close();
         first.close();

@@ -83,8 +83,10 @@ class RandomCellarsTest {
         private double within(double min, double max) {
             return switch (random.nextInt(4)) {
                         case 0 -> Math.max(min, Math.rint(min + 0.5 * (max - min)));
-                        case 1 -> Math.max(
-                                min, Math.min(max, Math.rint(100 * (min + random.nextDouble() * (max - min))) / 100));
+                        case 1 ->
+                            Math.max(
+                                    min,
+                                    Math.min(max, Math.rint(100 * (min + random.nextDouble() * (max - min))) / 100));
                         case 2 -> random.nextBoolean() ? min : max;
                         default -> min + random.nextDouble() * (max - min);
                     }
@@ -202,11 +204,12 @@ class RandomCellarsTest {
             return switch (random.nextInt(3)) {
                 case 0 -> new TemperatureSource.Logged();
                 case 1 -> new TemperatureSource.FixedGuess(within(-20, 60), within(0, 20));
-                default -> new TemperatureSource.YearlySwing(
-                        within(-20, 60),
-                        within(0, 30),
-                        MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(29)),
-                        within(0, 20));
+                default ->
+                    new TemperatureSource.YearlySwing(
+                            within(-20, 60),
+                            within(0, 30),
+                            MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(29)),
+                            within(0, 20));
             };
         }
 

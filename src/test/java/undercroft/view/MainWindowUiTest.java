@@ -250,8 +250,9 @@ class MainWindowUiTest {
 
     @Test
     void anEmptyCellarSaysWhatToDoFirst(FxRobot robot) {
-        onWindowThread(() -> sample.context.workspace().change("emptied", cellar -> cellar.withServings(List.of())
-                .withBatches(List.of())));
+        onWindowThread(() -> sample.context
+                .workspace()
+                .change("emptied", cellar -> cellar.withServings(List.of()).withBatches(List.of())));
         assertNotNull(window.scene().lookup("#empty-shelf"));
         robot.clickOn("Add a batch");
         assertEquals(List.of("add batch"), sample.editors.asked);

@@ -12,6 +12,7 @@ import undercroft.bottling.SugarPlan;
 import undercroft.calc.gas.HeatLimit;
 import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
+import undercroft.picture.PressurePicture;
 import undercroft.quantity.Interval;
 import undercroft.quantity.Pressure;
 import undercroft.quantity.Temperature;
@@ -121,8 +122,8 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
                     return switch (limit.reach()) {
                         case NOT_REACHED -> Texts.of("bottling.heat.none", name);
                         case BEYOND_WHEN_COLD -> Texts.of("bottling.heat.cold", name);
-                        case PRESSURE, LIQUID_FULL -> Texts.of(
-                                "bottling.heat.limit", degreesDown(limit.celsius()), name);
+                        case PRESSURE, LIQUID_FULL ->
+                            Texts.of("bottling.heat.limit", degreesDown(limit.celsius()), name);
                     };
                 })
                 .orElse("");

@@ -40,18 +40,20 @@ public record Rail(PlanForm form, UnitSystem units) {
     private State state(BottlingPage screen, BottlingDay day) {
         double target = day.plan().filling().wish().targetVolumes();
         return switch (screen) {
-            case BEER -> State.of(Texts.of(
-                    "bottling.rail.beer",
-                    Volume.ofLitres(day.order().bottleLitres()).text(units)));
+            case BEER ->
+                State.of(Texts.of(
+                        "bottling.rail.beer",
+                        Volume.ofLitres(day.order().bottleLitres()).text(units)));
             case BOTTLES -> bottles(day);
             case CARBONATION -> carbonation(day, target);
-            case SUGAR -> State.of(
-                    day.sugar().dose().notNeeded()
-                            ? Texts.of("bottling.rail.no-sugar")
-                            : DoseLine.massText(day.sugar().weighGrams()));
+            case SUGAR ->
+                State.of(
+                        day.sugar().dose().notNeeded()
+                                ? Texts.of("bottling.rail.no-sugar")
+                                : DoseLine.massText(day.sugar().weighGrams()));
             case GO_OR_WAIT -> verdict(day.unfinished().verdict());
-            case CLEAN -> State.of(
-                    day.plan().filling().wash().sanitiser().label().replaceAll(" \\(.*", ""));
+            case CLEAN ->
+                State.of(day.plan().filling().wash().sanitiser().label().replaceAll(" \\(.*", ""));
             case THE_DAY -> list(Checklist.of(day, units));
             case CAP -> day.mayGoOn() ? State.NOTHING : new State(Alert.ACT, Texts.of("bottling.rail.not-yet"));
         };

@@ -18,8 +18,12 @@ import undercroft.quantity.Volume;
 /** A kind of number in a field: the unit in its label, and how typed text becomes the figure the cellar keeps. */
 public enum Measure {
     /** Kept in °C. */
-    TEMPERATURE("°C", "°F", 1, text -> Temperature.parse(text).celsius(), celsius -> Temperature.ofCelsius(celsius)
-            .fahrenheit()),
+    TEMPERATURE(
+            "°C",
+            "°F",
+            1,
+            text -> Temperature.parse(text).celsius(),
+            celsius -> Temperature.ofCelsius(celsius).fahrenheit()),
     /** Kept in K. */
     TEMPERATURE_STEP(
             "°C",
@@ -28,17 +32,33 @@ public enum Measure {
             plain("step of temperature", "2C or 4F", Map.of("c", k -> k, "k", k -> k, "f", f -> f / 1.8)),
             kelvin -> kelvin * 1.8),
     /** Kept in litres. */
-    BEER("L", "gal", 2, text -> Volume.parse(text).litres(), litres -> Volume.ofLitres(litres)
-            .usGallons()),
+    BEER(
+            "L",
+            "gal",
+            2,
+            text -> Volume.parse(text).litres(),
+            litres -> Volume.ofLitres(litres).usGallons()),
     /** Kept in millilitres. */
-    BOTTLE("mL", "fl oz", 1, text -> Volume.parse(text).millilitres(), millilitres -> Volume.ofMillilitres(millilitres)
-            .usFluidOunces()),
+    BOTTLE(
+            "mL",
+            "fl oz",
+            1,
+            text -> Volume.parse(text).millilitres(),
+            millilitres -> Volume.ofMillilitres(millilitres).usFluidOunces()),
     /** Kept in grams. */
-    WEIGHT("g", "oz", 2, text -> Mass.parse(text).grams(), grams -> Mass.ofGrams(grams)
-            .ounces()),
+    WEIGHT(
+            "g",
+            "oz",
+            2,
+            text -> Mass.parse(text).grams(),
+            grams -> Mass.ofGrams(grams).ounces()),
     /** Kept in bar above the outside air. */
-    PRESSURE("bar", "psi", 2, text -> Pressure.parse(text).bar(), bar -> Pressure.ofBar(bar)
-            .psi()),
+    PRESSURE(
+            "bar",
+            "psi",
+            2,
+            text -> Pressure.parse(text).bar(),
+            bar -> Pressure.ofBar(bar).psi()),
     /** Kept in metres. */
     ALTITUDE(
             "m",

@@ -85,8 +85,9 @@ public final class ServingForm extends Form {
                         "pour-place",
                         Texts.of("form.pour.place"),
                         cellar.places(),
-                        before.flatMap(Serving::placeId).map(cellar::place).orElseGet(() -> coldest(cellar)
-                                .orElse(null))),
+                        before.flatMap(Serving::placeId)
+                                .map(cellar::place)
+                                .orElseGet(() -> coldest(cellar).orElse(null))),
                 "place");
         coolingMedium = add(
                 ChoiceField.of(

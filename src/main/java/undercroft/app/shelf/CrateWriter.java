@@ -68,10 +68,11 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
         return switch (lot.stage()) {
             case CARBONATING -> Texts.of("shelf.crate.day", day, progress(lot));
             case CLEARING -> Texts.of("shelf.crate.day", day, lot.stage().label());
-            case READY -> Texts.of(
-                    "shelf.crate.stage",
-                    lot.stage().label(),
-                    words.volumes(lot.carbonation().atPresent().median()));
+            case READY ->
+                Texts.of(
+                        "shelf.crate.stage",
+                        lot.stage().label(),
+                        words.volumes(lot.carbonation().atPresent().median()));
             case FILLING, PAST_BEST_BEFORE, EMPTY -> lot.stage().label();
         };
     }

@@ -95,9 +95,10 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
                 gone.add(writer.crate(batch.lots().get(0).place(), batch.lots()));
             } else {
                 Map<String, List<LotOutlook>> byPlace = new LinkedHashMap<>();
-                batch.lots().stream().filter(lot -> lot.left() > 0).forEach(lot -> byPlace.computeIfAbsent(
-                                lot.place().id(), id -> new ArrayList<>())
-                        .add(lot));
+                batch.lots().stream()
+                        .filter(lot -> lot.left() > 0)
+                        .forEach(lot -> byPlace.computeIfAbsent(lot.place().id(), id -> new ArrayList<>())
+                                .add(lot));
                 byPlace.forEach((placeId, lots) -> standing.computeIfAbsent(placeId, id -> new ArrayList<>())
                         .add(writer.crate(lots.get(0).place(), lots)));
             }
@@ -119,10 +120,11 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
 
     private static Comparator<Crate> crateOrder(Order order) {
         return switch (order) {
-            case ATTENTION -> Comparator.comparing(Crate::alert)
-                    .reversed()
-                    .thenComparing(Crate::stage)
-                    .thenComparing(Crate::ageSeconds, Comparator.reverseOrder());
+            case ATTENTION ->
+                Comparator.comparing(Crate::alert)
+                        .reversed()
+                        .thenComparing(Crate::stage)
+                        .thenComparing(Crate::ageSeconds, Comparator.reverseOrder());
             case NAME -> Comparator.comparing(crate -> crate.name().toLowerCase(Locale.ROOT));
             case PLACE, AGE -> Comparator.comparing(Crate::ageSeconds, Comparator.reverseOrder());
         };
@@ -134,12 +136,13 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
         return switch (order) {
             case ATTENTION -> emptyLast.thenComparing(Plank::alert, Comparator.reverseOrder());
             case PLACE, NAME -> Comparator.comparing(plank -> plank.name().toLowerCase(Locale.ROOT));
-            case AGE -> emptyLast.thenComparing(
-                    plank -> plank.crates().stream()
-                            .mapToLong(Crate::ageSeconds)
-                            .max()
-                            .orElse(0),
-                    Comparator.reverseOrder());
+            case AGE ->
+                emptyLast.thenComparing(
+                        plank -> plank.crates().stream()
+                                .mapToLong(Crate::ageSeconds)
+                                .max()
+                                .orElse(0),
+                        Comparator.reverseOrder());
         };
     }
 

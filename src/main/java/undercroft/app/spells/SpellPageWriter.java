@@ -14,6 +14,8 @@ import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
+import undercroft.picture.PlacePicture;
+import undercroft.picture.SpellBoard;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 import undercroft.wording.SpellWords;

@@ -5,6 +5,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.outlook.CellarOutlook;
+import undercroft.picture.SpellBoard;
 
 /** The board of spells and the spell chosen on it. */
 public final class SpellsViewModel {

@@ -136,16 +136,17 @@ public final class WhatIfForm extends Form {
 
     private static List<LotChoice> lots(CellarOutlook outlook) {
         List<LotChoice> lots = new ArrayList<>();
-        outlook.batches().forEach(batch -> batch.lots().stream()
-                .filter(each -> each.left() > 0)
-                .forEach(each -> lots.add(new LotChoice(
-                        batch.batch(),
-                        each.lot(),
-                        Texts.of(
-                                "form.whatif.lot.words",
-                                batch.batch().name(),
-                                each.left(),
-                                each.place().name())))));
+        outlook.batches()
+                .forEach(batch -> batch.lots().stream()
+                        .filter(each -> each.left() > 0)
+                        .forEach(each -> lots.add(new LotChoice(
+                                batch.batch(),
+                                each.lot(),
+                                Texts.of(
+                                        "form.whatif.lot.words",
+                                        batch.batch().name(),
+                                        each.left(),
+                                        each.place().name())))));
         return lots;
     }
 

@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.WhatIf;
+import undercroft.picture.WhatIfPicture;
 import undercroft.plot.PlotStack;
 import undercroft.quantity.InvalidInput;
 import undercroft.session.Forecasts;

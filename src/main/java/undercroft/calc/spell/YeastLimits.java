@@ -15,12 +15,11 @@ public record YeastLimits(double warmCelsius, double stallCelsius) {
 
     /** The limits of a yeast, °C; the stall follows from its cardinal temperatures ({@link CardinalTemperatures}). */
     public static YeastLimits of(YeastStrain strain) {
-        double warm =
-                switch (strain) {
-                    case LAGER -> 28;
-                    case ALE, SPARKLING_WINE -> 30;
-                    case WARM_FARMHOUSE -> 34;
-                };
+        double warm = switch (strain) {
+            case LAGER -> 28;
+            case ALE, SPARKLING_WINE -> 30;
+            case WARM_FARMHOUSE -> 34;
+        };
         CardinalTemperatures cardinal =
                 new CardinalTemperatures(strain.minimumCelsius(), strain.optimumCelsius(), strain.maximumCelsius());
         double stalled = strain.minimumCelsius();

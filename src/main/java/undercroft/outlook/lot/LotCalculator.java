@@ -139,12 +139,11 @@ final class LotCalculator {
                 StrongestBottle.of(Math.max(1, left), uneven).factor().median();
         PressureLimits limits = PressureLimits.of(type);
         HeatLimit heat = forecast.heatLimit(limits.workingPressureBar());
-        double heatCelsius =
-                switch (heat.reach()) {
-                    case NOT_REACHED -> Double.POSITIVE_INFINITY;
-                    case BEYOND_WHEN_COLD -> -1;
-                    case PRESSURE, LIQUID_FULL -> heat.celsius();
-                };
+        double heatCelsius = switch (heat.reach()) {
+            case NOT_REACHED -> Double.POSITIVE_INFINITY;
+            case BEYOND_WHEN_COLD -> -1;
+            case PRESSURE, LIQUID_FULL -> heat.celsius();
+        };
         int aheadUntil = trajectory.indexAtOrBefore(at.getEpochSecond() + PEAK_AHEAD) + 1;
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
         Interval peakAhead = peak(trajectory, present, Math.max(present + 1, aheadUntil));

@@ -58,8 +58,9 @@ public final class WholeFile {
         switch (entry.kind()) {
             case NOTHING -> throw new InvalidInput(name, "is missing");
             case FOLDER -> throw new InvalidInput(name, "is a folder; give the file in it");
-            case LINK -> throw new InvalidInput(
-                    name, "is a link to somewhere else; put the file itself there, links inside are not followed");
+            case LINK ->
+                throw new InvalidInput(
+                        name, "is a link to somewhere else; put the file itself there, links inside are not followed");
             case OTHER -> throw new InvalidInput(name, "is a pipe or device; give an ordinary file");
             case FILE -> {
                 if (entry.bytes() > most) {

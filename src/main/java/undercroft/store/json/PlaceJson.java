@@ -116,8 +116,9 @@ final class PlaceJson {
                 .put("lux", light.lux())
                 .put("hoursPerDay", light.hoursPerDay())
                 .put("measured", light.measured());
-        light.lit().ifPresent(hours -> writer.put("litFrom", hours.from().toString())
-                .put("litUntil", hours.until().toString()));
+        light.lit()
+                .ifPresent(hours -> writer.put("litFrom", hours.from().toString())
+                        .put("litUntil", hours.until().toString()));
         return writer.node();
     }
 }

@@ -46,11 +46,13 @@ final class CappingView {
         });
         Button labels = new Button(Texts.of("bottling.papers.save-labels"));
         labels.setId("labels-save");
-        labels.setOnAction(event -> context.model().printouts().ifPresent(printouts -> context.printouts()
-                .save(
-                        cap,
-                        printouts.fileName("labels"),
-                        () -> printouts.labels(context.model().cellar(), form))));
+        labels.setOnAction(event -> context.model()
+                .printouts()
+                .ifPresent(printouts -> context.printouts()
+                        .save(
+                                cap,
+                                printouts.fileName("labels"),
+                                () -> printouts.labels(context.model().cellar(), form))));
         labels.disableProperty().bind(form.canSaveProperty().not());
         VBox right = new VBox(
                 10,
@@ -61,8 +63,9 @@ final class CappingView {
                 FormGrid.fault(form.faultProperty()),
                 new FlowPane(8, 8, cap, labels),
                 context.printouts().answer());
-        form.allFields().forEach(field -> field.faultProperty()
-                .addListener((property, before, after) -> write(context, form, differences)));
+        form.allFields()
+                .forEach(field -> field.faultProperty()
+                        .addListener((property, before, after) -> write(context, form, differences)));
         form.changesProperty().addListener((property, before, after) -> write(context, form, differences));
         write(context, form, differences);
         return Labels.columns(left, right);

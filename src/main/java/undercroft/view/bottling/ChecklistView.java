@@ -24,12 +24,15 @@ final class ChecklistView extends VBox {
         this.context = context;
         Button save = new Button(Texts.of("bottling.papers.save-sheet"));
         save.setId("sheet-save");
-        save.setOnAction(event -> context.model().printouts().ifPresent(printouts -> context.printouts()
-                .save(this, printouts.fileName("worksheet"), printouts::worksheet)));
+        save.setOnAction(event -> context.model()
+                .printouts()
+                .ifPresent(printouts ->
+                        context.printouts().save(this, printouts.fileName("worksheet"), printouts::worksheet)));
         Button print = new Button(Texts.of("bottling.papers.print"));
         print.setId("sheet-print");
-        print.setOnAction(event -> context.model().printouts().ifPresent(printouts -> context.printouts()
-                .print(this, printouts)));
+        print.setOnAction(event -> context.model()
+                .printouts()
+                .ifPresent(printouts -> context.printouts().print(this, printouts)));
         FlowPane buttons = new FlowPane(8, 8, save, print);
         getChildren().addAll(buttons, context.printouts().answer(), rows);
         form.dayProperty().addListener((property, before, after) -> write());

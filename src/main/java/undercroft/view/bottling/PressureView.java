@@ -3,7 +3,7 @@ package undercroft.view.bottling;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
-import undercroft.app.bottling.PressurePicture;
+import undercroft.picture.PressurePicture;
 import undercroft.view.kit.CanvasPen;
 import undercroft.view.kit.Looks;
 

@@ -97,12 +97,11 @@ final class StepView extends HBox {
     }
 
     private void key(KeyEvent event) {
-        int move =
-                switch (event.getCode()) {
-                    case UP -> -1;
-                    case DOWN -> 1;
-                    default -> 0;
-                };
+        int move = switch (event.getCode()) {
+            case UP -> -1;
+            case DOWN -> 1;
+            default -> 0;
+        };
         if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
             turn();
             event.consume();

@@ -41,12 +41,11 @@ final class VerdictView {
         if (!verdict.stake().isEmpty()) {
             box.getChildren().add(Labels.of(verdict.stake(), "verdict-stake"));
         }
-        String style =
-                switch (verdict.alert()) {
-                    case CLEAR -> "alert-clear";
-                    case WATCH -> "alert-watch";
-                    case ACT -> "alert-act";
-                };
+        String style = switch (verdict.alert()) {
+            case CLEAR -> "alert-clear";
+            case WATCH -> "alert-watch";
+            case ACT -> "alert-act";
+        };
         box.getStyleClass().addAll("verdict", "caution", style);
         List<Node> nodes = new ArrayList<>(List.of(box));
         sheet.day().refusals().forEach(words -> nodes.add(Labels.note(Alert.ACT, words)));

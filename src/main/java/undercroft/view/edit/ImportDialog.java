@@ -20,7 +20,7 @@ import javafx.util.Duration;
 import undercroft.app.form.place.ImportForm;
 import undercroft.app.form.place.ImportPreview;
 import undercroft.app.form.place.ImportResult;
-import undercroft.plot.Palette;
+import undercroft.plot.mark.Palette;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.form.FormDialog;
 import undercroft.view.kit.form.FormDialogs;

@@ -3,8 +3,8 @@ package undercroft.view.kit;
 import java.util.HashMap;
 import java.util.Map;
 import javafx.scene.text.Text;
-import undercroft.plot.TextMeasure;
-import undercroft.plot.TextStyle;
+import undercroft.plot.mark.TextMeasure;
+import undercroft.plot.mark.TextStyle;
 
 /** Measures texts in the fonts the canvas writes with; remembers what it measured. For the window's thread. */
 public final class FontMeasure implements TextMeasure {
@@ -18,7 +18,7 @@ public final class FontMeasure implements TextMeasure {
             remembered.clear();
         }
         return remembered.computeIfAbsent(style.name() + text, key -> {
-            probe.setFont(CanvasPen.font(style));
+            probe.setFont(Looks.font(style));
             probe.setText(text);
             return probe.getLayoutBounds().getWidth();
         });

@@ -12,11 +12,11 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
-import undercroft.plot.Palette;
 import undercroft.plot.Picture;
 import undercroft.plot.PlotStack;
 import undercroft.plot.Readout;
-import undercroft.plot.TimeScale;
+import undercroft.plot.mark.Palette;
+import undercroft.plot.scale.TimeScale;
 import undercroft.wording.Texts;
 
 /**

@@ -7,7 +7,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 import org.controlsfx.control.PopOver;
-import undercroft.plot.Role;
+import undercroft.plot.mark.Role;
 
 /** Popovers in the window's looks. The base theme's own popover keeps the program alive after its window is closed. */
 public final class Popovers {

@@ -50,8 +50,10 @@ public final class BatchView extends ScrollPane {
         this.context = context;
         this.planBatch = planBatch;
         plots = new PlotsView(epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
-        lists = new BatchListsView(context.editors(), new StockView(context), row -> context.faults()
-                .guard(() -> {
+        lists = new BatchListsView(
+                context.editors(),
+                new StockView(context),
+                row -> context.faults().guard(() -> {
                     row.reading().ifPresent(model::remove);
                     row.drawn().ifPresent(model::remove);
                 }));

@@ -135,11 +135,12 @@ public final class ShelfView extends VBox {
         ContextMenu menu = new ContextMenu(edit, bring, dial);
         place(plank).followed().ifPresent(log -> {
             MenuItem unfollow = new MenuItem(Texts.of("form.place.unfollow", log.path()));
-            unfollow.setOnAction(event -> context.faults().guard(() -> context.workspace()
-                    .change(
-                            Texts.of("undo.place.followed", plank.name()),
-                            cellar -> cellar.withPlace(
-                                    cellar.place(plank.placeId()).withFollowed(Optional.empty())))));
+            unfollow.setOnAction(event -> context.faults()
+                    .guard(() -> context.workspace()
+                            .change(
+                                    Texts.of("undo.place.followed", plank.name()),
+                                    cellar -> cellar.withPlace(
+                                            cellar.place(plank.placeId()).withFollowed(Optional.empty())))));
             menu.getItems().add(unfollow);
         });
         title.setOnAction(event -> menu.show(title, Side.BOTTOM, 0, 2));
@@ -191,16 +192,15 @@ public final class ShelfView extends VBox {
     }
 
     private void key(KeyEvent event) {
-        ShelfViewModel.Step step =
-                switch (event.getCode()) {
-                    case LEFT -> ShelfViewModel.Step.PREVIOUS;
-                    case RIGHT -> ShelfViewModel.Step.NEXT;
-                    case UP -> ShelfViewModel.Step.PLANK_UP;
-                    case DOWN -> ShelfViewModel.Step.PLANK_DOWN;
-                    case HOME -> ShelfViewModel.Step.FIRST;
-                    case END -> ShelfViewModel.Step.LAST;
-                    default -> null;
-                };
+        ShelfViewModel.Step step = switch (event.getCode()) {
+            case LEFT -> ShelfViewModel.Step.PREVIOUS;
+            case RIGHT -> ShelfViewModel.Step.NEXT;
+            case UP -> ShelfViewModel.Step.PLANK_UP;
+            case DOWN -> ShelfViewModel.Step.PLANK_DOWN;
+            case HOME -> ShelfViewModel.Step.FIRST;
+            case END -> ShelfViewModel.Step.LAST;
+            default -> null;
+        };
         if (step != null && event.getTarget() == planks) {
             model.move(step);
             event.consume();

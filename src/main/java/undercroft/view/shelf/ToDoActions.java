@@ -108,8 +108,9 @@ public final class ToDoActions {
             case LOOK_AT_THE_OTHERS, READ_GAUGE -> editors.read(batch, lot);
             case CHILL -> chooseServing.accept(line.task().part());
             case FIRST_TASTE -> editors.draw(batch, lot);
-            case DRINK_SOON -> editors.addServing(
-                    new ServingForm.Wish(Optional.of(batch.id()), Math.min(2, lot.left()), Optional.empty()));
+            case DRINK_SOON ->
+                editors.addServing(
+                        new ServingForm.Wish(Optional.of(batch.id()), Math.min(2, lot.left()), Optional.empty()));
             case CLOSE_BATCH -> editors.editNotes(batch);
             case CHECK_READINGS -> chooseBatch.accept(batch.id());
         }

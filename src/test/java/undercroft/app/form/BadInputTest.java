@@ -26,8 +26,8 @@ class BadInputTest {
             case "edited" -> new BatchForm(FormSamples.CELLAR, Optional.of(FormSamples.batch()), FormSamples.NOW);
             case "move" -> new MoveForm(FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
             case "draw" -> new DrawForm(FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
-            case "reading" -> new ReadingForm(
-                    FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
+            case "reading" ->
+                new ReadingForm(FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
             case "settings" -> new SettingsForm(FormSamples.CELLAR);
             case "bottle" -> new BottleForm(FormSamples.CELLAR, Optional.empty());
             case "sugar" -> new SugarForm(FormSamples.CELLAR, Optional.empty());
@@ -36,11 +36,7 @@ class BadInputTest {
     }
 
     @ParameterizedTest(name = "{0} {1} \"{2}\"")
-    @CsvSource(
-            delimiter = ';',
-            quoteCharacter = '`',
-            textBlock =
-                    """
+    @CsvSource(delimiter = ';', quoteCharacter = '`', textBlock = """
             place;    place-name;       ``;              Name is empty; give it a name.
             place;    place-guess;      ``;              Nothing is given
             place;    place-guess;      warm;            not a temperature
@@ -92,11 +88,7 @@ class BadInputTest {
     }
 
     @ParameterizedTest(name = "{0} {1} \"{2}\"")
-    @CsvSource(
-            delimiter = ';',
-            quoteCharacter = '`',
-            textBlock =
-                    """
+    @CsvSource(delimiter = ';', quoteCharacter = '`', textBlock = """
             place;    place-guess;     15,5
             place;    place-guess;     15.5 °C
             place;    place-guess;     59F

@@ -63,11 +63,9 @@ class CellarJsonTest {
 
     @Test
     void whatMayBeLeftOutMayBeLeftOut() {
-        Cellar cellar =
-                read("""
+        Cellar cellar = read("""
                 {"schema": 1, "name": "Bare", "zone": "UTC", "places": [], "batches": []}
-                """)
-                        .cellar();
+                """).cellar();
         assertEquals(Settings.USUAL, cellar.settings());
         assertEquals(List.of(), cellar.servings());
     }

@@ -50,9 +50,7 @@ class LoggerFileTest {
                 Arguments.of(
                         "quoted decimal commas",
                         "\"Date\",\"T °C\"\n\"2024-01-31 13:30\",\"12,5\"\n\"2024-01-31 13:40\",\"12,75\"\n"),
-                Arguments.of(
-                        "quoted thousands beside",
-                        """
+                Arguments.of("quoted thousands beside", """
                 time,"pressure, hPa",temp
                 2024-01-31 13:30,"1,013.25",12.5
                 2024-01-31 13:40,"1,013.5",12.75
@@ -63,9 +61,7 @@ class LoggerFileTest {
                 Arguments.of(
                         "UTC offset in the header",
                         "Date Time (GMT-05:00),Temp\n2024-01-31 08:30,12.5\n2024-01-31 08:40,12.75\n"),
-                Arguments.of(
-                        "preamble and trailing junk",
-                        """
+                Arguments.of("preamble and trailing junk", """
                 Logger report
                 Serial;4711
                 Started;yesterday
@@ -112,8 +108,7 @@ class LoggerFileTest {
 
     @Test
     void theTemperatureIsPickedAmongTheColumnsAndTheOthersAreNamed() {
-        Inspection found = Logs.inspect(
-                """
+        Inspection found = Logs.inspect("""
                 #,Time,RH %,Temp °C,Battery V
                 1,2024-01-31 13:30,70,12.5,3.01
                 2,2024-01-31 13:40,70,12.75,3.0
@@ -141,15 +136,13 @@ class LoggerFileTest {
 
     @Test
     void noonAndMidnightOfATwelveHourClock() {
-        TimeSeries read = Logs.read(
-                        """
+        TimeSeries read = Logs.read("""
                 2024-01-31 12:00 AM,1
                 2024-01-31 12:59 AM,2
                 2024-01-31 12:00 PM,3
                 2024-01-31 12:30:15 PM,4
                 2024-01-31 11:59 PM,5
-                """)
-                .celsius();
+                """).celsius();
         assertEquals(
                 Logs.series(
                         "2024-01-31T00:00:00Z",
@@ -167,8 +160,7 @@ class LoggerFileTest {
 
     @Test
     void whatIsDroppedIsCountedWithItsLine() {
-        ImportedLog log = Logs.read(
-                """
+        ImportedLog log = Logs.read("""
                 time,celsius
                 2024-01-01 00:00,10
                 2024-01-01 00:20,11

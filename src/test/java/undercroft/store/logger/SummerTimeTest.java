@@ -67,16 +67,14 @@ class SummerTimeTest {
 
     @Test
     void theHourThatComesTwiceIsToldApartByTheOrderOfTheLinesAndCounted() {
-        ImportedLog log = Logs.read(
-                """
+        ImportedLog log = Logs.read("""
                 29.10.2023 01:30;1
                 29.10.2023 02:00;2
                 29.10.2023 02:30;3
                 29.10.2023 02:00;4
                 29.10.2023 02:30;5
                 29.10.2023 03:00;6
-                """,
-                Logs.BERLIN);
+                """, Logs.BERLIN);
         assertEquals(
                 Logs.series(
                         "2023-10-28T23:30:00Z",
@@ -98,13 +96,11 @@ class SummerTimeTest {
 
     @Test
     void linesInTheSkippedHourAreMovedOnAndCounted() {
-        ImportedLog log = Logs.read(
-                """
+        ImportedLog log = Logs.read("""
                 2024-03-31 01:50,1
                 2024-03-31 02:10,2
                 2024-03-31 03:30,3
-                """,
-                Logs.BERLIN);
+                """, Logs.BERLIN);
         assertEquals(
                 Logs.series("2024-03-31T00:50:00Z", 1, "2024-03-31T01:10:00Z", 2, "2024-03-31T01:30:00Z", 3),
                 log.celsius());
@@ -113,15 +109,13 @@ class SummerTimeTest {
 
     @Test
     void aSlightDisorderInTheRepeatedHourIsNoSecondPass() {
-        ImportedLog log = Logs.read(
-                """
+        ImportedLog log = Logs.read("""
                 2023-10-29 01:50,1
                 2023-10-29 02:00,2
                 2023-10-29 02:20,4
                 2023-10-29 02:10,3
                 2023-10-29 02:30,5
-                """,
-                Logs.BERLIN);
+                """, Logs.BERLIN);
         assertEquals(
                 Instant.parse("2023-10-29T00:30:00Z").getEpochSecond(),
                 log.celsius().lastTime());

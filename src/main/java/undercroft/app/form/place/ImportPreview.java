@@ -67,13 +67,12 @@ public record ImportPreview(
     }
 
     private static String words(Inspection found) {
-        String separator =
-                switch (found.separator()) {
-                    case ',' -> Texts.of("form.import.separator.comma");
-                    case ';' -> Texts.of("form.import.separator.semicolon");
-                    case '\t' -> Texts.of("form.import.separator.tab");
-                    default -> Texts.of("form.import.separator.other");
-                };
+        String separator = switch (found.separator()) {
+            case ',' -> Texts.of("form.import.separator.comma");
+            case ';' -> Texts.of("form.import.separator.semicolon");
+            case '\t' -> Texts.of("form.import.separator.tab");
+            default -> Texts.of("form.import.separator.other");
+        };
         String clock = found.ownOffset()
                 ? Texts.of("form.import.clock.own")
                 : Texts.of("form.import.clock.zone", found.zone().getId());

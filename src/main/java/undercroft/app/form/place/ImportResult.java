@@ -6,20 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import undercroft.app.form.DateText;
 import undercroft.app.form.Measure;
 import undercroft.cellar.Cellar;
-import undercroft.plot.LineLayer;
-import undercroft.plot.Plot;
+import undercroft.picture.ImportPicture;
 import undercroft.plot.PlotStack;
-import undercroft.plot.Role;
-import undercroft.plot.Stroke;
-import undercroft.plot.ValueAxis;
-import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
-import undercroft.series.MinMaxDownsampler;
 import undercroft.series.TimeSeries;
 import undercroft.store.logger.Finding;
 import undercroft.store.logger.ImportMerge;
@@ -35,8 +28,6 @@ import undercroft.wording.Texts;
  */
 public record ImportResult(ImportedLog log, boolean changesNothing, List<String> lines, PlotStack picture) {
     private static final int LINES_NAMED = 3;
-    private static final long LONGEST_STEP_SECONDS = 3 * 3600L;
-    private static final long PREVIEW_BIN_SECONDS = 900;
 
     public ImportResult {
         lines = List.copyOf(lines);
@@ -45,7 +36,7 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
     static ImportResult of(TimeSeries before, ImportedLog log, Cellar cellar) {
         ImportMerge merge = ImportMerge.of(before, log.celsius());
         List<String> lines = new ArrayList<>();
-        lines.add(counted(
+        lines.add(Texts.counted(
                 "form.import.kept",
                 log.kept(),
                 day(log.celsius().firstTime(), cellar.zone()),
@@ -54,22 +45,23 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
                 .sorted(Map.Entry.comparingByKey())
                 .forEach(entry -> lines.add(finding(entry.getKey(), entry.getValue())));
         lines.add(merged(merge, cellar.settings().units()));
-        return new ImportResult(log, merge.changesNothing(), lines, picture(before, log.celsius(), cellar));
+        return new ImportResult(
+                log,
+                merge.changesNothing(),
+                lines,
+                ImportPicture.of(
+                        before, log.celsius(), cellar.zone(), cellar.settings().units()));
     }
 
     private static String grouped(long count) {
         return String.format(Locale.ENGLISH, "%,d", count);
     }
 
-    private static String counted(String key, long count, String one, String other) {
-        return Texts.of(key + (count == 1 ? ".one" : ".many"), grouped(count), one, other);
-    }
-
     private static String finding(Reason reason, Finding finding) {
         String where =
                 finding.lines().stream().limit(LINES_NAMED).map(String::valueOf).collect(Collectors.joining(", "));
         String more = finding.count() > LINES_NAMED ? Texts.of("form.import.and-more", where) : where;
-        return counted(
+        return Texts.counted(
                 reason.drops() ? "form.import.dropped" : "form.import.repaired", finding.count(), reason.words(), more);
     }
 
@@ -89,40 +81,5 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
 
     private static String day(long epochSecond, ZoneId zone) {
         return DateText.of(Instant.ofEpochSecond(epochSecond).atZone(zone).toLocalDate());
-    }
-
-    private static PlotStack picture(TimeSeries before, TimeSeries imported, Cellar cellar) {
-        UnitSystem units = cellar.settings().units();
-        String unit = Measure.TEMPERATURE.symbol(units);
-        long from = before.isEmpty() ? imported.firstTime() : Math.min(before.firstTime(), imported.firstTime());
-        long until = before.isEmpty() ? imported.lastTime() : Math.max(before.lastTime(), imported.lastTime());
-        Plot plot = Plot.of(
-                Texts.of("form.import.plot", unit), ValueAxis.auto(unit, 1).withSmallestSpan(8));
-        if (!before.isEmpty()) {
-            plot = plot.with(line(before, units, Stroke.of(Role.FAINT_INK, 1.2), "form.import.plot.there"));
-        }
-        plot = plot.with(line(imported, units, Stroke.of(Role.ROOM, 1), "form.import.plot.new"));
-        return new PlotStack(
-                List.of(plot),
-                from,
-                Math.max(until, from + 3600),
-                cellar.zone(),
-                Locale.ENGLISH,
-                OptionalLong.empty(),
-                "");
-    }
-
-    private static LineLayer line(TimeSeries celsius, UnitSystem units, Stroke stroke, String labelKey) {
-        TimeSeries thin = MinMaxDownsampler.extremes(celsius, PREVIEW_BIN_SECONDS);
-        TimeSeries shown = thin;
-        if (units == UnitSystem.US) {
-            TimeSeries.Builder mapped = new TimeSeries.Builder();
-            for (int i = 0; i < thin.size(); i++) {
-                mapped.add(
-                        thin.timeAt(i), Temperature.ofCelsius(thin.valueAt(i)).fahrenheit());
-            }
-            shown = mapped.build();
-        }
-        return new LineLayer(shown, LONGEST_STEP_SECONDS, stroke, Texts.of(labelKey));
     }
 }

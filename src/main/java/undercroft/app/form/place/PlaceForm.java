@@ -213,8 +213,8 @@ public final class PlaceForm extends Form {
         return switch (source.value()) {
             case LOGGED -> new TemperatureSource.Logged();
             case GUESS -> new TemperatureSource.FixedGuess(guess.figure(), spread.figure());
-            case SWING -> new TemperatureSource.YearlySwing(
-                    mean.figure(), amplitude.figure(), warmest.value(), spread.figure());
+            case SWING ->
+                new TemperatureSource.YearlySwing(mean.figure(), amplitude.figure(), warmest.value(), spread.figure());
         };
     }
 
@@ -250,7 +250,8 @@ public final class PlaceForm extends Form {
     }
 
     private static boolean stoodIn(Batch batch, String placeId) {
-        return batch.lots().stream().flatMap(lot -> lot.stays().stream()).anyMatch(stay -> stay.placeId()
-                .equals(placeId));
+        return batch.lots().stream()
+                .flatMap(lot -> lot.stays().stream())
+                .anyMatch(stay -> stay.placeId().equals(placeId));
     }
 }

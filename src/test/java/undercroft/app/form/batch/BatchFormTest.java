@@ -181,7 +181,8 @@ class BatchFormTest {
         Cellar left = BatchForm.without(CELLAR, FormSamples.batch().id());
 
         assertEquals(CELLAR.batches().size() - 1, left.batches().size());
-        assertTrue(left.servings().stream().noneMatch(serving -> serving.batchId()
-                .equals(FormSamples.batch().id())));
+        assertTrue(left.servings().stream()
+                .noneMatch(
+                        serving -> serving.batchId().equals(FormSamples.batch().id())));
     }
 }

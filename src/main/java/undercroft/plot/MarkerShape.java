@@ -1,9 +1,0 @@
-package undercroft.plot;
-
-/** Shape of a small sign at a point. */
-public enum MarkerShape {
-    CIRCLE,
-    TRIANGLE,
-    DIAMOND,
-    SQUARE
-}
