@@ -7,6 +7,11 @@ import java.util.function.DoubleUnaryOperator;
  * hard bounds: one value in ten lies outside.
  */
 public record Interval(double low, double median, double high) {
+    /** Standard deviations from the middle of a normal distribution to its 95 % point. */
+    public static final double NORMAL_95 = 1.6448536269514722;
+    /** Standard deviations from the middle of a normal distribution to its 75 % point. */
+    public static final double NORMAL_75 = 0.6744897501960817;
+
     /** Refuses NaN and values out of order; infinities are allowed at the ends ("never"). */
     public Interval {
         if (Double.isNaN(low) || Double.isNaN(median) || Double.isNaN(high) || low > median || median > high) {

@@ -5,7 +5,6 @@ import undercroft.quantity.Interval;
 /** Turns a standard normal deviate into a value whose 5, 50 and 95 % points are those of an interval. */
 final class Spread {
     /** The 95 % point of the standard normal distribution. */
-    private static final double Z95 = 1.6448536269514722;
 
     private Spread() {}
 
@@ -15,7 +14,7 @@ final class Spread {
      */
     static double at(Interval interval, double z) {
         double end = z < 0 ? interval.low() : interval.high();
-        double share = Math.abs(z) / Z95;
+        double share = Math.abs(z) / Interval.NORMAL_95;
         if (interval.low() > 0) {
             return interval.median() * Math.exp(share * Math.log(end / interval.median()));
         }
@@ -25,6 +24,6 @@ final class Spread {
     /** A normal value with the interval's median and, on each side, its distance to that end. */
     static double normalAt(Interval interval, double z) {
         double end = z < 0 ? interval.low() : interval.high();
-        return interval.median() + Math.abs(z) / Z95 * (end - interval.median());
+        return interval.median() + Math.abs(z) / Interval.NORMAL_95 * (end - interval.median());
     }
 }

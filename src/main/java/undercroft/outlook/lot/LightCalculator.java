@@ -2,7 +2,6 @@ package undercroft.outlook.lot;
 
 import java.time.Instant;
 import undercroft.calc.light.BeerSensitivity;
-import undercroft.calc.light.LightBand;
 import undercroft.calc.light.LightExposure;
 import undercroft.calc.light.LightStay;
 import undercroft.calc.light.Wall;
@@ -51,21 +50,11 @@ final class LightCalculator {
         LightExposure nextDay = LightExposure.none(wall, sensitivity)
                 .plus(stretch(cellar.place(present.placeId()).light(), present.cover(), DAY));
         double perDay = nextDay.bestDose();
-        return new LightOutlook(exposure.dose(), perDay, words(exposure, perDay), trajectory.build());
+        return new LightOutlook(exposure.dose(), perDay, trajectory.build());
     }
 
     private static LightStay stretch(LightSetting light, Cover cover, long seconds) {
         double hours = light.hoursPerDay() * seconds / DAY;
         return new LightStay(light.kind().source(), light.lux(), light.measured(), hours, cover);
-    }
-
-    private static String words(LightExposure exposure, double perDay) {
-        if (exposure.bestDose() == 0) {
-            return "kept dark";
-        }
-        if (exposure.band() == LightBand.NONE && perDay == 0) {
-            return "hardly any light";
-        }
-        return exposure.band().label();
     }
 }

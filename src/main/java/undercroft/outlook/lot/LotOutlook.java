@@ -50,7 +50,7 @@ public record LotOutlook(
         if (ready.probabilityNow() < 0.5) {
             return Stage.CLEARING;
         }
-        return ageing.daysUsed().median() > ageing.budgetDays().median() ? Stage.PAST_BEST_BEFORE : Stage.READY;
+        return ageing.isPastBestBefore() ? Stage.PAST_BEST_BEFORE : Stage.READY;
     }
 
     public String id() {
