@@ -14,8 +14,8 @@ import undercroft.quantity.Interval;
  *
  * @param limits what the bottle is trusted with
  * @param warmths at {@link #CELSIUS}, in that order
- * @param heatLimit warmest storage at which the safety estimate stays within the limit
- * @param highestTargetVolumes highest target whose safety estimate at {@link #CHECKED_CELSIUS} stays within the limit; 0 when
+ * @param heatLimit warmest storage at which the upper estimate stays within the limit
+ * @param highestTargetVolumes highest target whose upper estimate at {@link #CHECKED_CELSIUS} stays within the limit; 0 when
  *     not even beer without sugar does
  */
 public record BottlePressure(
@@ -27,7 +27,7 @@ public record BottlePressure(
     /** A fridge, a room, a hot room, a car or attic. */
     public static final List<Integer> CELSIUS = List.of(5, 20, 30, 40);
 
-    /** The warmth at which a target has to be safe, °C: a hot day in a room (assumption). */
+    /** The warmth at which a target is held to the limit, °C: a hot day in a room (assumption). */
     public static final double CHECKED_CELSIUS = 30;
 
     /** Beer is bottled at about this, °C (assumption; 10 K of it move the pressure by 0.05 bar). */
@@ -36,11 +36,11 @@ public record BottlePressure(
     /**
      * The bottle at a temperature.
      *
-     * @param gaugeBar low, best and safety estimate
+     * @param gaugeBar low, best and upper estimate
      */
     public record AtWarmth(double celsius, Interval gaugeBar) {}
 
-    /** What the safety estimate at {@link #CHECKED_CELSIUS} leaves to the limit, bar; below zero when it is over. */
+    /** What the upper estimate at {@link #CHECKED_CELSIUS} leaves to the limit, bar; below zero when it is over. */
     public double marginBar() {
         return limits.workingPressureBar()
                 - warmths.get(CELSIUS.indexOf((int) CHECKED_CELSIUS)).gaugeBar().high();
@@ -72,18 +72,18 @@ public record BottlePressure(
                 plan.atmosphereBar());
     }
 
-    /** Best estimate at the expected gas, with the low estimate at the low end and the safety estimate at the high end. */
+    /** Best estimate at the expected gas, with the low estimate at the low end and the upper estimate at the high end. */
     private static Interval gaugeBar(ClosedBottle closed, double celsius, BottleContents contents) {
         Interval grams = contents.gramsPerLitre();
         double low =
                 estimates(closed, celsius, grams.low(), contents).gaugeBar().low();
         double best =
                 estimates(closed, celsius, grams.median(), contents).gaugeBar().median();
-        double high = safetyBar(closed, celsius, contents);
+        double high = upperBar(closed, celsius, contents);
         return Interval.of(Math.min(low, best), best, Math.max(best, high));
     }
 
-    static double safetyBar(ClosedBottle closed, double celsius, BottleContents contents) {
+    static double upperBar(ClosedBottle closed, double celsius, BottleContents contents) {
         return closed.at(
                         celsius,
                         possible(contents.gramsPerLitre().high()),

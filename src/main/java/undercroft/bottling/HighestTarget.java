@@ -42,6 +42,6 @@ final class HighestTarget {
                 Carbonation.ofVolumes(targetVolumes),
                 plan.atmosphereBar());
         BottleContents contents = BottleContents.of(plan, dose, unfinished);
-        return BottlePressure.safetyBar(closed, BottlePressure.CHECKED_CELSIUS, contents) - workingPressureBar;
+        return BottlePressure.upperBar(closed, BottlePressure.CHECKED_CELSIUS, contents) - workingPressureBar;
     }
 }

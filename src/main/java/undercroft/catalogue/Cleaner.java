@@ -7,44 +7,21 @@ import java.util.OptionalDouble;
  * of the product always wins.
  */
 public enum Cleaner implements Listed {
-    PERCARBONATE(
-            "percarbonate",
-            "alkaline percarbonate wash",
-            5,
-            30,
-            "Warm water, about 50 °C. Never shut a bottle with the solution in it: it gives off oxygen. Rinse well."),
-    WASHING_SODA(
-            "washing-soda",
-            "washing soda (sodium carbonate)",
-            10,
-            30,
-            "Warm water. Rinse until the glass no longer feels slippery. Not for aluminium."),
-    CAUSTIC(
-            "caustic",
-            "caustic (sodium hydroxide)",
-            10,
-            15,
-            "Burns skin and eyes: goggles and long gloves. Always into cold water, never water onto it. Not for aluminium."
-                    + " Rinse several times."),
-    HOT_WATER(
-            "hot-water",
-            "hot water and a brush",
-            0,
-            0,
-            "For bottles rinsed right after pouring. Hold each to the light.");
+    PERCARBONATE("percarbonate", "alkaline percarbonate wash", 5, 30),
+    WASHING_SODA("washing-soda", "washing soda (sodium carbonate)", 10, 30),
+    CAUSTIC("caustic", "caustic (sodium hydroxide)", 10, 15),
+    HOT_WATER("hot-water", "hot water and a brush", 0, 0);
 
     private final String id;
     private final String label;
     private final double usualGramsPerLitre;
     private final int soakMinutes;
-    private final String caution;
 
-    Cleaner(String id, String label, double usualGramsPerLitre, int soakMinutes, String caution) {
+    Cleaner(String id, String label, double usualGramsPerLitre, int soakMinutes) {
         this.id = id;
         this.label = label;
         this.usualGramsPerLitre = usualGramsPerLitre;
         this.soakMinutes = soakMinutes;
-        this.caution = caution;
     }
 
     @Override
@@ -65,9 +42,5 @@ public enum Cleaner implements Listed {
     /** How long to soak; 0 when brushing is all there is to it. */
     public int soakMinutes() {
         return soakMinutes;
-    }
-
-    public String caution() {
-        return caution;
     }
 }
