@@ -16,7 +16,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
 import undercroft.wording.Texts;

@@ -6,23 +6,23 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.quantity.Interval;
 
 /** Dates and figures as the page writes them, seen from the outlook's instant on the cellar's wall clock. */
-public record PageWords(Wording words) {
+public record PageWords(ShelfWords words) {
     private static final DateTimeFormatter FULL =
             DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
     private static final String NO_DAY = "not within a year";
 
     static PageWords of(CellarOutlook outlook) {
-        return new PageWords(Wording.of(outlook));
+        return new PageWords(ShelfWords.of(outlook, Messages.english()));
     }
 
     /** {@code Saturday 21 November 2026, 18:00}. */
     String full(Instant instant) {
-        return FULL.format(instant.atZone(words.zone()));
+        return FULL.format(instant.atZone(words.format().zone()));
     }
 
     String when(Instant instant) {
@@ -39,8 +39,8 @@ public record PageWords(Wording words) {
 
     /** {@code 8 to 17 August}; both months where they differ. */
     String days(Instant from, Instant until) {
-        LocalDate first = from.atZone(words.zone()).toLocalDate();
-        LocalDate last = until.atZone(words.zone()).toLocalDate();
+        LocalDate first = from.atZone(words.format().zone()).toLocalDate();
+        LocalDate last = until.atZone(words.format().zone()).toLocalDate();
         if (first.equals(last)) {
             return words.day(first);
         }
@@ -61,16 +61,16 @@ public record PageWords(Wording words) {
     }
 
     public String celsius(double celsius) {
-        return words.temperature(celsius);
+        return words.format().celsius(celsius);
     }
 
     public String bar(double bar) {
-        return words.bar(bar);
+        return words.format().bar(bar);
     }
 
     /** {@code 2.2 bar (2.0 to 2.5)} as two parts: the median, and the range. */
     String barRange(Interval bar) {
-        return range(words.bar(bar.low()), words.bar(bar.high()));
+        return range(words.format().bar(bar.low()), words.format().bar(bar.high()));
     }
 
     public static String volumes(double volumes) {
@@ -95,7 +95,7 @@ public record PageWords(Wording words) {
         if (Double.isInfinite(celsius)) {
             return "any room";
         }
-        return celsius < 0 ? "passed even cold" : words.celsius(Math.floor(celsius));
+        return celsius < 0 ? "passed even cold" : words.format().wholeCelsius(Math.floor(celsius));
     }
 
     /** {@code 1 keeping day}, {@code 29 keeping days}. */
@@ -105,10 +105,10 @@ public record PageWords(Wording words) {
     }
 
     static String percent(double share) {
-        return Wording.percent(share);
+        return words.format().percent(share);
     }
 
     static String number(double value, int decimals) {
-        return Wording.number(value, decimals);
+        return words.format().number(value, decimals);
     }
 }

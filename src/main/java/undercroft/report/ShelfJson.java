@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
@@ -31,11 +31,11 @@ public final class ShelfJson {
         root.put("schema", 1);
         root.put("at", outlook.at().toString());
         root.put("cellar", outlook.cellar().name());
-        Headlines headlines = new Headlines(Wording.of(outlook));
+        Headlines headlines = new Headlines(ShelfWords.of(outlook, Messages.english()));
         ArrayNode batches = root.putArray("batches");
         outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, outlook, headlines));
         ArrayNode spells = root.putArray("spells");
-        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell, new SpellWords(Wording.of(outlook))));
+        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell, new SpellWords(ShelfWords.of(outlook, Messages.english()))));
         ArrayNode servings = root.putArray("pours");
         outlook.servings().forEach(serving -> putServing(servings.addObject(), serving));
         ArrayNode problems = root.putArray("problems");
@@ -59,7 +59,7 @@ public final class ShelfJson {
                 node.putNull(key);
             }
         }
-        putTasks(node.putArray("tasks"), outlook.tasksOf(batch), new TaskWords(outlook, Wording.of(outlook)));
+        putTasks(node.putArray("tasks"), outlook.tasksOf(batch), new TaskWords(outlook, ShelfWords.of(outlook, Messages.english())));
     }
 
     private static void putFigures(ObjectNode node, BatchOutlook batch) {

@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Stage;
@@ -81,7 +81,7 @@ public final class ShelfPage {
             return "No bottles on the shelf.";
         }
         String stock =
-                Wording.bottles(bottles) + " of " + PageWords.count((double) batches, "beer") + " on the shelf; ";
+                words.words().format().bottles(bottles) + " of " + PageWords.count((double) batches, "beer") + " on the shelf; ";
         long acts = count(outlook, Alert.ACT);
         long watches = count(outlook, Alert.WATCH);
         if (acts + watches == 0) {

@@ -3,7 +3,7 @@ package undercroft.report;
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.wording.Headlines;
 
@@ -18,7 +18,7 @@ public final class ShelfTable {
     /** Lines of at most {@code width} columns, what wants attention first; headlines go on below where they are long. */
     public static String of(CellarOutlook outlook, int width) {
         List<List<String>> rows = new ArrayList<>();
-        Headlines headlines = new Headlines(Wording.of(outlook));
+        Headlines headlines = new Headlines(ShelfWords.of(outlook, Messages.english()));
         rows.add(List.of("", "batch", "stage", "left", ""));
         for (BatchOutlook batch : ShelfPage.inOrder(outlook)) {
             rows.add(List.of(

@@ -1,53 +1,56 @@
 package undercroft.wording;
 
-import undercroft.outlook.Wording;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
 
 /** What a spell means for a lot, with what to do first. */
-public record SpellWords(Wording words) {
+public record SpellWords(ShelfWords words) {
+    /** From here on, rounded, it was an hour. */
+    private static final double AN_HOUR = 0.95;
+
     public String verdict(SpellReview spell, SpellImpact impact) {
         if (impact.advice() == SpellImpact.Advice.GONE) {
-            return "All gone since.";
+            return words.of("spell.gone");
         }
         String bare = spell.warm() ? warm(impact) : cold(impact);
-        return spell.certain()
-                ? bare
-                : bare + " Readings are missing in this spell: it may have been "
-                        + (spell.warm() ? "warmer." : "colder.");
+        if (spell.certain()) {
+            return bare;
+        }
+        return words.of(spell.warm() ? "spell.missing-warm" : "spell.missing-cold", bare);
     }
 
-    private static String cold(SpellImpact impact) {
-        return impact.advice() == SpellImpact.Advice.LOOK_FOR_LIFTED_CAPS
-                ? "May have come near freezing: look for lifted caps before moving it; frozen bottles burst."
-                : "Cold only: a pause for the yeast, nothing lost.";
+    private String cold(SpellImpact impact) {
+        return words.of(
+                impact.advice() == SpellImpact.Advice.LOOK_FOR_LIFTED_CAPS ? "spell.freezing" : "spell.cold");
     }
 
     private String warm(SpellImpact impact) {
-        String upTo = "(up to " + words.bar(impact.peakGaugeBar().high()) + ")";
-        String cost = " Cost " + Wording.number(Math.max(0, impact.shelfDaysCost()), 0) + " keeping days.";
         return switch (impact.advice()) {
-            case COOL_BEFORE_TOUCHING ->
-                over(impact, upTo)
-                        + " Leave it in its closed box, cool the whole box, and only then touch it, eyes and hands covered.";
-            case DRINK_FIRST ->
-                over(impact, upTo)
-                        + " It is cooler now: handle it gently, eyes and hands covered, and drink it first.";
-            case KEEP_COOLER -> "Near its limit " + upTo + " but not over; keep it cooler." + cost;
-            default -> "Well within its limit " + upTo + "." + cost;
+            case COOL_BEFORE_TOUCHING -> words.of("spell.cool-first", over(impact));
+            case DRINK_FIRST -> words.of("spell.drink-first", over(impact));
+            case KEEP_COOLER -> words.of("spell.keep-cooler", upTo(impact), cost(impact));
+            default -> words.of("spell.within", upTo(impact), cost(impact));
         };
     }
 
-    private static String over(SpellImpact impact, String upTo) {
-        String full = impact.exposure().mayHaveBeenFull() ? " The beer may have filled the bottle to the cap." : "";
-        return (impact.hoursOverWorkingPressure() > 0
-                        ? "May have been over its limit for " + hours(impact.hoursOverWorkingPressure()) + " " + upTo
-                                + "."
-                        : "Near its limit " + upTo + ".")
-                + full;
+    private String over(SpellImpact impact) {
+        String over = impact.hoursOverWorkingPressure() > 0
+                ? words.of("spell.over", hours(impact.hoursOverWorkingPressure()), upTo(impact))
+                : words.of("spell.near", upTo(impact));
+        return impact.exposure().mayHaveBeenFull() ? words.of("spell.full", over) : over;
     }
 
-    private static String hours(double hours) {
-        return hours < 0.95 ? "less than an hour" : Wording.number(hours, 0) + " h";
+    private String upTo(SpellImpact impact) {
+        return words.format().barWorst(impact.peakGaugeBar().high());
+    }
+
+    private String cost(SpellImpact impact) {
+        return words.of("spell.cost", Math.round(Math.max(0, impact.shelfDaysCost())));
+    }
+
+    private String hours(double hours) {
+        return hours < AN_HOUR
+                ? words.of("spell.under-an-hour")
+                : words.of("spell.hours", words.format().numberUp(hours, 0));
     }
 }

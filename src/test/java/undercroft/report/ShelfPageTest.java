@@ -18,7 +18,7 @@ import org.w3c.dom.Element;
 import undercroft.demo.DemoShelf;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.wording.Headlines;
 import undercroft.wording.TaskWords;
@@ -95,7 +95,7 @@ final class ShelfPageTest {
                     .orElseThrow();
             String text = Pages.plain(article);
             assertTrue(text.contains(batch.batch().name()));
-            assertTrue(text.contains(new Headlines(Wording.of(Shelves.DEMO)).of(batch)), text);
+            assertTrue(text.contains(new Headlines(ShelfWords.of(Shelves.DEMO, Messages.english())).of(batch)), text);
             assertTrue(text.contains(batch.alert().label()));
             assertEquals(
                     batch.isCapped(), article.getElementsByTagName("figure").getLength() > 0);
@@ -103,7 +103,7 @@ final class ShelfPageTest {
         Shelves.DEMO
                 .tasks()
                 .forEach(task -> assertTrue(Pages.plain(page.getDocumentElement())
-                        .contains(new TaskWords(Shelves.DEMO, Wording.of(Shelves.DEMO)).why(task))));
+                        .contains(new TaskWords(Shelves.DEMO, ShelfWords.of(Shelves.DEMO, Messages.english())).why(task))));
     }
 
     @Test

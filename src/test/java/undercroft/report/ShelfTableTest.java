@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Headlines;
 
 final class ShelfTableTest {
@@ -39,7 +39,7 @@ final class ShelfTableTest {
         String table = ShelfTable.of(Shelves.DEMO, 400);
         Shelves.DEMO
                 .batches()
-                .forEach(batch -> assertTrue(table.contains(new Headlines(Wording.of(Shelves.DEMO)).of(batch))));
+                .forEach(batch -> assertTrue(table.contains(new Headlines(ShelfWords.of(Shelves.DEMO, Messages.english())).of(batch))));
     }
 
     @Test

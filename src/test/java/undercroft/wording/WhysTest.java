@@ -7,14 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import undercroft.demo.DemoShelf;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.FigureKind;
 import undercroft.outlook.lot.LotOutlook;
 
 final class WhysTest {
     private final CellarOutlook outlook = DemoShelf.outlook();
-    private final Whys whys = new Whys(outlook, Wording.of(outlook));
+    private final Whys whys = new Whys(outlook, ShelfWords.of(outlook, Messages.english()));
 
     @Test
     void everyFigureOfEveryLotHasGroundsOfThatVeryLot() {

@@ -5,7 +5,7 @@ import java.util.List;
 import undercroft.catalogue.BeerStyle;
 import undercroft.cellar.Batch;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.Chilling;
 import undercroft.outlook.serving.Concern;
@@ -29,7 +29,7 @@ public record ServingPage(
     public record Figure(String id, String label, String value, String detail) {}
 
     static ServingPage of(ServingPlan plan, CellarOutlook outlook) {
-        Wording words = Wording.of(outlook);
+        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
         Batch batch = outlook.cellar().batch(plan.serving().batchId());
         return new ServingPage(
                 plan,
@@ -40,8 +40,8 @@ public record ServingPage(
                 plan.concerns());
     }
 
-    private static String headline(ServingPlan plan, CellarOutlook outlook, Wording words) {
-        String when = words.moment(plan.serving().at());
+    private static String headline(ServingPlan plan, CellarOutlook outlook, ShelfWords words) {
+        String when = words.format().weekdayAndTime(plan.serving().at());
         String place = outlook.cellar().coldName(plan.serving());
         if (plan.chillFrom().isEmpty()) {
             return Texts.of("pours.headline.too-late", when);
@@ -54,15 +54,15 @@ public record ServingPage(
                         "pours.headline.chill",
                         when,
                         place,
-                        words.moment(plan.chillFrom().get()))
+                        words.format().weekdayAndTime(plan.chillFrom().get()))
                 : Texts.of(
                         "pours.headline.quick",
                         when,
                         plan.serving().coolingMedium().label(),
-                        words.moment(plan.chillFrom().get()));
+                        words.format().weekdayAndTime(plan.chillFrom().get()));
     }
 
-    private static List<Figure> figures(ServingPlan plan, Batch batch, CellarOutlook outlook, Wording words) {
+    private static List<Figure> figures(ServingPlan plan, Batch batch, CellarOutlook outlook, ShelfWords words) {
         List<Figure> figures = new ArrayList<>();
         boolean late = plan.chillFrom().isEmpty();
         boolean there = !late && plan.chillFrom().get().isBefore(outlook.at());
@@ -72,27 +72,27 @@ public record ServingPage(
                         ? Texts.of("pours.figure.in-late")
                         : there
                                 ? Texts.of("pours.figure.in-there")
-                                : words.moment(plan.chillFrom().get()),
+                                : words.format().weekdayAndTime(plan.chillFrom().get()),
                 plan.chilling()
-                        .map(chilling -> Texts.of("pours.figure.in-detail", words.temperature(chilling.coldCelsius())))
+                        .map(chilling -> Texts.of("pours.figure.in-detail", words.format().celsius(chilling.coldCelsius())))
                         .orElse("")));
         boolean warms = plan.takeOut().isBefore(plan.serving().at());
         figures.add(figure(
                 "out",
-                words.date(plan.takeOut()).equals(words.date(plan.serving().at()))
-                        ? words.clock(plan.takeOut())
-                        : words.moment(plan.takeOut()),
+                words.format().date(plan.takeOut()).equals(words.format().date(plan.serving().at()))
+                        ? words.format().clock(plan.takeOut())
+                        : words.format().weekdayAndTime(plan.takeOut()),
                 warms ? Texts.of("pours.figure.out-before") : Texts.of("pours.figure.out-then")));
         BeerStyle kind = batch.beer().kind();
         figures.add(figure(
                 "glass",
-                words.temperature(plan.chilling()
+                words.format().celsius(plan.chilling()
                         .map(Chilling::wantedCelsius)
                         .orElse(kind.servingCelsius().median())),
                 Texts.of(
                         "pours.figure.glass-detail",
-                        words.temperature(kind.servingCelsius().low()),
-                        words.temperature(kind.servingCelsius().high()))));
+                        words.format().celsius(kind.servingCelsius().low()),
+                        words.format().celsius(kind.servingCelsius().high()))));
         figures.add(figure(
                 "ready",
                 Texts.of("pours.figure.percent", Math.round(100 * plan.probabilityReady())),

@@ -2,7 +2,7 @@ package undercroft.app.shelf;
 
 import java.util.List;
 import java.util.Locale;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
@@ -17,7 +17,7 @@ import undercroft.wording.Texts;
 import undercroft.wording.Whys;
 
 /** The key figures of a lot. */
-record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words, Whys whys) {
+record BatchFigures(BatchOutlook batch, LotOutlook lot, ShelfWords words, Whys whys) {
     /** From here on a place to store bottles in is not meant any more, °C. */
     private static final double HOTTER_THAN_ANY_ROOM_CELSIUS = 60;
 
@@ -27,21 +27,21 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words, Whys whys
 
     private BatchPage.Figure carbonation() {
         CarbonationOutlook carbonation = lot.carbonation();
-        String range = Wording.range(carbonation.atPresent(), 1);
+        String range = words.format().range(carbonation.atPresent(), 1);
         double end = carbonation.atEnd().median();
         boolean done = carbonation.fractionDone().median() > 0.95;
         String detail = done
                 ? Texts.of("batch.figure.carbonation-done", range)
-                : Texts.of("batch.figure.carbonation-coming", range, Wording.number(end, 1));
+                : Texts.of("batch.figure.carbonation-coming", range, words.format().number(end, 1));
         return figure(
-                FigureKind.CARBONATION, words.volumes(carbonation.atPresent().median()), detail, Alert.CLEAR);
+                FigureKind.CARBONATION, words.format().volumes(carbonation.atPresent().median()), detail, Alert.CLEAR);
     }
 
     private BatchPage.Figure pressure() {
         PressureOutlook pressure = lot.pressure();
-        String detail = Texts.of("batch.figure.pressure-limit", words.bar(pressure.workingPressureBar()));
+        String detail = Texts.of("batch.figure.pressure-limit", words.format().bar(pressure.workingPressureBar()));
         return figure(
-                FigureKind.PRESSURE, words.bar(pressure.atPresent().median()), detail, alert(Cause.Topic.PRESSURE));
+                FigureKind.PRESSURE, words.format().bar(pressure.atPresent().median()), detail, alert(Cause.Topic.PRESSURE));
     }
 
     private BatchPage.Figure heatLimit() {
@@ -53,8 +53,8 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words, Whys whys
             value = Texts.of("batch.figure.heat-limit-passed");
         } else {
             value = Texts.of(
-                    words.units() == UnitSystem.US ? "words.temperature.fahrenheit" : "words.temperature.celsius",
-                    Wording.number(Math.floor(inUnits(celsius)), 0));
+                    words.format().units() == UnitSystem.US ? "words.temperature.fahrenheit" : "words.temperature.celsius",
+                    words.format().number(Math.floor(inUnits(celsius)), 0));
         }
         return figure(
                 FigureKind.HEAT_LIMIT,
@@ -66,7 +66,7 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words, Whys whys
     }
 
     private double inUnits(double celsius) {
-        return words.units() == UnitSystem.US ? Temperature.ofCelsius(celsius).fahrenheit() : celsius;
+        return words.format().units() == UnitSystem.US ? Temperature.ofCelsius(celsius).fahrenheit() : celsius;
     }
 
     private BatchPage.Figure light() {
@@ -79,11 +79,11 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words, Whys whys
 
     private BatchPage.Figure bestBefore() {
         AgeingOutlook ageing = lot.ageing();
-        String value = ageing.bestBefore().map(words::month).orElseGet(() -> Texts.of("batch.figure.keeps-long"));
+        String value = ageing.bestBefore().map(words.format()::month).orElseGet(() -> Texts.of("batch.figure.keeps-long"));
         String detail = Texts.of(
                 "batch.figure.days-used",
-                Wording.number(ageing.daysUsed().median(), 0),
-                Wording.number(ageing.budgetDays().median(), 0));
+                words.format().number(ageing.daysUsed().median(), 0),
+                words.format().number(ageing.budgetDays().median(), 0));
         return figure(FigureKind.BEST_BEFORE, value, detail, Alert.CLEAR);
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
@@ -13,7 +13,7 @@ import undercroft.outlook.lot.Stage;
 import undercroft.wording.Texts;
 
 /** Letters the crates of one batch. */
-record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
+record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
     ShelfPlan.Crate planned() {
         List<Lot> lots = batch.batch().lots();
         int bottles = lots.stream().mapToInt(Lot::count).sum();
@@ -72,7 +72,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
                 Texts.of(
                         "shelf.crate.stage",
                         lot.stage().label(),
-                        words.volumes(lot.carbonation().atPresent().median()));
+                        words.format().volumes(lot.carbonation().atPresent().median()));
             case FILLING, PAST_BEST_BEFORE, EMPTY -> lot.stage().label();
         };
     }
@@ -82,7 +82,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
             case SLOW -> Texts.of("shelf.progress.slow");
             case STALLED -> Texts.of("shelf.progress.stalled");
             case TOO_HOT -> Texts.of("shelf.progress.too-hot");
-            case WORKING, DONE -> words.volumes(lot.carbonation().atPresent().median());
+            case WORKING, DONE -> words.format().volumes(lot.carbonation().atPresent().median());
         };
     }
 }

@@ -13,7 +13,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.cellar.TaskNote;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.task.Task;
 import undercroft.session.Workspace;
@@ -94,7 +94,7 @@ public final class ToDoViewModel {
         if (shown == null) {
             return;
         }
-        Wording words = Wording.of(shown);
+        ShelfWords words = ShelfWords.of(shown, Texts.messages());
         TaskWords said = new TaskWords(shown, words);
         putAway.set((int) shown.cellar().taskNotes().stream()
                 .filter(note -> note.holdsAt(shown.at()))

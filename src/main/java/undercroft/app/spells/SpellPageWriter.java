@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.spell.SpellImpact;
@@ -22,9 +22,9 @@ import undercroft.wording.SpellWords;
 import undercroft.wording.Texts;
 
 /** Writes the page of a spell. */
-record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording words) {
+record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords words) {
     static SpellPage page(CellarOutlook outlook, SpellBoard.Mark chosen) {
-        return new SpellPageWriter(outlook, chosen, Wording.of(outlook)).page();
+        return new SpellPageWriter(outlook, chosen, ShelfWords.of(outlook, Texts.messages())).page();
     }
 
     private SpellPage page() {
@@ -52,8 +52,8 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         double days = Duration.between(spell.from(), spell.until()).toHours() / 24.0;
         String how = Texts.of(
                 spell.warm() ? "spells.summary.warm" : "spells.summary.cold",
-                words.temperature(spell.peakCelsius()),
-                Wording.number(days, 1));
+                words.format().celsius(spell.peakCelsius()),
+                words.format().number(days, 1));
         return spell.certain() ? how : how + " " + Texts.of("spells.summary.uncertain");
     }
 
@@ -99,14 +99,14 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         List<String> figures = new ArrayList<>();
         Interval peak = impact.peakGaugeBar();
         figures.add(Texts.of(
-                "spells.figure.peak", words.bar(peak.median()), words.bar(peak.low()), words.bar(peak.high())));
+                "spells.figure.peak", words.format().bar(peak.median()), words.format().bar(peak.low()), words.format().bar(peak.high())));
         if (impact.hoursOverWorkingPressure() >= 0.5) {
-            figures.add(Texts.of("spells.figure.over", Wording.number(impact.hoursOverWorkingPressure(), 0)));
+            figures.add(Texts.of("spells.figure.over", words.format().number(impact.hoursOverWorkingPressure(), 0)));
         }
         figures.add(Texts.of(
                 "spells.figure.memory",
-                words.bar(impact.exposure().memoryBeforeBar().high()),
-                words.bar(impact.exposure().memoryAfterBar().high())));
+                words.format().bar(impact.exposure().memoryBeforeBar().high()),
+                words.format().bar(impact.exposure().memoryAfterBar().high())));
         days(figures, impact.shelfDaysCost(), "spells.figure.shelf-cost", "spells.figure.shelf-spared");
         days(figures, impact.carbonationDaysGained(), "spells.figure.gained", "spells.figure.lost");
         return new SpellPage.Line(
@@ -121,7 +121,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
 
     private static void days(List<String> figures, double days, String more, String less) {
         if (Math.abs(days) >= 0.5) {
-            figures.add(Texts.of(days > 0 ? more : less, Wording.number(Math.abs(days), 0)));
+            figures.add(Texts.of(days > 0 ? more : less, words.format().number(Math.abs(days), 0)));
         }
     }
 

@@ -172,7 +172,7 @@ final class LotCalculator {
         double done = carbonation.fractionDone().median();
         ConditioningSigns signs =
                 ConditioningSigns.at(batch.yeast().strain(), bottles, capped, at.getEpochSecond(), done);
-        if (done >= LotOutlook.CARBONATED) {
+        if (carbonation.isDone()) {
             return LotOutlook.Progress.DONE;
         }
         boolean hotNow = bottles.valueAt(bottles.indexAt(at.getEpochSecond()))

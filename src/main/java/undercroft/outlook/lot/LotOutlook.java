@@ -23,9 +23,6 @@ public record LotOutlook(
         Progress progress,
         Evidence evidence,
         List<SpellExposure> exposures) {
-    /** From this share of the sugar on a beer counts as carbonated. */
-    static final double CARBONATED = 0.95;
-
     public LotOutlook {
         exposures = List.copyOf(exposures);
     }
@@ -44,7 +41,7 @@ public record LotOutlook(
         if (left == 0) {
             return Stage.EMPTY;
         }
-        if (carbonation.fractionDone().median() < CARBONATED) {
+        if (!carbonation.isDone()) {
             return Stage.CARBONATING;
         }
         if (ready.probabilityNow() < 0.5) {

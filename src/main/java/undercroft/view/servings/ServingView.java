@@ -18,7 +18,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.serving.Concern;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.picture.ChillPicture;
@@ -39,7 +39,7 @@ final class ServingView extends ScrollPane {
     ServingView(ServingsViewModel model, WindowContext context) {
         this.model = model;
         this.context = context;
-        plots = new PlotsView(second -> Wording.of(outlook()).dayAndTime(Instant.ofEpochSecond(second)));
+        plots = new PlotsView(second -> ShelfWords.of(outlook(), Texts.messages()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setMinHeight(240);
         plots.setPrefHeight(300);
         VBox.setVgrow(plots, Priority.ALWAYS);

@@ -20,7 +20,7 @@ import undercroft.app.shelf.BatchViewModel;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.picture.BatchPicture;
@@ -78,7 +78,7 @@ public final class BatchView extends ScrollPane {
         fill();
     }
 
-    private Wording words() {
+    private ShelfWords words() {
         return Wording.of(context.forecasts().outlookProperty().get());
     }
 

@@ -7,7 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
+import undercroft.wording.ShelfWords;
 import undercroft.picture.StockPicture;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
@@ -25,7 +25,7 @@ final class StockView {
 
     Node of(BatchPage.Stock stock) {
         CellarOutlook outlook = context.forecasts().outlookProperty().get();
-        PlotsView plots = new PlotsView(second -> Wording.of(outlook).dayAndTime(Instant.ofEpochSecond(second)));
+        PlotsView plots = new PlotsView(second -> ShelfWords.of(outlook, Texts.messages()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setId("stock-plot");
         plots.setMinHeight(HEIGHT);
         plots.setPrefHeight(HEIGHT);
