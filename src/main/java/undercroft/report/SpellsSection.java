@@ -2,6 +2,7 @@ package undercroft.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
@@ -53,7 +54,7 @@ final class SpellsSection {
                 .name(impact.batchName())
                 .close("a");
         if (spell.warm()) {
-            page.text(" ").alert(impact.alert());
+            AlertMark.write(page.text(" "), impact.alert());
         }
         page.close("p").element("p", new SpellWords(words.words()).verdict(spell, impact));
         page.element("p", figures(impact, words), "class", "faint").close("li");
