@@ -6,10 +6,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.task.Task;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
 import undercroft.wording.Texts;
 
@@ -29,7 +29,7 @@ public final class Reminders {
      */
     public List<Reminder> fresh(CellarOutlook outlook) {
         List<Reminder> fresh = new ArrayList<>();
-        TaskWords words = new TaskWords(outlook, ShelfWords.of(outlook, Texts.messages()));
+        TaskWords words = new TaskWords(ShelfWords.of(outlook, Texts.messages()));
         for (Task task : outlook.tasks()) {
             if (task.alert() == Alert.ACT && told.add(task.key()) && begun) {
                 fresh.add(new Reminder(words.what(task), words.why(task), task.batchId()));

@@ -54,7 +54,7 @@ final class SpellsSection {
                 .name(impact.batchName())
                 .close("a");
         if (spell.warm()) {
-            AlertMark.write(page.text(" "), impact.alert());
+            AlertMark.write(page.text(" "), impact.alert(), words);
         }
         page.close("p").element("p", new SpellWords(words.words()).verdict(spell, impact));
         page.element("p", figures(impact, words), "class", "faint").close("li");
@@ -62,12 +62,12 @@ final class SpellsSection {
 
     private static String figures(SpellImpact impact, PageWords words) {
         List<String> parts = new ArrayList<>();
-        parts.add("at most " + words.bar(impact.peakGaugeBar().median()) + " (" + words.barRange(impact.peakGaugeBar())
-                + ")");
+        parts.add("peak " + words.bars(impact.peakGaugeBar()));
         if (impact.hoursOverWorkingPressure() >= 0.5) {
-            parts.add(PageWords.count(impact.hoursOverWorkingPressure(), "hour") + " perhaps over the limit");
+            parts.add(
+                    PageWords.count(impact.hoursOverWorkingPressure(), "hour") + " perhaps over the working pressure");
         }
-        parts.add(gained(impact.shelfDaysCost(), "keeping day", "used up", "spared"));
+        parts.add(gained(impact.shelfDaysCost(), "day", "of shelf life used up", "of shelf life spared"));
         parts.add(gained(impact.carbonationDaysGained(), "day", "of conditioning gained", "of conditioning lost"));
         parts.removeIf(String::isEmpty);
         return String.join(" · ", parts);

@@ -11,7 +11,7 @@ import undercroft.outlook.lot.PressureOutlook;
 /** The figures of a lot as tiles, page and grounds all show them. */
 public record FigureWords(ShelfWords words) {
     public String label(FigureKind figure) {
-        return words.of(Keys.of("figure", figure) + ".label");
+        return words.of(Keys.of("figure.label", figure));
     }
 
     /** The figure itself. */
@@ -22,14 +22,9 @@ public record FigureWords(ShelfWords words) {
             case PRESSURE -> format.bar(lot.pressure().atPresent().median());
             case HEAT_LIMIT -> format.heatLimit(lot.pressure().heatLimitCelsius());
             case LIGHT -> light(lot.light());
-            case BEST_BEFORE -> lot.ageing()
-                    .bestBefore()
-                    .map(format::month)
-                    .orElseGet(() -> words.of("figure.best-before.years"));
-            case READY -> lot.ready()
-                    .median()
-                    .map(words::day)
-                    .orElseGet(() -> words.of("figure.ready.never"));
+            case BEST_BEFORE ->
+                lot.ageing().bestBefore().map(format::month).orElseGet(() -> words.of("figure.best-before.years"));
+            case READY -> lot.ready().median().map(words::day).orElseGet(() -> words.of("figure.ready.never"));
         };
     }
 
@@ -45,7 +40,8 @@ public record FigureWords(ShelfWords words) {
                         format.barRange(pressure.atPresent()),
                         format.barLimit(pressure.workingPressureBar()));
             }
-            case HEAT_LIMIT -> words.of("figure.heat-limit.detail", lot.pressure().bottle());
+            case HEAT_LIMIT ->
+                words.of("figure.heat-limit.detail", lot.pressure().bottle());
             case LIGHT -> words.name(lot.lot().colour());
             case BEST_BEFORE -> {
                 AgeingOutlook ageing = lot.ageing();
@@ -54,10 +50,11 @@ public record FigureWords(ShelfWords words) {
                         format.number(ageing.daysUsed().median(), 0),
                         format.number(ageing.budgetDays().median(), 0));
             }
-            case READY -> words.of(
-                    "figure.ready.detail",
-                    lot.ready().early().map(words::day).orElseGet(() -> words.of("figure.ready.never")),
-                    lot.ready().late().map(words::day).orElseGet(() -> words.of("figure.ready.never")));
+            case READY ->
+                words.of(
+                        "figure.ready.detail",
+                        lot.ready().early().map(words::day).orElseGet(() -> words.of("figure.ready.never")),
+                        lot.ready().late().map(words::day).orElseGet(() -> words.of("figure.ready.never")));
         };
     }
 

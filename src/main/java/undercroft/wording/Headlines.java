@@ -22,11 +22,12 @@ public record Headlines(ShelfWords words) {
         return switch (batch.stage()) {
             case FILLING -> notCappedYet(batch.batch());
             case EMPTY -> words.of("headline.gone", words.day(lastDraw(batch.batch())));
-            default -> batch.verdict()
-                    .leading()
-                    .filter(cause -> cause.alert() == Alert.ACT)
-                    .map(cause -> grave(batch, cause))
-                    .orElseGet(() -> ordinary(batch));
+            default ->
+                batch.verdict()
+                        .leading()
+                        .filter(cause -> cause.alert() == Alert.ACT)
+                        .map(cause -> grave(batch, cause))
+                        .orElseGet(() -> ordinary(batch));
         };
     }
 
@@ -63,10 +64,12 @@ public record Headlines(ShelfWords words) {
     private String lead(BatchOutlook batch, Cause cause) {
         return switch (cause.kind()) {
             case BURST -> burst(batch, cause);
-            case STRONGEST_OVER_WORKING_PRESSURE -> ofLot(batch, cause, CauseFigure.STRONGEST_GAUGE_BAR, "headline.over");
+            case STRONGEST_OVER_WORKING_PRESSURE ->
+                ofLot(batch, cause, CauseFigure.STRONGEST_GAUGE_BAR, "headline.over", "headline.over-lot");
             case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
-                ofLot(batch, cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR, "headline.ahead");
-            case GLASS_WORN -> ofLot(batch, cause, CauseFigure.PEAK_PAST_GAUGE_BAR, "headline.worn");
+                ofLot(batch, cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR, "headline.ahead", "headline.ahead-lot");
+            case GLASS_WORN ->
+                ofLot(batch, cause, CauseFigure.PEAK_PAST_GAUGE_BAR, "headline.worn", "headline.worn-lot");
             case READINGS_ABOVE_SUGAR -> words.of("headline.above-sugar");
             case LIGHTSTRUCK_SOON -> words.of("headline.light-soon");
             default -> throw new IllegalArgumentException(cause.kind() + " is not grave");
@@ -90,14 +93,14 @@ public record Headlines(ShelfWords words) {
     }
 
     /** Which lot, where there are several. */
-    private String ofLot(BatchOutlook batch, Cause cause, CauseFigure figure, String key) {
+    private String ofLot(BatchOutlook batch, Cause cause, CauseFigure figure, String key, String ofLot) {
         String pressure = words.format().barWorst(cause.figure(figure));
         if (batch.lots().size() == 1) {
             return words.of(key, pressure, working(cause));
         }
         LotOutlook lot = lot(batch, cause);
         return words.of(
-                key + "-lot",
+                ofLot,
                 pressure,
                 working(cause),
                 words.format().bottles(lot.left()),

@@ -14,10 +14,10 @@ public record ProblemWords(ShelfWords words) {
 
     public String what(Problem problem) {
         return switch (problem.kind()) {
-            case NO_TEMPERATURES -> words.of(
-                    "problem.no-temperatures", words.format().wholeCelsius(UNKNOWN_ROOM_CELSIUS));
-            case LOG_ENDED -> words.of(
-                    "problem.log-ended", words.day(problem.since().orElseThrow()));
+            case NO_TEMPERATURES ->
+                words.of("problem.no-temperatures", words.format().wholeCelsius(UNKNOWN_ROOM_CELSIUS));
+            case LOG_ENDED ->
+                words.of("problem.log-ended", words.day(problem.since().orElseThrow()));
             case BATCH -> words.format().messages().fault(problem.fault().orElseThrow());
         };
     }

@@ -24,8 +24,7 @@ public record ServingWords(ShelfWords words) {
     public String why(ServingPlan plan) {
         String unready = plan.readyByThen() ? "" : words.of("serving.why.unready");
         if (plan.inTheCold()) {
-            return words.of(
-                    "serving.why.cold", words.day(plan.chillFrom().orElseThrow()), takeOut(plan), unready);
+            return words.of("serving.why.cold", words.day(plan.chillFrom().orElseThrow()), takeOut(plan) + unready);
         }
         if (plan.chillFrom().isEmpty()) {
             return words.of("serving.why.too-late", unready);
@@ -40,8 +39,7 @@ public record ServingWords(ShelfWords words) {
                         format.wholeCelsius(chilling.coldCelsius() + 1),
                         coldPlace(plan.serving()),
                         time(60 * chilling.clearingHours()),
-                        takeOut(plan),
-                        unready)
+                        takeOut(plan) + unready)
                 : words.of(
                         "serving.why.quick",
                         minutes(chilling.coolingMinutes()),
@@ -75,8 +73,8 @@ public record ServingWords(ShelfWords words) {
         LotOutlook lot = batch.lot(plan.chilling().lotId());
         return switch (concern.kind()) {
             case PRESSURE -> words.of("serving.concern.pressure");
-            case NEVER_READY -> words.of(
-                    "serving.concern.never-ready", lot.place().name());
+            case NEVER_READY ->
+                words.of("serving.concern.never-ready", lot.place().name());
             case MAY_NOT_BE_READY -> {
                 Instant median = lot.ready().median().orElseThrow();
                 String likely = format.percent(plan.probabilityReady());
@@ -84,18 +82,20 @@ public record ServingWords(ShelfWords words) {
                         ? words.of("serving.concern.not-ready", likely, words.day(median))
                         : words.of("serving.concern.perhaps-ready", likely);
             }
-            case SAME_BOTTLES -> words.of(
-                    plan.promised() == plan.serving().bottles()
-                            ? "serving.concern.same-alone"
-                            : "serving.concern.same-together",
-                    plan.promised(),
-                    batch.bottlesLeft());
+            case SAME_BOTTLES ->
+                words.of(
+                        plan.promised() == plan.serving().bottles()
+                                ? "serving.concern.same-alone"
+                                : "serving.concern.same-together",
+                        plan.promised(),
+                        batch.bottlesLeft());
             case TOO_LATE -> tooLate(plan);
-            case TOO_WARM_A_PLACE -> words.of(
-                    "serving.concern.warm-place",
-                    coldPlace(plan.serving()),
-                    format.wholeCelsius(plan.chilling().coldCelsius()),
-                    format.wholeCelsius(plan.chilling().wantedCelsius()));
+            case TOO_WARM_A_PLACE ->
+                words.of(
+                        "serving.concern.warm-place",
+                        coldPlace(plan.serving()),
+                        format.wholeCelsius(plan.chilling().coldCelsius()),
+                        format.wholeCelsius(plan.chilling().wantedCelsius()));
             case TOO_LONG_IN_FREEZER -> words.of("serving.concern.freezer-long", freezer(plan));
             case FREEZER_ALARM -> words.of("serving.concern.freezer-alarm", freezer(plan));
         };
@@ -149,12 +149,14 @@ public record ServingWords(ShelfWords words) {
     private String reason(ServingChoice choice, BatchOutlook batch, ServingChoice.Reason reason) {
         return switch (reason) {
             case PAST_BEST_BEFORE -> words.of("serving.choice.past-best-before");
-            case BEST_BEFORE_SOON -> words.of(
-                    "serving.choice.best-before",
-                    words.day(batch.oldestLot().ageing().bestBefore().orElseThrow()));
-            case LIGHT -> words.of(
-                    "serving.choice.light",
-                    new FigureWords(words).light(batch.brightestLot().light()));
+            case BEST_BEFORE_SOON ->
+                words.of(
+                        "serving.choice.best-before",
+                        words.day(batch.oldestLot().ageing().bestBefore().orElseThrow()));
+            case LIGHT ->
+                words.of(
+                        "serving.choice.light",
+                        new FigureWords(words).light(batch.brightestLot().light()));
             case NEAR_WORKING_PRESSURE -> {
                 PressureOutlook pressure = batch.limitingLot().pressure();
                 yield words.of(
@@ -171,8 +173,7 @@ public record ServingWords(ShelfWords words) {
         double warming = plan.chilling().warmingMinutes();
         return warming < SOME_MINUTES
                 ? ""
-                : words.of(
-                        "serving.why.take-out", words.format().weekdayAndTime(plan.takeOut()), minutes(warming));
+                : words.of("serving.why.take-out", words.format().weekdayAndTime(plan.takeOut()), minutes(warming));
     }
 
     private String time(double minutes) {

@@ -20,8 +20,7 @@ public record SpellWords(ShelfWords words) {
     }
 
     private String cold(SpellImpact impact) {
-        return words.of(
-                impact.advice() == SpellImpact.Advice.LOOK_FOR_LIFTED_CAPS ? "spell.freezing" : "spell.cold");
+        return words.of(impact.advice() == SpellImpact.Advice.LOOK_FOR_LIFTED_CAPS ? "spell.freezing" : "spell.cold");
     }
 
     private String warm(SpellImpact impact) {

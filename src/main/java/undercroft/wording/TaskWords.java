@@ -17,16 +17,17 @@ public record TaskWords(ShelfWords words) {
     public String what(Task task) {
         String name = words.outlook().cellar().batch(task.batchId()).name();
         return switch (task.kind()) {
-            case COOL_BEFORE_TOUCHING -> words.of(
-                    task.cause().orElseThrow().kind() == Cause.Kind.READINGS_ABOVE_SUGAR
-                            ? "task.what.keep-cold"
-                            : "task.what.cool-before-touching",
-                    name);
-            case MOVE_WARMER -> words.of(
-                    "task.what.move-warmer", name, words.format().wholeCelsius(WAKING_CELSIUS));
+            case COOL_BEFORE_TOUCHING ->
+                words.of(
+                        task.cause().orElseThrow().kind() == Cause.Kind.READINGS_ABOVE_SUGAR
+                                ? "task.what.keep-cold"
+                                : "task.what.cool-before-touching",
+                        name);
+            case MOVE_WARMER ->
+                words.of("task.what.move-warmer", name, words.format().wholeCelsius(WAKING_CELSIUS));
             case CHILL -> chill(plan(task), name);
-            case DRINK_SOON -> words.of(
-                    oldest(task).isPastBestBefore() ? "task.what.drink-soon" : "task.what.drink-before", name);
+            case DRINK_SOON ->
+                words.of(oldest(task).isPastBestBefore() ? "task.what.drink-soon" : "task.what.drink-before", name);
             default -> words.of(Keys.of("task.what", task.kind()), name);
         };
     }
@@ -43,17 +44,21 @@ public record TaskWords(ShelfWords words) {
                         words.format().weekdayAndTime(plan.serving().at()),
                         new ServingWords(words).why(plan));
             }
-            case READ_GAUGE -> words.of(
-                    "task.why.read-gauge",
-                    words.day(since(task)),
-                    words.format().bar(batch.mainLot().pressure().atPresent().median()));
-            case FIRST_TASTE -> words.of(
-                    "task.why.first-taste",
-                    words.format().percent(batch.mainLot().ready().probabilityNow()));
-            case DRINK_SOON -> words.of(
-                    "task.why.shelf-life",
-                    words.format().number(oldest(task).daysUsed().median(), 0),
-                    words.format().number(oldest(task).budgetDays().median(), 0));
+            case READ_GAUGE ->
+                words.of(
+                        "task.why.read-gauge",
+                        words.day(since(task)),
+                        words.format()
+                                .bar(batch.mainLot().pressure().atPresent().median()));
+            case FIRST_TASTE ->
+                words.of(
+                        "task.why.first-taste",
+                        words.format().percent(batch.mainLot().ready().probabilityNow()));
+            case DRINK_SOON ->
+                words.of(
+                        "task.why.shelf-life",
+                        words.format().number(oldest(task).daysUsed().median(), 0),
+                        words.format().number(oldest(task).budgetDays().median(), 0));
             case CLOSE_BATCH -> words.of("task.why.close-batch", words.day(since(task)));
         };
     }
@@ -68,31 +73,34 @@ public record TaskWords(ShelfWords words) {
 
     private String cause(BatchOutlook batch, Cause cause) {
         return switch (cause.kind()) {
-            case BURST -> words.of(
-                    "task.why.burst",
-                    (int) cause.figure(CauseFigure.BOTTLES),
-                    words.day(cause.since().orElseThrow()));
-            case STRONGEST_OVER_WORKING_PRESSURE -> words.of(
-                    "task.why.over",
-                    lot(batch, cause).left(),
-                    lot(batch, cause).place().name(),
-                    worst(cause, CauseFigure.STRONGEST_GAUGE_BAR),
-                    working(cause));
-            case GLASS_WORN -> words.of(
-                    "task.why.worn", worst(cause, CauseFigure.PEAK_PAST_GAUGE_BAR), working(cause));
-            case PEAK_AHEAD_OVER_WORKING_PRESSURE -> words.of(
-                    "task.why.ahead", worst(cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR), working(cause));
+            case BURST ->
+                words.of(
+                        "task.why.burst",
+                        (int) cause.figure(CauseFigure.BOTTLES),
+                        words.day(cause.since().orElseThrow()));
+            case STRONGEST_OVER_WORKING_PRESSURE ->
+                words.of(
+                        "task.why.over",
+                        lot(batch, cause).left(),
+                        lot(batch, cause).place().name(),
+                        worst(cause, CauseFigure.STRONGEST_GAUGE_BAR),
+                        working(cause));
+            case GLASS_WORN -> words.of("task.why.worn", worst(cause, CauseFigure.PEAK_PAST_GAUGE_BAR), working(cause));
+            case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
+                words.of("task.why.ahead", worst(cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR), working(cause));
             case READINGS_ABOVE_SUGAR -> words.of("task.why.above-sugar");
             case READINGS_DISAGREE -> words.of("task.why.disagree");
-            case LIGHTSTRUCK_SOON, LIGHT_MAY_BE_TASTED, LIGHT_FALLS -> words.of(
-                    "task.why.light",
-                    lot(batch, cause).lot().colour(),
-                    lot(batch, cause).place().name(),
-                    new FigureWords(words).light(lot(batch, cause).light()));
-            case STALLED -> words.of(
-                    "task.why.stalled",
-                    celsius(cause),
-                    words.format().percent(cause.figure(CauseFigure.FRACTION_DONE)));
+            case LIGHTSTRUCK_SOON, LIGHT_MAY_BE_TASTED, LIGHT_FALLS ->
+                words.of(
+                        "task.why.light",
+                        lot(batch, cause).lot().colour(),
+                        lot(batch, cause).place().name(),
+                        new FigureWords(words).light(lot(batch, cause).light()));
+            case STALLED ->
+                words.of(
+                        "task.why.stalled",
+                        celsius(cause),
+                        words.format().percent(cause.figure(CauseFigure.FRACTION_DONE)));
             case TOO_HOT_FOR_YEAST -> words.of("task.why.too-hot", celsius(cause));
             case STRONGEST_OVER_CAUTION, LOW_HEAT_LIMIT, SLOW, PAST_BEST_BEFORE ->
                 throw new IllegalArgumentException("nothing is to be done about " + cause.kind());

@@ -31,31 +31,32 @@ public record Whys(ShelfWords words) {
     public Why of(BatchOutlook batch, LotOutlook lot, FigureKind figure) {
         FigureWords figures = new FigureWords(words);
         String value = figures.value(lot, figure);
-        String key = Keys.of("why", figure);
         return new Why(
                 figure,
                 lot.id(),
                 value,
                 title(figures, lot, figure, value),
-                words.of(key + ".how"),
+                words.of(Keys.of("why.how", figure)),
                 inputs(batch.batch(), lot, figure),
                 assumptions(batch.batch(), lot, figure),
-                words.of(key + ".source"));
+                words.of(Keys.of("why.basis", figure)));
     }
 
     private String title(FigureWords figures, LotOutlook lot, FigureKind figure, String value) {
         String label = figures.label(figure);
         return switch (figure) {
-            case CARBONATION -> words.of(
-                    "why.title-range",
-                    label,
-                    value,
-                    words.format().volumeRange(lot.carbonation().atPresent()));
-            case PRESSURE -> words.of(
-                    "why.title-range",
-                    label,
-                    value,
-                    words.format().barRange(lot.pressure().atPresent()));
+            case CARBONATION ->
+                words.of(
+                        "why.title-range",
+                        label,
+                        value,
+                        words.format().volumeRange(lot.carbonation().atPresent()));
+            case PRESSURE ->
+                words.of(
+                        "why.title-range",
+                        label,
+                        value,
+                        words.format().barRange(lot.pressure().atPresent()));
             default -> words.of("why.title", label, value);
         };
     }
@@ -64,14 +65,15 @@ public record Whys(ShelfWords words) {
         return switch (figure) {
             case CARBONATION -> carbonation(batch, lot);
             case PRESSURE -> pressure(lot);
-            case HEAT_LIMIT -> List.of(
-                    input("why.input.bottle", words.name(lot.pressure().bottle())),
-                    input(
-                            "why.input.working-pressure",
-                            words.format().barLimit(lot.pressure().workingPressureBar())),
-                    input(
-                            "why.input.final",
-                            words.format().volumes(lot.carbonation().atEnd())));
+            case HEAT_LIMIT ->
+                List.of(
+                        input("why.input.bottle", words.name(lot.pressure().bottle())),
+                        input(
+                                "why.input.working-pressure",
+                                words.format().barLimit(lot.pressure().workingPressureBar())),
+                        input(
+                                "why.input.final",
+                                words.format().volumes(lot.carbonation().atEnd())));
             case LIGHT -> light(batch, lot);
             case BEST_BEFORE -> bestBefore(batch, lot);
             case READY -> ready(batch, lot);
@@ -89,9 +91,7 @@ public record Whys(ShelfWords words) {
                         sugars.isEmpty()
                                 ? words.of("why.input.no-priming")
                                 : format.messages().list(sugars)),
-                input(
-                        "why.input.beer-primed",
-                        format.litres(batch.priming().beerLitres())),
+                input("why.input.beer-primed", format.litres(batch.priming().beerLitres())),
                 input("why.input.residual", format.volumes(lot.carbonation().residual())),
                 input(
                         "why.input.highest-temperature",
@@ -125,7 +125,9 @@ public record Whys(ShelfWords words) {
                         format.bars(lot.pressure().strongestBottle())),
                 input(
                         "why.input.load",
-                        words.of("why.input.load-value", format.bars(lot.pressure().memoryBar()))));
+                        words.of(
+                                "why.input.load-value",
+                                format.bars(lot.pressure().memoryBar()))));
     }
 
     private List<Input> light(Batch batch, LotOutlook lot) {
@@ -163,13 +165,9 @@ public record Whys(ShelfWords words) {
                                 "why.input.budget-value",
                                 format.number(lot.ageing().budgetDays().median(), 0),
                                 batch.beer().kind())),
-                input(
-                        "why.input.mean-kinetic",
-                        format.celsius(lot.temperature().meanKineticCelsius())),
+                input("why.input.mean-kinetic", format.celsius(lot.temperature().meanKineticCelsius())),
                 input("why.input.filling", words.name(batch.fillingMethod())),
-                input(
-                        "why.input.coverage",
-                        format.percent(lot.temperature().coverage())));
+                input("why.input.coverage", format.percent(lot.temperature().coverage())));
     }
 
     private List<Input> ready(Batch batch, LotOutlook lot) {
@@ -177,9 +175,7 @@ public record Whys(ShelfWords words) {
         return List.of(
                 input("why.input.earliest", lot.ready().early().map(words::day).orElse(never)),
                 input("why.input.latest", lot.ready().late().map(words::day).orElse(never)),
-                input(
-                        "why.input.ready-now",
-                        words.format().percent(lot.ready().probabilityNow())),
+                input("why.input.ready-now", words.format().percent(lot.ready().probabilityNow())),
                 input(
                         "why.input.abv",
                         words.of(
@@ -190,27 +186,32 @@ public record Whys(ShelfWords words) {
     private List<Assumption> assumptions(Batch batch, LotOutlook lot, FigureKind figure) {
         return switch (figure) {
             case CARBONATION -> carbonationAssumed(batch);
-            case PRESSURE -> List.of(
-                    assumed("why.assumed.beer-factor", Grade.ASSUMED),
-                    assumed("why.assumed.air", Grade.ASSUMED),
-                    assumed("why.assumed.uneven", Grade.COMMON_PRACTICE));
-            case HEAT_LIMIT -> List.of(new Assumption(
-                    words.of(
-                            "why.assumed.basis",
-                            lot.pressure().bottle().bottleClass(),
-                            lot.pressure().bottle().bottleClass().basis()),
-                    Grade.ASSUMED));
-            case LIGHT -> List.of(
-                    assumed("why.assumed.sun", Grade.ASSUMED),
-                    lot.place().light().measured()
-                            ? assumed("why.assumed.light-measured", Grade.MEASURED_BY_YOU)
-                            : assumed("why.assumed.light-usual", Grade.COMMON_PRACTICE));
-            case BEST_BEFORE -> List.of(
-                    assumed("why.assumed.budgets", Grade.COMMON_PRACTICE),
-                    assumed("why.assumed.oxygen", Grade.ASSUMED));
-            case READY -> List.of(
-                    assumed("why.assumed.two-weeks", Grade.COMMON_PRACTICE),
-                    assumed("why.assumed.room", Grade.ASSUMED));
+            case PRESSURE ->
+                List.of(
+                        assumed("why.assumed.beer-factor", Grade.ASSUMED),
+                        assumed("why.assumed.air", Grade.ASSUMED),
+                        assumed("why.assumed.uneven", Grade.COMMON_PRACTICE));
+            case HEAT_LIMIT ->
+                List.of(new Assumption(
+                        words.of(
+                                "why.assumed.basis",
+                                lot.pressure().bottle().bottleClass(),
+                                lot.pressure().bottle().bottleClass().basis()),
+                        Grade.ASSUMED));
+            case LIGHT ->
+                List.of(
+                        assumed("why.assumed.sun", Grade.ASSUMED),
+                        lot.place().light().measured()
+                                ? assumed("why.assumed.light-measured", Grade.MEASURED_BY_YOU)
+                                : assumed("why.assumed.light-usual", Grade.COMMON_PRACTICE));
+            case BEST_BEFORE ->
+                List.of(
+                        assumed("why.assumed.budgets", Grade.COMMON_PRACTICE),
+                        assumed("why.assumed.oxygen", Grade.ASSUMED));
+            case READY ->
+                List.of(
+                        assumed("why.assumed.two-weeks", Grade.COMMON_PRACTICE),
+                        assumed("why.assumed.room", Grade.ASSUMED));
         };
     }
 
@@ -219,8 +220,10 @@ public record Whys(ShelfWords words) {
                 assumed("why.assumed.yield", Grade.ASSUMED),
                 assumed("why.assumed.uptake", Grade.ASSUMED),
                 assumed("why.assumed.cardinal", Grade.PUBLISHED)));
-        batch.priming().doses().forEach(dose -> assumptions.add(new Assumption(
-                words.of("why.assumed.basis", sugar(dose), sugar(dose).basis()), Grade.PUBLISHED)));
+        batch.priming()
+                .doses()
+                .forEach(dose -> assumptions.add(new Assumption(
+                        words.of("why.assumed.basis", sugar(dose), sugar(dose).basis()), Grade.PUBLISHED)));
         long readings = batch.readings().stream()
                 .map(Reading::at)
                 .filter(at -> !at.isAfter(words.at()))

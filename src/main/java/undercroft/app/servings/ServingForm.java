@@ -21,12 +21,12 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** Bottles promised for a time: which, how many, when, chilled where, how warm in the glass. */

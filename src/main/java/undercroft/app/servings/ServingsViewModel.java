@@ -8,11 +8,12 @@ import javafx.beans.value.ObservableValue;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingChoice;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.session.Workspace;
+import undercroft.wording.ServingWords;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** The pours to come, one of them chosen, and the batches that might be poured on an occasion. */
@@ -62,6 +63,15 @@ public final class ServingsViewModel {
     public List<ServingChoice> choices(OccasionForm.Occasion occasion) {
         CellarOutlook shown = outlook.getValue();
         return shown == null ? List.of() : shown.choices(occasion.at(), occasion.bottles());
+    }
+
+    public String nameOf(ServingChoice choice) {
+        return outlook.getValue().cellar().batch(choice.batchId()).name();
+    }
+
+    /** What speaks for a choice and against it. */
+    public List<String> reasons(ServingChoice choice) {
+        return new ServingWords(ShelfWords.of(outlook.getValue(), Texts.messages())).reasons(choice);
     }
 
     private void write() {

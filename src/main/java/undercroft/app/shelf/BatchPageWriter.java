@@ -9,14 +9,13 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Stay;
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.wording.Headlines;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
-import undercroft.wording.Whys;
 
 /** Writes the page of a batch. */
 record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
@@ -36,8 +35,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                 lot,
                 batch.batch().name(),
                 new Headlines(words).of(batch),
-                lot.map(each -> new BatchFigures(batch, each, words, new Whys(outlook, words)).all())
-                        .orElse(List.of()),
+                lot.map(each -> new BatchFigures(batch, each, words).all()).orElse(List.of()),
                 lot.map(this::cautions).orElse(List.of()),
                 choices(lot),
                 readings(),

@@ -10,12 +10,12 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.Stage;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** What stands where on the drawn shelf: planks from top to bottom with their crates from left to right. */

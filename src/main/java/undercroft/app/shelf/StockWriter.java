@@ -1,10 +1,10 @@
 package undercroft.app.shelf;
 
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.StockOutlook;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** Writes where the bottles of a batch are and how fast they go. */

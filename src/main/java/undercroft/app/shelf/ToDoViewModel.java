@@ -13,10 +13,10 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.cellar.TaskNote;
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.task.Task;
 import undercroft.session.Workspace;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
 import undercroft.wording.Texts;
 
@@ -95,7 +95,7 @@ public final class ToDoViewModel {
             return;
         }
         ShelfWords words = ShelfWords.of(shown, Texts.messages());
-        TaskWords said = new TaskWords(shown, words);
+        TaskWords said = new TaskWords(words);
         putAway.set((int) shown.cellar().taskNotes().stream()
                 .filter(note -> note.holdsAt(shown.at()))
                 .count());

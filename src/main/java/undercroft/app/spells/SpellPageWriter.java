@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.spell.SpellImpact;
@@ -18,6 +17,7 @@ import undercroft.picture.PlacePicture;
 import undercroft.picture.SpellBoard;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.SpellWords;
 import undercroft.wording.Texts;
 
@@ -99,7 +99,10 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
         List<String> figures = new ArrayList<>();
         Interval peak = impact.peakGaugeBar();
         figures.add(Texts.of(
-                "spells.figure.peak", words.format().bar(peak.median()), words.format().bar(peak.low()), words.format().bar(peak.high())));
+                "spells.figure.peak",
+                words.format().bar(peak.median()),
+                words.format().bar(peak.low()),
+                words.format().bar(peak.high())));
         if (impact.hoursOverWorkingPressure() >= 0.5) {
             figures.add(Texts.of("spells.figure.over", words.format().number(impact.hoursOverWorkingPressure(), 0)));
         }
@@ -119,7 +122,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
                 impact.batchId().equals(chosen.impact().batchId()));
     }
 
-    private static void days(List<String> figures, double days, String more, String less) {
+    private void days(List<String> figures, double days, String more, String less) {
         if (Math.abs(days) >= 0.5) {
             figures.add(Texts.of(days > 0 ? more : less, words.format().number(Math.abs(days), 0)));
         }

@@ -21,11 +21,11 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Supposition;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Span;
 import undercroft.store.logger.ForecastFile;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** What might happen to the shelf. Saving it does what is supposed, where that can be done: a move. */

@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import undercroft.outlook.WhatIf;
-import undercroft.wording.ShelfWords;
 import undercroft.outlook.lot.Alert;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** Writes the answer to a supposition. */

@@ -5,7 +5,6 @@ import undercroft.quantity.Interval;
 /** Turns a standard normal deviate into a value whose 5, 50 and 95 % points are those of an interval. */
 final class Spread {
     /** The 95 % point of the standard normal distribution. */
-
     private Spread() {}
 
     /**

@@ -13,7 +13,6 @@ public enum Dosing implements Listed {
     SYRUP("syrup", "syrup stirred into all the beer", 0.05),
     SPOON("spoon", "each bottle by itself", 0.08);
 
-
     private final String id;
     private final String label;
     private final double coefficientOfVariation;

@@ -141,7 +141,8 @@ final class LotCalculator {
             case BEYOND_WHEN_COLD -> -1;
             case PRESSURE, LIQUID_FULL -> heat.celsius();
         };
-        int aheadUntil = trajectory.indexAtOrBefore(at.plus(PressureOutlook.AHEAD).getEpochSecond()) + 1;
+        int aheadUntil =
+                trajectory.indexAtOrBefore(at.plus(PressureOutlook.AHEAD).getEpochSecond()) + 1;
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
         Interval peakAhead = peak(trajectory, present, Math.max(present + 1, aheadUntil));
         Interval memory = PressureForecast.memory(trajectory, present + 1);

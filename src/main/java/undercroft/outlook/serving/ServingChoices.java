@@ -66,8 +66,7 @@ public record ServingChoices(
         }
         double share = Math.min(1, (double) free / bottles);
         double score = probability * share * (1 + haste) * (heldBack ? HELD_BACK : 1);
-        return new ServingChoice(
-                batch.id(), probability, free, promised, free >= bottles, cost, score, reasons);
+        return new ServingChoice(batch.id(), probability, free, promised, free >= bottles, cost, score, reasons);
     }
 
     /** How little it should wait, 0 or more, with the reasons told. */

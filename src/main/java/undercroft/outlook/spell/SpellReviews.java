@@ -61,7 +61,8 @@ public final class SpellReviews {
         for (BatchOutlook batch : batches) {
             for (LotOutlook lot : batch.lots()) {
                 if (concerns(batch, lot, spell)) {
-                    hardest(lot, place, spell).ifPresent(exposure -> impacts.add(impact(batch, lot, place, spell, exposure)));
+                    hardest(lot, place, spell)
+                            .ifPresent(exposure -> impacts.add(impact(batch, lot, place, spell, exposure)));
                 }
             }
         }
@@ -114,14 +115,7 @@ public final class SpellReviews {
                 conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
         SpellImpact.Advice advice = advice(spell, lot, exposure);
         return new SpellImpact(
-                batch.id(),
-                batch.batch().name(),
-                lot.id(),
-                exposure,
-                shelf,
-                gained,
-                alert(advice, spell),
-                advice);
+                batch.id(), batch.batch().name(), lot.id(), exposure, shelf, gained, alert(advice, spell), advice);
     }
 
     private SpellImpact.Advice advice(Spell spell, LotOutlook lot, SpellExposure exposure) {

@@ -32,7 +32,8 @@ class SpellReviewsTest {
         assertEquals(1, spells.size());
         SpellImpact impact = spells.get(0).impacts().get(0);
         assertTrue(spells.get(0).certain());
-        assertTrue(impact.exposure().memoryAfterBar().high() > impact.exposure().memoryBeforeBar().high());
+        assertTrue(impact.exposure().memoryAfterBar().high()
+                > impact.exposure().memoryBeforeBar().high());
         // Open-headspace charts of the trade: 2.4 vol stand at 1.9 bar at 20 °C and near 2.9 at 34 °C (from memory).
         Map<String, TimeSeries> calm = Map.of("room", air(80, time -> 20));
         double usual = Outlooks.of(cellar(120, "room"), calm, day(80))
