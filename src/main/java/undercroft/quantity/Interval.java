@@ -43,6 +43,21 @@ public record Interval(double low, double median, double high) {
         return mapRising(x -> x + offset);
     }
 
+    /**
+     * The value at a number of standard deviations from the median: two half log-normals that meet in the median, so that
+     * both ends hold; two half normals, cut at 0, when the low end is 0 or less and has no logarithm.
+     *
+     * @param deviations of the standard normal distribution, such as 1.645 for the 95 % value
+     */
+    public double valueAt(double deviations) {
+        double end = deviations < 0 ? low : high;
+        double share = Math.abs(deviations) / NORMAL_95;
+        if (low > 0) {
+            return median * Math.exp(share * Math.log(end / median));
+        }
+        return Math.max(0, median + share * (end - median));
+    }
+
     /** The distance from low to high. */
     public double width() {
         return high - low;

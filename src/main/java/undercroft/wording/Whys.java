@@ -3,6 +3,8 @@ package undercroft.wording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import undercroft.calc.ageing.ShelfLife;
+import undercroft.calc.light.LightUncertainty;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Batch;
@@ -39,7 +41,12 @@ public record Whys(ShelfWords words) {
                 words.of(Keys.of("why.how", figure)),
                 inputs(batch.batch(), lot, figure),
                 assumptions(batch.batch(), lot, figure),
-                words.of(Keys.of("why.basis", figure)));
+                basis(figure));
+    }
+
+    private String basis(FigureKind figure) {
+        String key = Keys.of("why.basis", figure);
+        return figure == FigureKind.BEST_BEFORE ? words.of(key, ShelfLife.BASIS) : words.of(key);
     }
 
     private String title(FigureWords figures, LotOutlook lot, FigureKind figure, String value) {
@@ -200,7 +207,7 @@ public record Whys(ShelfWords words) {
                         Grade.ASSUMED));
             case LIGHT ->
                 List.of(
-                        assumed("why.assumed.sun", Grade.ASSUMED),
+                        new Assumption(words.of("why.assumed.sun", LightUncertainty.BASIS), Grade.ASSUMED),
                         lot.place().light().measured()
                                 ? assumed("why.assumed.light-measured", Grade.MEASURED_BY_YOU)
                                 : assumed("why.assumed.light-usual", Grade.COMMON_PRACTICE));

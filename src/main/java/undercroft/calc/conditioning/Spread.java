@@ -4,7 +4,6 @@ import undercroft.quantity.Interval;
 
 /** Turns a standard normal deviate into a value whose 5, 50 and 95 % points are those of an interval. */
 final class Spread {
-    /** The 95 % point of the standard normal distribution. */
     private Spread() {}
 
     /**
@@ -12,12 +11,7 @@ final class Spread {
      * 0 or less and has no logarithm.
      */
     static double at(Interval interval, double z) {
-        double end = z < 0 ? interval.low() : interval.high();
-        double share = Math.abs(z) / Interval.NORMAL_95;
-        if (interval.low() > 0) {
-            return interval.median() * Math.exp(share * Math.log(end / interval.median()));
-        }
-        return Math.max(0, interval.median() + share * (end - interval.median()));
+        return interval.valueAt(z);
     }
 
     /** A normal value with the interval's median and, on each side, its distance to that end. */
