@@ -1,5 +1,6 @@
 package undercroft.command;
 
+import java.util.Locale;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -60,15 +61,24 @@ final class ChillCommand extends AnswerCommand {
                 .put("timeConstantMinutes", cooling.timeConstantMinutes(start));
         if (minutes.isEmpty()) {
             return answer.say(String.format(
-                    "Never: a place of %.1f °C does not bring it to %.1f °C; choose a colder place.", cold, goal));
+                    Locale.ROOT,
+                    "Never: a place of %.1f °C does not bring it to %.1f °C; choose a colder place.",
+                    cold,
+                    goal));
         }
         answer.say(String.format(
+                Locale.ROOT,
                 "%.0f min from %.1f to %.1f °C (%d together: %s).",
-                minutes.getAsDouble(), start, goal, count, cooling.arrangement().label()));
+                minutes.getAsDouble(),
+                start,
+                goal,
+                count,
+                cooling.arrangement().label()));
         if (place == CoolingMedium.FREEZER) {
             FreezerAlarm alarm =
                     FreezerAlarm.of(BottleThermal.of(type), start, cold, FreezerAlarm.USUAL_FREEZING_CELSIUS);
             answer.say(String.format(
+                    Locale.ROOT,
                     "Set an alarm: out after %.0f min at the latest. Freezing beer bursts its bottle.",
                     alarm.alarmMinutes()));
         }

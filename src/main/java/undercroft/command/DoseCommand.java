@@ -1,5 +1,6 @@
 package undercroft.command;
 
+import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import undercroft.bottling.DoseLine;
@@ -64,8 +65,10 @@ final class DoseCommand extends AnswerCommand {
                 .put("syrupWaterMillilitres", dose.syrupWaterMillilitres());
         if (dose.notNeeded()) {
             answer.say(String.format(
+                    Locale.ROOT,
                     "No sugar: the beer already holds %.2f vol, the target is %.2f vol.",
-                    dose.residualVolumes(), wanted.volumes()));
+                    dose.residualVolumes(),
+                    wanted.volumes()));
         }
         DoseLine.of(dose, UnitSystem.METRIC).forEach(line -> answer.say(line.label() + ": " + line.value()));
         if (!sugar.advice().isEmpty()) {

@@ -1,6 +1,7 @@
 package undercroft.command;
 
 import java.util.Arrays;
+import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import undercroft.calc.light.BeerSensitivity;
@@ -66,7 +67,7 @@ final class LightCommand extends AnswerCommand {
                 .put("dose", exposure.dose())
                 .put("luxHoursToPerceptible", luxHours)
                 .put("words", words)
-                .say(String.format("%s: %s.", colour.label(), band.label()))
+                .say(String.format(Locale.ROOT, "%s: %s.", colour.label(), band.label()))
                 .say("In this light a taster would notice it after: " + words + ".")
                 .say("Orders of time only: tasters, beers and glass differ by a factor of four and more.");
     }

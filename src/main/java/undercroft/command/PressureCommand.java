@@ -1,5 +1,6 @@
 package undercroft.command;
 
+import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -170,9 +171,15 @@ final class PressureCommand extends AnswerCommand {
             boolean liquidFull,
             boolean freezes) {
         answer.say(String.format(
+                Locale.ROOT,
                 "%s: %.2f bar gauge (%.2f to %.2f), safety estimate %.2f.",
-                type.label(), gauge.median(), gauge.low(), gauge.high(), safety));
+                type.label(),
+                gauge.median(),
+                gauge.low(),
+                gauge.high(),
+                safety));
         answer.say(String.format(
+                Locale.ROOT,
                 "Limit %.1f bar (%s), caution from %.1f; heat limit %s.",
                 limits.workingPressureBar(),
                 PressureLimits.workingClass(type).label(),
@@ -181,7 +188,7 @@ final class PressureCommand extends AnswerCommand {
                         ? "none up to 60 °C"
                         : heat.reach() == HeatLimit.Reach.BEYOND_WHEN_COLD
                                 ? "passed even cold"
-                                : String.format("%.0f °C", Math.floor(heat.celsius()))));
+                                : String.format(Locale.ROOT, "%.0f °C", Math.floor(heat.celsius()))));
         if (freezes) {
             answer.say("Near or below its freezing point: freezing beer swells and bursts its bottle.");
         }

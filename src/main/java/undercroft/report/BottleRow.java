@@ -23,9 +23,10 @@ final class BottleRow {
 
     /** The drawing of a batch; {@code key} makes its ids unique in the page. */
     static String svg(BatchOutlook batch, String key) {
-        StringBuilder svg = new StringBuilder(
-                "<svg class=\"bottles\" viewBox=\"0 0 %s 46\" preserveAspectRatio=\"xMinYMax meet\" aria-hidden=\"true\">\n"
-                        .formatted(number(ROOM)));
+        StringBuilder svg = new StringBuilder(String.format(
+                Locale.ROOT,
+                "<svg class=\"bottles\" viewBox=\"0 0 %s 46\" preserveAspectRatio=\"xMinYMax meet\" aria-hidden=\"true\">\n",
+                number(ROOM)));
         List<LotOutlook> lots =
                 batch.lots().stream().filter(lot -> lot.left() > 0).toList();
         int left = lots.stream().mapToInt(LotOutlook::left).sum();
@@ -53,13 +54,18 @@ final class BottleRow {
             caps.append(shape.cap(x, ground));
         }
         StringBuilder svg = new StringBuilder();
-        svg.append("<g class=\"glass-%s\"><linearGradient id=\"%s\" x1=\"0\" y1=\"1\" x2=\"0\" y2=\"0\">"
-                .formatted(lot.lot().colour().id(), id));
-        svg.append("<stop class=\"beer\" offset=\"%1$s\"/><stop class=\"empty\" offset=\"%1$s\"/></linearGradient>"
-                .formatted(number(full)));
+        svg.append(String.format(
+                Locale.ROOT,
+                "<g class=\"glass-%s\"><linearGradient id=\"%s\" x1=\"0\" y1=\"1\" x2=\"0\" y2=\"0\">",
+                lot.lot().colour().id(),
+                id));
+        svg.append(String.format(
+                Locale.ROOT,
+                "<stop class=\"beer\" offset=\"%1$s\"/><stop class=\"empty\" offset=\"%1$s\"/></linearGradient>",
+                number(full)));
         for (StringBuilder row : rows) {
             if (row.length() > 0) {
-                svg.append("<path class=\"bottle\" fill=\"url(#%s)\" d=\"%s\"/>".formatted(id, row));
+                svg.append(String.format(Locale.ROOT, "<path class=\"bottle\" fill=\"url(#%s)\" d=\"%s\"/>", id, row));
             }
         }
         return svg.append("<path class=\"cap\" d=\"")
@@ -93,35 +99,42 @@ final class BottleRow {
             double neckFoot = top + height * shoulderTop;
             double shoulder = top + height * shoulderFoot;
             double bend = (shoulder - neckFoot) * 0.55;
-            return "M%s %sV%sC%s %s %s %s %s %s"
-                            .formatted(
-                                    n(left),
-                                    n(top),
-                                    n(neckFoot),
-                                    n(left),
-                                    n(neckFoot + bend),
-                                    n(x),
-                                    n(shoulder - bend),
-                                    n(x),
-                                    n(shoulder))
-                    + "V%sH%sV%sC%s %s %s %s %s %sV%sZ"
-                            .formatted(
-                                    n(ground),
-                                    n(x + width),
-                                    n(shoulder),
-                                    n(x + width),
-                                    n(shoulder - bend),
-                                    n(right),
-                                    n(neckFoot + bend),
-                                    n(right),
-                                    n(neckFoot),
-                                    n(top));
+            return String.format(
+                            Locale.ROOT,
+                            "M%s %sV%sC%s %s %s %s %s %s",
+                            n(left),
+                            n(top),
+                            n(neckFoot),
+                            n(left),
+                            n(neckFoot + bend),
+                            n(x),
+                            n(shoulder - bend),
+                            n(x),
+                            n(shoulder))
+                    + String.format(
+                            Locale.ROOT,
+                            "V%sH%sV%sC%s %s %s %s %s %sV%sZ",
+                            n(ground),
+                            n(x + width),
+                            n(shoulder),
+                            n(x + width),
+                            n(shoulder - bend),
+                            n(right),
+                            n(neckFoot + bend),
+                            n(right),
+                            n(neckFoot),
+                            n(top));
         }
 
         String cap(double x, double ground) {
             double half = width * neck / 2 + 0.5;
-            return "M%s %sh%sv2h-%sZ"
-                    .formatted(n(x + width / 2 - half), n(ground - height - 1.6), n(2 * half), n(2 * half));
+            return String.format(
+                    Locale.ROOT,
+                    "M%s %sh%sv2h-%sZ",
+                    n(x + width / 2 - half),
+                    n(ground - height - 1.6),
+                    n(2 * half),
+                    n(2 * half));
         }
 
         private static String n(double value) {

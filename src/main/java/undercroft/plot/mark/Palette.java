@@ -1,7 +1,9 @@
 package undercroft.plot.mark;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
+import undercroft.plot.SvgPen;
 
 /**
  * The colours of every role on one ground. Data colours stem from the set of M. Okabe and K. Ito, "Color Universal
@@ -101,8 +103,13 @@ public final class Palette {
     public String rules() {
         StringBuilder rules = new StringBuilder();
         for (Role role : Role.values()) {
-            rules.append(".plot .r-%s{color:%s}.plot .t-%s{color:%s}\n"
-                    .formatted(role.cssName(), hex(role), role.cssName(), textHex(role)));
+            rules.append(String.format(
+                    Locale.ROOT,
+                    ".plot .r-%s{color:%s}.plot .t-%s{color:%s}\n",
+                    role.cssName(),
+                    hex(role),
+                    role.cssName(),
+                    textHex(role)));
         }
         rules.append(".plot .halo{stroke:").append(hex(Role.PAPER)).append("}\n");
         return rules.toString();
