@@ -96,6 +96,19 @@ final class RoomsTest {
             "org.hipparchus..");
 
     @ArchTest
+    static final ArchRule WORDS_COME_LAST = onlyKnows(
+            "wording",
+            "facts are made without a language; one room turns them into words, for window, page and commands",
+            "undercroft.quantity..",
+            "undercroft.series..",
+            "undercroft.catalogue..",
+            "undercroft.calc..",
+            "undercroft.cellar..",
+            "undercroft.bottling..",
+            "undercroft.outlook..",
+            "undercroft.wording..");
+
+    @ArchTest
     static final ArchRule REPORTS_NEED_NO_WINDOW = noClasses()
             .that()
             .resideInAnyPackage("undercroft.report..", "undercroft.command..")
@@ -135,6 +148,7 @@ final class RoomsTest {
             "undercroft.bottling..",
             "undercroft.wording..",
             "undercroft.plot..",
+            "undercroft.wording..",
             "undercroft.picture..");
 
     @ArchTest

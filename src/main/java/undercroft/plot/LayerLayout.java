@@ -27,6 +27,7 @@ final class LayerLayout {
     private static final double HATCH_STEP = 7;
     private static final double ERROR_BAR_CAP = 2.5;
     private static final double LABEL_DROP = 13;
+    private static final double DENSE_POINTS_A_COLUMN = 2;
 
     private record Wish(String text, Role role, List<Spot> spots) {}
 
@@ -102,7 +103,14 @@ final class LayerLayout {
         ThinnedSeries thinned = MinMaxDownsampler.thin(
                 layer.series(), time.from(), time.until(), columns(), layer.longestStepSeconds());
         List<Points> lines = lines(thinned);
-        lines.forEach(line -> addLine(line, layer.stroke()));
+        boolean dense = thinned.size() > DENSE_POINTS_A_COLUMN * columns();
+        lines.forEach(line -> {
+            if (dense) {
+                addDenseLine(line, layer.stroke());
+            } else {
+                addLine(line, layer.stroke());
+            }
+        });
         wishBesideEnd(layer.label(), layer.stroke().role(), lines);
     }
 
@@ -137,6 +145,13 @@ final class LayerLayout {
             marks.add(new Mark.Polyline(line, stroke));
             room.shun(line);
         }
+    }
+
+    /** A line to and fro in every column is drawn as the area it covers: the same to the eye, and a tenth of the work. */
+    private void addDenseLine(Points line, Stroke stroke) {
+        DenseLine dense = DenseLine.of(line, stroke.width());
+        marks.add(new Mark.Polygon(dense.area(), stroke.role(), stroke.opacity()));
+        room.shun(line);
     }
 
     private void wishBesideEnd(String label, Role role, List<Points> lines) {

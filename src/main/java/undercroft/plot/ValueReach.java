@@ -58,9 +58,11 @@ final class ValueReach {
     }
 
     private void include(TimeSeries series, long from, long until) {
+        int first = Math.max(0, series.indexAtOrBefore(from));
         int last = Math.min(series.size() - 1, series.indexAtOrBefore(until - 1) + 1);
-        for (int i = Math.max(0, series.indexAtOrBefore(from)); i <= last; i++) {
-            include(series.valueAt(i));
+        if (first <= last) {
+            include(series.valueAt(series.lowestBetween(first, last)));
+            include(series.valueAt(series.highestBetween(first, last)));
         }
     }
 

@@ -48,6 +48,16 @@ public final class InvalidInput extends RuntimeException {
         return key;
     }
 
+    /** What is wrong and what to do, without the place. */
+    public Phrase phrase() {
+        return new Phrase(key, arguments());
+    }
+
+    /** The same fault, found to stand elsewhere. */
+    public InvalidInput at(String place) {
+        return new InvalidInput(place, key, arguments().toArray());
+    }
+
     /** The same fault seen from one level further out: {@code outer} is put before the place. */
     public InvalidInput within(String outer) {
         Object[] all = arguments().toArray();

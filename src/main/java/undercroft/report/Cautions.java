@@ -3,7 +3,7 @@ package undercroft.report;
 import java.util.List;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Cause;
 
 /** What to heed with bottles that are, or may come, near what they are trusted with. */
 final class Cautions {
@@ -21,11 +21,7 @@ final class Cautions {
     private Cautions() {}
 
     static void write(Markup page, BatchOutlook batch) {
-        Alert alert = batch.lots().stream()
-                .filter(lot -> lot.left() > 0)
-                .map(LotOutlook::pressure)
-                .map(pressure -> pressure.alert())
-                .reduce(Alert.CLEAR, Alert::or);
+        Alert alert = batch.verdict().alert(Cause.Topic.PRESSURE);
         if (alert == Alert.CLEAR) {
             return;
         }

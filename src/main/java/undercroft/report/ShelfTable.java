@@ -3,7 +3,9 @@ package undercroft.report;
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.wording.Headlines;
 
 /** The shelf as a short table of plain text, for where there is no window. */
 public final class ShelfTable {
@@ -16,6 +18,7 @@ public final class ShelfTable {
     /** Lines of at most {@code width} columns, what wants attention first; headlines go on below where they are long. */
     public static String of(CellarOutlook outlook, int width) {
         List<List<String>> rows = new ArrayList<>();
+        Headlines headlines = new Headlines(Wording.of(outlook));
         rows.add(List.of("", "batch", "stage", "left", ""));
         for (BatchOutlook batch : ShelfPage.inOrder(outlook)) {
             rows.add(List.of(
@@ -23,7 +26,7 @@ public final class ShelfTable {
                     cut(plain(batch.batch().name()), LONGEST_NAME),
                     batch.stage().label(),
                     batch.isCapped() ? Integer.toString(batch.bottlesLeft()) : "-",
-                    plain(batch.headline())));
+                    plain(headlines.of(batch))));
         }
         if (rows.size() == 1) {
             return "Nothing has been bottled yet.\n";

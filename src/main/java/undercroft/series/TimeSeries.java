@@ -14,6 +14,8 @@ public final class TimeSeries {
 
     private final long[] epochSeconds;
     private final double[] values;
+    /** Made when a picture first asks; made twice it would be the same, so that no lock is needed. */
+    private volatile Blocks blocks;
 
     private TimeSeries(long[] epochSeconds, double[] values) {
         this.epochSeconds = epochSeconds;
@@ -76,6 +78,41 @@ public final class TimeSeries {
     /** The array itself, for code of this package that reads it and never writes. */
     double[] values() {
         return values;
+    }
+
+    Blocks blocks() {
+        Blocks known = blocks;
+        if (known == null) {
+            known = Blocks.of(epochSeconds, values);
+            blocks = known;
+        }
+        return known;
+    }
+
+    /** Index of the lowest sample from one index to another, both included. */
+    public int lowestBetween(int first, int last) {
+        Blocks known = blocks();
+        int found = first;
+        for (int i = first; i <= last; i++) {
+            int block = known.beginningAt(i, last);
+            int candidate = block < 0 ? i : known.lowestIn(block);
+            found = values[candidate] < values[found] ? candidate : found;
+            i = block < 0 ? i : i + Blocks.SIZE - 1;
+        }
+        return found;
+    }
+
+    /** Index of the highest sample from one index to another, both included. */
+    public int highestBetween(int first, int last) {
+        Blocks known = blocks();
+        int found = first;
+        for (int i = first; i <= last; i++) {
+            int block = known.beginningAt(i, last);
+            int candidate = block < 0 ? i : known.highestIn(block);
+            found = values[candidate] > values[found] ? candidate : found;
+            i = block < 0 ? i : i + Blocks.SIZE - 1;
+        }
+        return found;
     }
 
     /** Index of the last sample at or before the instant, or −1. */

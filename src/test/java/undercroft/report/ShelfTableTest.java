@@ -8,6 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import undercroft.outlook.Wording;
+import undercroft.wording.Headlines;
 
 final class ShelfTableTest {
     @Test
@@ -35,7 +37,9 @@ final class ShelfTableTest {
     @Test
     void aWideTerminalShowsTheWholeHeadline() {
         String table = ShelfTable.of(Shelves.DEMO, 400);
-        Shelves.DEMO.batches().forEach(batch -> assertTrue(table.contains(batch.headline())));
+        Shelves.DEMO
+                .batches()
+                .forEach(batch -> assertTrue(table.contains(new Headlines(Wording.of(Shelves.DEMO)).of(batch))));
     }
 
     @Test

@@ -42,10 +42,10 @@ class MinMaxDownsamplerTest {
     @Property(tries = 400)
     void everyColumnKeepsItsExtremesInAtMostFourPoints(
             @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
-            @ForAll @IntRange(min = 1, max = 600) int size,
+            @ForAll @IntRange(min = 1, max = 1500) int size,
             @ForAll @IntRange(min = 1, max = 40) int columns,
-            @ForAll @LongRange(min = -100, max = 900) long from,
-            @ForAll @LongRange(min = 1, max = 2500) long span) {
+            @ForAll @LongRange(min = -100, max = 2500) long from,
+            @ForAll @LongRange(min = 1, max = 9000) long span) {
         TimeSeries series = uneven(seed, size);
         long until = from + span;
         ThinnedSeries thinned = MinMaxDownsampler.thin(series, from, until, columns, LONGEST_STEP);
@@ -83,7 +83,7 @@ class MinMaxDownsamplerTest {
     @Property(tries = 400)
     void theLineBreaksJustWhereAGapLiesBetweenTwoKeptPoints(
             @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
-            @ForAll @IntRange(min = 2, max = 600) int size,
+            @ForAll @IntRange(min = 2, max = 1500) int size,
             @ForAll @IntRange(min = 1, max = 40) int columns) {
         TimeSeries series = uneven(seed, size);
         long from = series.firstTime();

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
+import java.util.stream.LongStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -85,5 +88,23 @@ final class TimeSeriesTest {
         assertEquals(2, track.indexAt(5_000));
         assertThrows(IllegalArgumentException.class, () -> Track.of(0, 10, new double[] {1}, new double[] {-1}));
         assertThrows(IllegalArgumentException.class, () -> Track.of(0, 0, new double[] {1}, new double[] {0}));
+    }
+
+    @Property(tries = 200)
+    void theLowestAndHighestOfAStretchAreFound(
+            @ForAll @IntRange(min = 1, max = 700) int size,
+            @ForAll @IntRange(min = 0, max = 699) int from,
+            @ForAll long seed) {
+        Random random = new Random(seed);
+        long[] times = LongStream.range(0, size).toArray();
+        double[] values = random.ints(size, -20, 20).asDoubleStream().toArray();
+        TimeSeries series = TimeSeries.of(times, values);
+        int first = Math.min(from, size - 1);
+        int last = first + random.nextInt(size - first);
+        double[] stretch = Arrays.copyOfRange(values, first, last + 1);
+        double low = Arrays.stream(stretch).min().orElseThrow();
+        double high = Arrays.stream(stretch).max().orElseThrow();
+        assertEquals(low, series.valueAt(series.lowestBetween(first, last)));
+        assertEquals(high, series.valueAt(series.highestBetween(first, last)));
     }
 }

@@ -5,7 +5,6 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
-import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import undercroft.plot.mark.Dash;
 import undercroft.plot.mark.Frame;
@@ -15,7 +14,6 @@ import undercroft.plot.mark.Palette;
 import undercroft.plot.mark.Pen;
 import undercroft.plot.mark.Points;
 import undercroft.plot.mark.Role;
-import undercroft.plot.mark.TextStyle;
 
 /** Draws marks on a canvas. */
 public final class CanvasPen implements Pen {
@@ -25,10 +23,6 @@ public final class CanvasPen implements Pen {
     public CanvasPen(GraphicsContext canvas, Palette palette) {
         this.canvas = canvas;
         this.palette = palette;
-    }
-
-    static Font font(TextStyle style) {
-        return Font.font(style.isStrong() ? Looks.STRONG_FAMILY : Looks.FAMILY, style.sizePixels());
     }
 
     private Color colour(Role role, double opacity) {
@@ -91,7 +85,7 @@ public final class CanvasPen implements Pen {
 
     @Override
     public void text(Mark.Text text) {
-        canvas.setFont(font(text.style()));
+        canvas.setFont(Looks.font(text.style()));
         canvas.setTextBaseline(VPos.BASELINE);
         canvas.setTextAlign(
                 switch (text.anchor()) {

@@ -88,18 +88,18 @@ final class CursorCanvas extends Canvas {
         canvas.fillRoundRect(left, y, width, height, 10, 10);
         canvas.strokeRoundRect(left + 0.5, y + 0.5, width - 1, height - 1, 10, 10);
         canvas.setTextBaseline(VPos.BASELINE);
-        canvas.setFont(CanvasPen.font(TextStyle.TITLE));
+        canvas.setFont(Looks.font(TextStyle.TITLE));
         canvas.setFill(Color.web(palette.textHex(Role.INK)));
         canvas.setTextAlign(TextAlignment.LEFT);
         double baseline = y + PADDING + 10;
         canvas.fillText(date, left + PADDING, baseline);
         for (Readout value : values) {
             baseline += LINE;
-            canvas.setFont(CanvasPen.font(TextStyle.NOTE));
+            canvas.setFont(Looks.font(TextStyle.NOTE));
             canvas.setFill(Color.web(palette.textHex(Role.FAINT_INK)));
             canvas.setTextAlign(TextAlignment.LEFT);
             canvas.fillText(subject(value), left + PADDING, baseline);
-            canvas.setFont(CanvasPen.font(TextStyle.TITLE));
+            canvas.setFont(Looks.font(TextStyle.TITLE));
             canvas.setFill(Color.web(palette.textHex(Role.INK)));
             canvas.setTextAlign(TextAlignment.RIGHT);
             canvas.fillText(value.text(), left + width - PADDING, baseline);

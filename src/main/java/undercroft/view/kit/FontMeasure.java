@@ -18,7 +18,7 @@ public final class FontMeasure implements TextMeasure {
             remembered.clear();
         }
         return remembered.computeIfAbsent(style.name() + text, key -> {
-            probe.setFont(CanvasPen.font(style));
+            probe.setFont(Looks.font(style));
             probe.setText(text);
             return probe.getLayoutBounds().getWidth();
         });

@@ -6,13 +6,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import javafx.application.Application;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.text.Font;
 import undercroft.plot.mark.Palette;
+import undercroft.plot.mark.TextStyle;
 
 /** Typeface, base theme and style sheet. */
 public final class Looks {
@@ -25,6 +28,8 @@ public final class Looks {
     private static final String SHEET =
             Objects.requireNonNull(Looks.class.getResource("undercroft.css")).toExternalForm();
 
+    private static final Map<TextStyle, Font> WRITING = new ConcurrentHashMap<>();
+
     private Looks() {}
 
     /** Makes the typeface known; once, before the first window. */
@@ -36,6 +41,13 @@ public final class Looks {
                 throw new UncheckedIOException(fault);
             }
         }
+        WRITING.clear();
+    }
+
+    /** The font of a sort of writing in a picture. To look one up takes longer than to write a word in it, so it is kept. */
+    static Font font(TextStyle style) {
+        return WRITING.computeIfAbsent(
+                style, each -> Font.font(each.isStrong() ? STRONG_FAMILY : FAMILY, each.sizePixels()));
     }
 
     /** Dresses a scene, a dialog's too, in light or dark. */

@@ -36,7 +36,7 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
     static ImportResult of(TimeSeries before, ImportedLog log, Cellar cellar) {
         ImportMerge merge = ImportMerge.of(before, log.celsius());
         List<String> lines = new ArrayList<>();
-        lines.add(counted(
+        lines.add(Texts.counted(
                 "form.import.kept",
                 log.kept(),
                 day(log.celsius().firstTime(), cellar.zone()),
@@ -57,15 +57,11 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
         return String.format(Locale.ENGLISH, "%,d", count);
     }
 
-    private static String counted(String key, long count, String one, String other) {
-        return Texts.of(key + (count == 1 ? ".one" : ".many"), grouped(count), one, other);
-    }
-
     private static String finding(Reason reason, Finding finding) {
         String where =
                 finding.lines().stream().limit(LINES_NAMED).map(String::valueOf).collect(Collectors.joining(", "));
         String more = finding.count() > LINES_NAMED ? Texts.of("form.import.and-more", where) : where;
-        return counted(
+        return Texts.counted(
                 reason.drops() ? "form.import.dropped" : "form.import.repaired", finding.count(), reason.words(), more);
     }
 

@@ -1,0 +1,363 @@
+package undercroft.wording;
+
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.time.temporal.TemporalAccessor;
+import java.util.function.DoubleUnaryOperator;
+import undercroft.quantity.Carbonation;
+import undercroft.quantity.Gravity;
+import undercroft.quantity.Interval;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Mass;
+import undercroft.quantity.Phrase;
+import undercroft.quantity.Pressure;
+import undercroft.quantity.Temperature;
+import undercroft.quantity.UnitSystem;
+import undercroft.quantity.Volume;
+
+/**
+ * Quantities and dates as a person reads them: in one language, one system of units, one zone. Every value is converted
+ * first and rounded then. What must not be passed (a {@code Limit}) is rounded down, what may come at worst (a
+ * {@code Worst}, and the ends of a range) is rounded away from the middle, so that no figure is more hopeful than what it
+ * was made from.
+ */
+public final class QuantityFormat {
+    private static final RoundingMode DOWN = RoundingMode.FLOOR;
+    private static final RoundingMode UP = RoundingMode.CEILING;
+    private static final RoundingMode NEAREST = RoundingMode.HALF_UP;
+
+    private final Messages messages;
+    private final UnitSystem units;
+    private final ZoneId zone;
+    private final Figures figures;
+
+    /** A unit: the key of its pattern, the decimals it is shown with, and the way to it from the unit kept inside. */
+    private record Unit(String key, int decimals, DoubleUnaryOperator from) {}
+
+    private static final Unit CELSIUS = new Unit("quantity.celsius", 1, DoubleUnaryOperator.identity());
+    private static final Unit WHOLE_CELSIUS = new Unit("quantity.celsius", 0, DoubleUnaryOperator.identity());
+    private static final Unit FAHRENHEIT = new Unit(
+            "quantity.fahrenheit", 0, celsius -> Temperature.ofCelsius(celsius).fahrenheit());
+    private static final Unit KELVIN = new Unit("quantity.celsius", 1, DoubleUnaryOperator.identity());
+    private static final Unit FAHRENHEIT_STEP = new Unit("quantity.fahrenheit", 0, kelvin -> kelvin * 1.8);
+    private static final Unit BAR = new Unit("quantity.bar", 1, DoubleUnaryOperator.identity());
+    private static final Unit PSI =
+            new Unit("quantity.psi", 0, bar -> Pressure.ofBar(bar).psi());
+    private static final Unit VOLUMES = new Unit("quantity.volumes", 1, DoubleUnaryOperator.identity());
+    private static final Unit LITRES = new Unit("quantity.litres", 1, DoubleUnaryOperator.identity());
+    private static final Unit MILLILITRES = new Unit("quantity.millilitres", 0, litres -> litres * 1000);
+    private static final Unit GALLONS =
+            new Unit("quantity.gallons", 2, litres -> Volume.ofLitres(litres).usGallons());
+    private static final Unit FLUID_OUNCES = new Unit(
+            "quantity.fluid-ounces", 1, litres -> Volume.ofLitres(litres).usFluidOunces());
+    private static final Unit GRAMS = new Unit("quantity.grams", 0, DoubleUnaryOperator.identity());
+    private static final Unit TENTHS_OF_GRAMS = new Unit("quantity.grams", 1, DoubleUnaryOperator.identity());
+    private static final Unit OUNCES =
+            new Unit("quantity.ounces", 1, grams -> Mass.ofGrams(grams).ounces());
+
+    private QuantityFormat(Messages messages, UnitSystem units, ZoneId zone) {
+        this.messages = messages;
+        this.units = units;
+        this.zone = zone;
+        this.figures = new Figures(messages.locale());
+    }
+
+    public static QuantityFormat of(Messages messages, UnitSystem units, ZoneId zone) {
+        return new QuantityFormat(messages, units, zone);
+    }
+
+    public Messages messages() {
+        return messages;
+    }
+
+    public UnitSystem units() {
+        return units;
+    }
+
+    public ZoneId zone() {
+        return zone;
+    }
+
+    /** The sentence with that key; see {@link Messages#of}. */
+    public String of(String key, Object... arguments) {
+        return messages.of(key, arguments);
+    }
+
+    /** A phrase from a room below, quantities in it in these units. */
+    public String of(Phrase phrase) {
+        return messages.of(phrase, units);
+    }
+
+    /** What is wrong and what to do, without the place; quantities in it in these units. */
+    public String what(InvalidInput fault) {
+        return of(fault.phrase());
+    }
+
+    /** {@code 17.2 °C} or {@code 63 °F}. */
+    public String celsius(double celsius) {
+        return said(isUs() ? FAHRENHEIT : CELSIUS, celsius, NEAREST);
+    }
+
+    /** {@code 17 °C} or {@code 63 °F}, where a tenth would only be noise. */
+    public String wholeCelsius(double celsius) {
+        return said(isUs() ? FAHRENHEIT : WHOLE_CELSIUS, celsius, NEAREST);
+    }
+
+    /** A temperature not to be passed: the whole degree below. */
+    public String celsiusLimit(double celsius) {
+        return said(isUs() ? FAHRENHEIT : WHOLE_CELSIUS, celsius, DOWN);
+    }
+
+    /** The warmest it may have been: a tenth of a degree Celsius, or a degree Fahrenheit, rounded up. */
+    public String celsiusWorst(double celsius) {
+        return said(isUs() ? FAHRENHEIT : CELSIUS, celsius, UP);
+    }
+
+    /** A difference of temperatures: {@code 3.0 °C} or {@code 5 °F}. */
+    public String kelvin(double kelvin) {
+        return said(isUs() ? FAHRENHEIT_STEP : KELVIN, kelvin, NEAREST);
+    }
+
+    /** {@code 2.4 bar} or {@code 35 psi}. */
+    public String bar(double bar) {
+        return said(pressure(), bar, NEAREST);
+    }
+
+    /** A pressure not to be passed. */
+    public String barLimit(double bar) {
+        return said(pressure(), bar, DOWN);
+    }
+
+    /** A pressure that may come. */
+    public String barWorst(double bar) {
+        return said(pressure(), bar, UP);
+    }
+
+    /** {@code 2.2 bar (2.0 to 2.5)}. */
+    public String bars(Interval bar) {
+        return around(pressure(), bar);
+    }
+
+    /** {@code 2.0 to 2.5 bar}. */
+    public String barRange(Interval bar) {
+        return range(pressure(), bar);
+    }
+
+    /** {@code 2.4 vol}, in both systems, as the trade has it. */
+    public String volumes(double volumes) {
+        return said(VOLUMES, volumes, NEAREST);
+    }
+
+    /** A carbonation not to be passed. */
+    public String volumesLimit(double volumes) {
+        return said(VOLUMES, volumes, DOWN);
+    }
+
+    /** {@code 2.3 vol (2.1 to 2.6)}. */
+    public String volumes(Interval volumes) {
+        return around(VOLUMES, volumes);
+    }
+
+    /** {@code 2.1 to 2.6 vol}. */
+    public String volumeRange(Interval volumes) {
+        return range(VOLUMES, volumes);
+    }
+
+    /** Litres from one up, else millilitres; gallons from one up, else fluid ounces. */
+    public String litres(double litres) {
+        if (isUs()) {
+            return said(GALLONS.from().applyAsDouble(litres) >= 1 ? GALLONS : FLUID_OUNCES, litres, NEAREST);
+        }
+        return said(litres >= 1 ? LITRES : MILLILITRES, litres, NEAREST);
+    }
+
+    public String millilitres(double millilitres) {
+        return said(isUs() ? FLUID_OUNCES : MILLILITRES, millilitres / 1000, NEAREST);
+    }
+
+    /** {@code 118 g}, {@code 4.2 g} or {@code 4.2 oz}. */
+    public String grams(double grams) {
+        return said(isUs() ? OUNCES : grams < 10 ? TENTHS_OF_GRAMS : GRAMS, grams, NEAREST);
+    }
+
+    /** {@code 1.012}. */
+    public String gravity(double specific) {
+        return figures.number(specific, 3);
+    }
+
+    /** {@code 57 %}; neither 0 nor 100 unless it is just that. */
+    public String percent(double share) {
+        long rounded = Math.round(100 * share);
+        long shown = share > 0 && rounded == 0 ? 1 : share < 1 && rounded == 100 ? 99 : rounded;
+        return of("quantity.percent", figures.count(shown));
+    }
+
+    /** A bare number. */
+    public String number(double value, int decimals) {
+        return figures.number(value, decimals);
+    }
+
+    /** A bare number rounded down. */
+    public String numberDown(double value, int decimals) {
+        return figures.number(value, decimals, DOWN);
+    }
+
+    /** A bare number rounded up. */
+    public String numberUp(double value, int decimals) {
+        return figures.number(value, decimals, UP);
+    }
+
+    /** A bare number without idle zeros, as a field shows it. */
+    public String lean(double value, int decimals) {
+        return figures.lean(value, decimals);
+    }
+
+    /** {@code 2.1 to 2.5}, or one number when both ends read the same. */
+    public String range(Interval interval, int decimals) {
+        return fromTo(numberDown(interval.low(), decimals), numberUp(interval.high(), decimals));
+    }
+
+    /** {@code 1 bottle}, {@code 24 bottles}. */
+    public String bottles(long count) {
+        return of("count.bottles", count);
+    }
+
+    public LocalDate date(Instant instant) {
+        return instant.atZone(zone).toLocalDate();
+    }
+
+    /** {@code 12 November}, with its year when that is not the year seen from. */
+    public String day(LocalDate date, Instant seenFrom) {
+        return written(date.getYear() == date(seenFrom).getYear() ? "date.day" : "date.day-and-year", date);
+    }
+
+    public String day(Instant instant, Instant seenFrom) {
+        return day(date(instant), seenFrom);
+    }
+
+    /** {@code 12 November 2026}. */
+    public String day(LocalDate date) {
+        return written("date.day-and-year", date);
+    }
+
+    /** {@code 12 November, 18:30}. */
+    public String dayAndTime(Instant instant, Instant seenFrom) {
+        return of("date.joint", day(instant, seenFrom), clock(instant));
+    }
+
+    /** {@code 12 November 2026, 18:30}. */
+    public String dayAndTime(Instant instant) {
+        return of("date.joint", day(date(instant)), clock(instant));
+    }
+
+    /** {@code Saturday 21 November 2026, 18:00}. */
+    public String full(Instant instant) {
+        return of("date.joint", written("date.weekday-and-day", instant.atZone(zone)), clock(instant));
+    }
+
+    /** {@code Friday 19:30}: a moment within the coming days. */
+    public String weekdayAndTime(Instant instant) {
+        return written("date.weekday-and-time", instant.atZone(zone));
+    }
+
+    /** {@code 18:30}. */
+    public String clock(Instant instant) {
+        return written("date.clock", instant.atZone(zone));
+    }
+
+    /** {@code Mar 2027}. */
+    public String month(LocalDate date) {
+        return written("date.month", date);
+    }
+
+    /** {@code March 2027}. */
+    public String longMonth(LocalDate date) {
+        return written("date.long-month", date);
+    }
+
+    /** {@code 8 to 17 August}; both months where they differ. */
+    public String days(Instant from, Instant until, Instant seenFrom) {
+        LocalDate first = date(from);
+        LocalDate last = date(until);
+        boolean sameMonth = first.getYear() == last.getYear() && first.getMonth() == last.getMonth();
+        String begin = sameMonth ? written("date.day-of-month", first) : day(first, seenFrom);
+        return first.equals(last) ? day(first, seenFrom) : of("quantity.range", begin, day(last, seenFrom));
+    }
+
+    /** How a person says when: now, today 19:30, tomorrow 08:00, Saturday 18:00, 12 December. */
+    public String when(Instant instant, Instant seenFrom) {
+        if (!instant.isAfter(seenFrom)) {
+            return of("date.now");
+        }
+        ZonedDateTime local = instant.atZone(zone);
+        long days = ChronoUnit.DAYS.between(date(seenFrom), local.toLocalDate());
+        if (days < 2) {
+            return of(days == 0 ? "date.today" : "date.tomorrow", clock(instant));
+        }
+        return days < 7 ? weekdayAndTime(instant) : day(instant, seenFrom);
+    }
+
+    /** A date or time in any of the patterns of the bundle {@code date}. */
+    private String written(String patternKey, TemporalAccessor time) {
+        return DateTimeFormatter.ofPattern(of(patternKey), messages.locale()).format(time);
+    }
+
+    /** A quantity as an argument of a sentence: in its unit, to the nearest. */
+    static Object said(Object argument, Messages messages, UnitSystem units) {
+        QuantityFormat format = new QuantityFormat(messages, units, java.time.ZoneOffset.UTC);
+        if (argument instanceof Temperature temperature) {
+            return format.celsius(temperature.celsius());
+        }
+        if (argument instanceof Pressure pressure) {
+            return format.bar(pressure.bar());
+        }
+        if (argument instanceof Volume volume) {
+            return format.litres(volume.litres());
+        }
+        if (argument instanceof Mass mass) {
+            return format.grams(mass.grams());
+        }
+        if (argument instanceof Carbonation carbonation) {
+            return format.volumes(carbonation.volumes());
+        }
+        return argument instanceof Gravity gravity ? format.gravity(gravity.specific()) : String.valueOf(argument);
+    }
+
+    private boolean isUs() {
+        return units == UnitSystem.US;
+    }
+
+    private Unit pressure() {
+        return isUs() ? PSI : BAR;
+    }
+
+    private String said(Unit unit, double kept, RoundingMode rounding) {
+        return of(unit.key(), figure(unit, kept, rounding));
+    }
+
+    private String figure(Unit unit, double kept, RoundingMode rounding) {
+        double shown = Double.isFinite(kept) ? unit.from().applyAsDouble(kept) : kept;
+        return figures.number(shown, unit.decimals(), rounding);
+    }
+
+    private String around(Unit unit, Interval kept) {
+        return of(
+                "quantity.around",
+                said(unit, kept.median(), NEAREST),
+                figure(unit, kept.low(), DOWN),
+                figure(unit, kept.high(), UP));
+    }
+
+    private String range(Unit unit, Interval kept) {
+        return of(unit.key(), fromTo(figure(unit, kept.low(), DOWN), figure(unit, kept.high(), UP)));
+    }
+
+    private String fromTo(String low, String high) {
+        return low.equals(high) ? low : of("quantity.range", low, high);
+    }
+}
