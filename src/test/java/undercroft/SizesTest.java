@@ -20,9 +20,14 @@ final class SizesTest {
 
     /** Packages that may hold more, and why. */
     private static final Map<String, String> LARGER = Map.of(
-            "undercroft.cellar", "one small record for each thing a user can tell, all of them parts of Cellar",
-            "undercroft.calc.conditioning", "one model, its numbers, its ensemble and what weighs it, each in a file",
-            "undercroft.report", "one writer for each of page, worksheet, labels, calendar, series and answers");
+            "undercroft.outlook.lot",
+            "one record for each fact of a lot, and what works it out; a screen reads them together",
+            "undercroft.cellar",
+            "one small record for each thing a user can tell, all of them parts of Cellar",
+            "undercroft.calc.conditioning",
+            "one model, its numbers, its ensemble and what weighs it, each in a file",
+            "undercroft.report",
+            "one writer for each of page, worksheet, labels, calendar, series and answers");
 
     @Test
     void noFileIsLongerThanCanBeReadAtASitting() throws IOException {
