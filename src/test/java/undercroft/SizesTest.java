@@ -60,7 +60,8 @@ final class SizesTest {
         List<Path> found = new ArrayList<>();
         for (String root : roots) {
             try (Stream<Path> below = Files.walk(Path.of(root))) {
-                below.filter(file -> file.toString().endsWith(".java")).forEach(found::add);
+                below.filter(file -> file.toString().endsWith(".java") && !file.endsWith("package-info.java"))
+                        .forEach(found::add);
             }
         }
         return found;

@@ -3,7 +3,6 @@ package undercroft.plot.mark;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
-import undercroft.plot.SvgPen;
 
 /**
  * The colours of every role on one ground. Data colours stem from the set of M. Okabe and K. Ito, "Color Universal
@@ -90,7 +89,7 @@ public final class Palette {
         return words.get(role);
     }
 
-    /** Style sheet for drawings made with {@link SvgPen}: light, dark where the reader prefers it, and print. */
+    /** Style sheet for drawings made with {@code SvgPen}: light, dark where the reader prefers it, and print. */
     public static String css() {
         return ".plot{max-width:100%;height:auto}.plot text{font-family:Inter,system-ui,sans-serif;"
                 + "font-variant-numeric:tabular-nums}\n"
