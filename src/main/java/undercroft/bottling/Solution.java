@@ -15,6 +15,7 @@ import undercroft.quantity.Volume;
  * @param fromLabel true when the rate is the user's, from the label
  * @param minutes how long everything stays in contact
  * @param rinse whether it has to be rinsed off
+ * @param basis where the rate comes from, for a person
  * @param cautions as sentences
  */
 public record Solution(
@@ -25,6 +26,7 @@ public record Solution(
         boolean fromLabel,
         int minutes,
         boolean rinse,
+        String basis,
         List<String> cautions) {
     private static final double MILLILITRES_PER_FLUID_OUNCE =
             Volume.ofUsFluidOunces(1).millilitres();

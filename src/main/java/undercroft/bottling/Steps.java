@@ -118,7 +118,7 @@ final class Steps {
                 .map(weakest -> switch (weakest.heatLimit().reach()) {
                     case NOT_REACHED -> "Keep children and faces away; cap and glass are under pressure for months.";
                     case BEYOND_WHEN_COLD -> "These bottles are over their limit even when cold: do not fill them.";
-                    case PRESSURE, LIQUID_FULL ->
+                    case PRESSURE, LIQUID_FULL, MATERIAL ->
                         "Never warmer than "
                                 + Temperature.ofCelsius(
                                                 Math.floor(weakest.heatLimit().celsius()))

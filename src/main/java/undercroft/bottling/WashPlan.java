@@ -34,6 +34,7 @@ public record WashPlan(Solution cleaning, Solution sanitising) {
                 wash.cleanerGramsPerLitre().isPresent(),
                 cleaner.soakMinutes(),
                 true,
+                cleaner.basis(),
                 List.of(cleaner.caution(), Sanitiser.LABEL_WINS));
         Sanitiser sanitiser = wash.sanitiser();
         double sanitiserLitres = roundedUp(brimful * SANITISER_SHARE + BUCKET_LITRES);
@@ -50,6 +51,7 @@ public record WashPlan(Solution cleaning, Solution sanitising) {
                 wash.sanitiserMillilitresPerLitre().isPresent(),
                 sanitiser.contactMinutes(),
                 !sanitiser.isNoRinse(),
+                sanitiser.basis(),
                 List.of(sanitiser.caution(), Sanitiser.ALWAYS, Sanitiser.LABEL_WINS));
         return new WashPlan(cleaning, sanitising);
     }

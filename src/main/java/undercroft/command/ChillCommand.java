@@ -1,7 +1,6 @@
 package undercroft.command;
 
-import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,6 +11,7 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.Check;
+import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
@@ -55,30 +55,27 @@ final class ChillCommand extends AnswerCommand {
             throw new InvalidInput("--to", "is warmer than the bottle is now; nothing to chill");
         }
         Cooling cooling = Cooling.of(type, place, cold, count);
-        OptionalDouble minutes = cooling.minutes(start, goal);
-        Answer answer = new Answer()
-                .put("minutes", minutes.orElse(Double.NaN))
-                .put("timeConstantMinutes", cooling.timeConstantMinutes(start));
+        Optional<Interval> minutes = cooling.minutesSpread(start, goal);
+        Answer answer = new Answer();
+        minutes.ifPresentOrElse(spread -> answer.put("minutes", spread), () -> answer.put("minutes", Double.NaN));
+        answer.put("timeConstantMinutes", cooling.timeConstantMinutes(start));
         if (minutes.isEmpty()) {
             return answer.say(String.format(
-                    Locale.ROOT,
-                    "Never: a place of %.1f °C does not bring it to %.1f °C; choose a colder place.",
-                    cold,
-                    goal));
+                    "Never: a place of %.1f °C does not bring it to %.1f °C; choose a colder place.", cold, goal));
         }
         answer.say(String.format(
-                Locale.ROOT,
-                "%.0f min from %.1f to %.1f °C (%d together: %s).",
-                minutes.getAsDouble(),
+                "%.0f min from %.1f to %.1f °C (%.0f to %.0f; %d together: %s). Count on the longest.",
+                minutes.get().median(),
                 start,
                 goal,
+                minutes.get().low(),
+                minutes.get().high(),
                 count,
                 cooling.arrangement().label()));
         if (place == CoolingMedium.FREEZER) {
             FreezerAlarm alarm =
                     FreezerAlarm.of(BottleThermal.of(type), start, cold, FreezerAlarm.USUAL_FREEZING_CELSIUS);
             answer.say(String.format(
-                    Locale.ROOT,
                     "Set an alarm: out after %.0f min at the latest. Freezing beer bursts its bottle.",
                     alarm.alarmMinutes()));
         }

@@ -3,7 +3,6 @@ package undercroft.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
 import undercroft.markup.Markup;
@@ -81,10 +80,10 @@ final class BottleRow {
         static Shape of(BottleType type) {
             double width = Math.max(6.5, Math.min(9.5, type.bodyMillimetres() * 0.12));
             double height = Math.min(38, HEIGHT_OF_330 * Math.pow(type.fillMillilitres() / 330, 0.22));
-            if (type.bottleClass() == BottleClass.SPARKLING) {
+            if (type.bottleClass().isSparkling()) {
                 return new Shape(width, height, 0.40, 0.30, 0.62);
             }
-            if (type.bottleClass() == BottleClass.PET) {
+            if (type.bottleClass().isPlastic()) {
                 return new Shape(width, height, 0.46, 0.14, 0.36);
             }
             return new Shape(width, height, 0.38, type.closure() == Closure.SWING_TOP ? 0.30 : 0.36, 0.54);

@@ -153,6 +153,9 @@ public final class Worksheet {
         return switch (weakest.heatLimit().reach()) {
             case NOT_REACHED -> ", no room is too warm";
             case BEYOND_WHEN_COLD -> ", passed even cold";
+            case MATERIAL ->
+                ", plastic no warmer than "
+                        + whole(Math.floor(weakest.heatLimit().celsius()));
             case PRESSURE, LIQUID_FULL ->
                 ", reached at " + whole(Math.floor(weakest.heatLimit().celsius()));
         };

@@ -124,6 +124,7 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
                         case BEYOND_WHEN_COLD -> Texts.of("bottling.heat.cold", name);
                         case PRESSURE, LIQUID_FULL ->
                             Texts.of("bottling.heat.limit", degreesDown(limit.celsius()), name);
+                        case MATERIAL -> Texts.of("bottling.heat.material", degreesDown(limit.celsius()), name);
                     };
                 })
                 .orElse("");
