@@ -2,6 +2,7 @@ package undercroft.app.bottling;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import undercroft.bottling.BottlingDay;
@@ -23,7 +24,7 @@ public final class DayList {
         this.workspace = workspace;
         this.clock = clock;
         this.form = form;
-        this.checklist = Checklist.of(day, workspace.getCellar().settings().units());
+        this.checklist = Checklist.of(day);
         this.whenKept = whenKept;
     }
 
@@ -61,7 +62,7 @@ public final class DayList {
 
     private static String text(Duration left) {
         long seconds = (left.toMillis() + 999) / 1000;
-        return String.format(java.util.Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+        return String.format(Locale.ROOT, java.util.Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
     }
 
     /** True once a timer that was started has run out. */
