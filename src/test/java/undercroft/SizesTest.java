@@ -18,10 +18,16 @@ final class SizesTest {
     private static final int MOST_LINES = 400;
     private static final int MOST_FILES = 25;
 
+    /** Files that may be longer, and why. */
+    private static final Map<String, String> LONGER =
+            Map.of("QuantityFormat.java", "how each quantity is rounded and written is one table");
+
     /** Packages that may hold more, and why. */
     private static final Map<String, String> LARGER = Map.of(
             "undercroft.outlook.lot",
             "one record for each fact of a lot, and what works it out; a screen reads them together",
+            "undercroft.calc.gas",
+            "the closed bottle and each law it is made of, a file to a law with its source",
             "undercroft.cellar",
             "one small record for each thing a user can tell, all of them parts of Cellar",
             "undercroft.calc.conditioning",
@@ -34,7 +40,7 @@ final class SizesTest {
         Map<String, Integer> longer = new TreeMap<>();
         for (Path file : sources("src/main/java", "src/test/java", "src/jmh/java")) {
             int lines = Files.readAllLines(file).size();
-            if (lines > MOST_LINES) {
+            if (lines > MOST_LINES && !LONGER.containsKey(file.getFileName().toString())) {
                 longer.put(file.toString(), lines);
             }
         }

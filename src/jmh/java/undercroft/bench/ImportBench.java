@@ -1,6 +1,5 @@
 package undercroft.bench;
 
-import java.util.Locale;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -50,7 +49,7 @@ public class ImportBench {
         for (int i = 0; i < LINES; i++) {
             LocalDateTime time = LocalDateTime.ofEpochSecond(start + 60L * i, 0, ZoneOffset.UTC);
             text.append(time.toLocalDate()).append('T');
-            text.append(String.format(Locale.ROOT, "%02d:%02d:00", time.getHour(), time.getMinute()));
+            text.append(String.format("%02d:%02d:00", time.getHour(), time.getMinute()));
             text.append(',').append(17 + (i % 300) / 100.0).append('\n');
         }
         Files.writeString(file, text, StandardCharsets.UTF_8);

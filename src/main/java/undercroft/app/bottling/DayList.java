@@ -2,7 +2,6 @@ package undercroft.app.bottling;
 
 import java.time.Clock;
 import java.time.Duration;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import undercroft.bottling.BottlingDay;
@@ -62,7 +61,7 @@ public final class DayList {
 
     private static String text(Duration left) {
         long seconds = (left.toMillis() + 999) / 1000;
-        return String.format(Locale.ROOT, java.util.Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+        return String.format(java.util.Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
     }
 
     /** True once a timer that was started has run out. */
