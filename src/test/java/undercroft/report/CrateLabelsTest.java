@@ -108,7 +108,7 @@ final class CrateLabelsTest {
         assertTrue(text.contains("made 24 Nov 2026"), text);
         assertTrue(text.contains("Estimate only:"), text);
         for (Alert alert : Alert.values()) {
-            assertFalse(text.contains(alert.label()), alert.label());
+            assertFalse(text.contains(WORDS.messages().nameOf(alert)), alert.name());
         }
         assertFalse(text.matches(".*\\b(OK|safe|all well)\\b.*"), text);
     }
