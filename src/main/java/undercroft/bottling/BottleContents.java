@@ -1,34 +1,47 @@
 package undercroft.bottling;
 
+import java.util.List;
 import undercroft.calc.gas.BeerFactor;
+import undercroft.calc.gas.PossibleContents;
 import undercroft.calc.gas.RealExtract;
+import undercroft.calc.gas.TrappedAir;
 import undercroft.calc.priming.PrimingDose;
+import undercroft.calc.priming.PrimingYield;
+import undercroft.calc.priming.ResidualCarbonation;
+import undercroft.calc.priming.SugarAddition;
 import undercroft.calc.priming.UnfinishedFermentation;
-import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
 
 /**
- * The carbon dioxide that ends up in the bottles, g/L of beer: residual, priming and what was not fermented out, end to end.
- * The high end counts the sugar as rich and fermented to the last gram, and with a dextrin-eating yeast the dextrins too.
- *
- * @param gramsPerLitre low and median as expected; the high end is the one for safety
- * @param beerFactor solubility in this beer over that in water
+ * What ends up in the bottles of a plan: residual carbon dioxide, priming and what was not fermented out. With a
+ * dextrin-eating yeast the dextrins too. How the bottles will be filled is not told yet.
  */
-record BottleContents(Interval gramsPerLitre, Interval beerFactor) {
+final class BottleContents {
+    private BottleContents() {}
 
-    static BottleContents of(BottlingPlan plan, PrimingDose dose, UnfinishedFermentation unfinished) {
-        Interval primed = dose.totalVolumes().times(Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME);
+    static PossibleContents of(BottlingPlan plan, PrimingDose dose, UnfinishedFermentation unfinished) {
+        Interval primed = dose.notNeeded()
+                ? Interval.exactly(0)
+                : PrimingYield.of(
+                                List.of(new SugarAddition(
+                                        dose.sugar(), dose.grams().median())),
+                                dose.beerLitres())
+                        .expectedGramsPerLitre();
         Interval extra = unfinished.extraGramsPerLitre();
         double dextrins = plan.yeast().fermentsDextrins() ? UnfinishedFermentation.DEXTRIN_GRAMS_PER_LITRE : 0;
+        return PossibleContents.of(
+                ResidualCarbonation.gramsPerLitre(plan.beer().warmestCelsius(), plan.atmosphereBar()),
+                primed,
+                extra.plus(dextrins),
+                beerFactor(plan),
+                TrappedAir.NOT_TOLD);
+    }
+
+    private static Interval beerFactor(BottlingPlan plan) {
         double abv = plan.beer().abvPercent();
         double extract = plan.expectedFinal()
                 .map(end -> RealExtract.gramsPerLitre(end, abv))
                 .orElse(RealExtract.USUAL_GRAMS_PER_LITRE);
-        return new BottleContents(
-                Interval.of(
-                        primed.low() + extra.low(),
-                        primed.median() + extra.median(),
-                        primed.high() + extra.high() + dextrins),
-                BeerFactor.of(abv, Math.min(200, extract)));
+        return BeerFactor.of(abv, Math.min(200, extract));
     }
 }

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import undercroft.calc.gas.PossibleContents;
 import undercroft.calc.light.BeerSensitivity;
 import undercroft.calc.priming.UnfinishedFermentation;
 import undercroft.catalogue.GlassColour;
@@ -54,12 +55,12 @@ public record BottlingDay(
         SugarPlan sugar = SugarPlan.of(plan, order);
         UnfinishedFermentation unfinished =
                 UnfinishedFermentation.assess(plan.gravityReadings(), plan.expectedFinal(), plan.today());
-        BottleContents contents = BottleContents.of(plan, sugar.dose(), unfinished);
+        PossibleContents contents = BottleContents.of(plan, sugar.dose(), unfinished);
+        HighestTarget target = new HighestTarget(plan, unfinished);
         List<BottlePressure> pressures = new ArrayList<>();
         for (FillRow row : order.rows()) {
             if (row.refusal().isEmpty() && row.available() > 0) {
-                double highest = HighestTarget.volumes(plan, row.bottle(), unfinished);
-                pressures.add(BottlePressure.of(plan, row.bottle(), contents, highest));
+                pressures.add(BottlePressure.of(plan, row, contents, target));
             }
         }
         Optional<KegPart> keg =

@@ -65,7 +65,7 @@ public record Capping(Batch batch, List<Phrase> differences) {
                     cappedAt,
                     placeId,
                     cover,
-                    FillingMethod.CAREFUL,
+                    FillingMethod.NOT_TOLD,
                     day.order().rows().stream().map(FillRow::filled).toList(),
                     Math.max(
                             0.1,

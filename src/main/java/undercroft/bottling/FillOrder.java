@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import undercroft.calc.gas.PressureLimits;
-import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
 import undercroft.cellar.BottleStock;
 import undercroft.quantity.Phrase;
@@ -67,7 +66,7 @@ public record FillOrder(List<FillRow> rows, double bottleLitres, double leftOver
 
     private static int testBottle(BottlingPlan plan) {
         for (int i = 0; i < plan.bottles().size(); i++) {
-            boolean plastic = plan.bottles().get(i).bottleClass() == BottleClass.PET;
+            boolean plastic = plan.bottles().get(i).bottleClass().isPlastic();
             if (plastic && plan.filling().bottles().get(i).available() > 0) {
                 return i;
             }
@@ -88,7 +87,7 @@ public record FillOrder(List<FillRow> rows, double bottleLitres, double leftOver
     /** The plastic bottle to be filled first and squeezed later, if there is one. */
     public Optional<BottleType> testBottle() {
         return rows.stream()
-                .filter(row -> row.filled() > 0 && row.bottle().bottleClass() == BottleClass.PET)
+                .filter(row -> row.filled() > 0 && row.bottle().bottleClass().isPlastic())
                 .map(FillRow::bottle)
                 .findFirst();
     }

@@ -18,6 +18,7 @@ import undercroft.quantity.Volume;
  * @param fromLabel true when the rate is the user's, from the label
  * @param minutes how long everything stays in contact
  * @param rinse whether it has to be rinsed off
+ * @param basis where the rate comes from, for a person
  * @param cautions what could hurt someone
  */
 public record Solution(
@@ -28,6 +29,7 @@ public record Solution(
         boolean fromLabel,
         int minutes,
         boolean rinse,
+        String basis,
         List<Phrase> cautions) {
     /** Said with every amount of a product. */
     static final Phrase LABEL_WINS = Phrase.of("bottling.wash.label-wins");

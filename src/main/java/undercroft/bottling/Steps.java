@@ -100,7 +100,7 @@ final class Steps {
         return day.weakest().map(weakest -> switch (weakest.heatLimit().reach()) {
             case NOT_REACHED -> Phrase.of("bottling.caution.heat.none");
             case BEYOND_WHEN_COLD -> Phrase.of("bottling.caution.heat.cold");
-            case PRESSURE, LIQUID_FULL ->
+            case PRESSURE, LIQUID_FULL, MATERIAL ->
                 Phrase.of(
                         "bottling.caution.heat.limit",
                         new Limit(Temperature.ofCelsius(weakest.heatLimit().celsius())),

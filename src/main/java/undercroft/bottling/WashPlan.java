@@ -35,6 +35,7 @@ public record WashPlan(Solution cleaning, Solution sanitising) {
                 wash.cleanerGramsPerLitre().isPresent(),
                 cleaner.soakMinutes(),
                 true,
+                cleaner.basis(),
                 List.of(Phrase.of("bottling.cleaner." + cleaner.id()), Solution.LABEL_WINS));
         Sanitiser sanitiser = wash.sanitiser();
         double sanitiserLitres = roundedUp(brimful * SANITISER_SHARE + BUCKET_LITRES);
@@ -50,6 +51,7 @@ public record WashPlan(Solution cleaning, Solution sanitising) {
                 wash.sanitiserMillilitresPerLitre().isPresent(),
                 sanitiser.contactMinutes(),
                 !sanitiser.isNoRinse(),
+                sanitiser.basis(),
                 List.of(
                         Phrase.of("bottling.sanitiser." + sanitiser.id()),
                         Phrase.of("bottling.wash.always"),

@@ -4,8 +4,7 @@ import undercroft.quantity.Interval;
 
 /**
  * Broad kinds of beer with what is usual for each. Keeping days at 20 °C, target carbonation (volumes) and serving
- * temperature (°C): common practice, no source; the serving order follows M. Jackson's published scale (7 °C pale lager to
- * 15.5 °C strong dark).
+ * temperature (°C): common practice, no source.
  */
 public enum BeerStyle implements Listed {
     PALE_LAGER(

@@ -3,8 +3,9 @@ package undercroft.catalogue;
 /**
  * What pressure a bottle is trusted with over a year, bar gauge at its warmest. Derived for this tool: the lowest graded
  * new beer bottle holds 12 bar for a minute, sparkling-wine bottles 16; glass under load for a year keeps 0.44 of that
- * (strength falls with time to the power 1/16), and 0.7 of that again when reused and scuffed. Capped by the carbonation
- * pressure British Glass TEC 7 allows for soft-drink glass, 4.7 bar (5.3 bar for small refillables). No maker's promise.
+ * (strength falls with time to the power 1/16), and 0.7 of that again when reused and scuffed, rounded down. Capped by the
+ * carbonation pressure British Glass TEC 7 allows for soft-drink glass, 4.7 bar (5.3 bar for small refillables). Plastic
+ * creeps instead, and is trusted up to 30 °C only; a creased one keeps 0.7 of it as well (assumed). No maker's promise.
  */
 public enum BottleClass implements Listed {
     NOT_FOR_PRESSURE("not-for-pressure", "not a pressure bottle", 0.3, 0.5, 1.6, "no pressure rating exists"),
@@ -12,7 +13,24 @@ public enum BottleClass implements Listed {
     STANDARD("standard", "clean standard crown bottle", 3.5, 4.7, 12, "12 bar × 0.44, capped at 4.7 (TEC 7)"),
     REFILLABLE("refillable", "heavy refillable or beer swing-top", 4, 5, 14, "14 bar × 0.44, capped at 5.0"),
     SPARKLING("sparkling", "sparkling-wine bottle", 6, 7, 16, "16 bar × 0.44"),
-    PET("pet", "plastic bottle for fizzy drinks", 4, 5.5, 12, "ruptures near 12 bar; half kept for creep and warmth");
+    SPARKLING_REUSED(
+            "sparkling-reused", "sparkling-wine bottle, reused or scuffed", 4.2, 4.9, 11.2, "16 bar × 0.44 × 0.7"),
+    PET(
+            "pet",
+            "plastic bottle for carbonated drinks",
+            4,
+            5.5,
+            12,
+            "ruptures near 12 bar; half kept for creep and warmth"),
+    PET_WORN(
+            "pet-worn",
+            "plastic bottle, creased or scuffed",
+            2.8,
+            3.8,
+            8.4,
+            "12 bar × 0.7, half kept for creep and warmth");
+
+    private static final double PLASTIC_WARMEST_CELSIUS = 30;
 
     private final String id;
     private final String label;
@@ -59,6 +77,31 @@ public enum BottleClass implements Listed {
     /** Pressure held for 60 s that the class is taken to stand, bar gauge. */
     public double minuteStrengthBar() {
         return minuteStrengthBar;
+    }
+
+    /** Warmest storage the class is trusted at, °C, whatever the pressure; +∞ for glass. */
+    public double warmestCelsius() {
+        return isPlastic() ? PLASTIC_WARMEST_CELSIUS : Double.POSITIVE_INFINITY;
+    }
+
+    /** True for plastic, which creeps under load; glass weakens with time instead. */
+    public boolean isPlastic() {
+        return this == PET || this == PET_WORN;
+    }
+
+    /** True for sparkling-wine bottles, worn ones too. */
+    public boolean isSparkling() {
+        return this == SPARKLING || this == SPARKLING_REUSED;
+    }
+
+    /** The class of the same bottle once it is worn: scuffed, creased or used again and again. */
+    public BottleClass worn() {
+        return switch (this) {
+            case STANDARD, REFILLABLE, REUSED -> REUSED;
+            case SPARKLING, SPARKLING_REUSED -> SPARKLING_REUSED;
+            case PET, PET_WORN -> PET_WORN;
+            case NOT_FOR_PRESSURE -> NOT_FOR_PRESSURE;
+        };
     }
 
     /** How the limit was derived, for a person. */

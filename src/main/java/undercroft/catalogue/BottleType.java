@@ -49,16 +49,15 @@ public record BottleType(
     }
 
     /**
-     * This make as it is used: in another colour, with another fill, or worn. Scuffed beer bottles are trusted as class
-     * REUSED.
+     * This make as it is used: in another colour, with another fill, or worn. Worn bottles are trusted one class down,
+     * {@link BottleClass#worn}, and so is a maker's figure.
      */
     public BottleType asUsed(GlassColour usedColour, double usedFillMillilitres, boolean scuffed) {
-        boolean trustedLess = scuffed && (bottleClass == BottleClass.STANDARD || bottleClass == BottleClass.REFILLABLE);
         return new BottleType(
                 id,
                 label,
                 usedColour,
-                trustedLess ? BottleClass.REUSED : bottleClass,
+                scuffed ? bottleClass.worn() : bottleClass,
                 closure,
                 usedFillMillilitres,
                 brimfulMillilitres,
@@ -70,6 +69,6 @@ public record BottleType(
 
     /** True for glass, which weakens with time under load; plastic creeps instead. */
     public boolean isGlass() {
-        return bottleClass != BottleClass.PET;
+        return !bottleClass.isPlastic();
     }
 }

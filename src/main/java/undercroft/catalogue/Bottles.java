@@ -5,7 +5,8 @@ import java.util.OptionalDouble;
 
 /**
  * The bottles that come with the tool. Sizes and weights are typical figures from memory, to be replaced by a measured
- * bottle of the user's own; the brimful volumes leave the 4 % or so that is usual for crown bottles.
+ * bottle of the user's own; the brimful volumes leave the 4 % or so that is usual for crown bottles. One-way bottles of brown
+ * glass count as 2.0 mm thick: brown keeps light out by its thickness, and a thicker wall would credit too much.
  */
 public final class Bottles {
     public static final List<BottleType> STANDARD = List.of(
@@ -112,7 +113,12 @@ public final class Bottles {
             double brimful,
             double grams,
             double diameter) {
-        double wall = bottleClass == BottleClass.PET ? 0.35 : bottleClass == BottleClass.SPARKLING ? 3.5 : 2.5;
+        double wall = switch (bottleClass) {
+            case PET, PET_WORN -> 0.35;
+            case SPARKLING, SPARKLING_REUSED -> 3.5;
+            case STANDARD, REUSED -> 2.0;
+            case REFILLABLE, NOT_FOR_PRESSURE -> 2.5;
+        };
         return new BottleType(
                 id, label, colour, bottleClass, closure, fill, brimful, wall, grams, diameter, OptionalDouble.empty());
     }

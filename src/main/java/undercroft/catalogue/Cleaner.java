@@ -7,21 +7,43 @@ import java.util.OptionalDouble;
  * of the product always wins.
  */
 public enum Cleaner implements Listed {
-    PERCARBONATE("percarbonate", "alkaline percarbonate wash", 5, 30),
-    WASHING_SODA("washing-soda", "washing soda (sodium carbonate)", 10, 30),
-    CAUSTIC("caustic", "caustic (sodium hydroxide)", 10, 15),
-    HOT_WATER("hot-water", "hot water and a brush", 0, 0);
+    PERCARBONATE(
+            "percarbonate",
+            "alkaline percarbonate wash",
+            5,
+            30,
+            "3 to 10 g/L for half an hour (common practice, no source)"),
+    WASHING_SODA(
+            "washing-soda",
+            "washing soda (sodium carbonate)",
+            10,
+            30,
+            "10 g/L for half an hour (common practice, no source)"),
+    CAUSTIC(
+            "caustic",
+            "caustic (sodium hydroxide)",
+            10,
+            15,
+            "a one per cent solution for a quarter of an hour (common practice, no source)"),
+    HOT_WATER(
+            "hot-water",
+            "hot water and a brush",
+            0,
+            0,
+            "common practice, no source");
 
     private final String id;
     private final String label;
     private final double usualGramsPerLitre;
     private final int soakMinutes;
+    private final String basis;
 
-    Cleaner(String id, String label, double usualGramsPerLitre, int soakMinutes) {
+    Cleaner(String id, String label, double usualGramsPerLitre, int soakMinutes, String basis) {
         this.id = id;
         this.label = label;
         this.usualGramsPerLitre = usualGramsPerLitre;
         this.soakMinutes = soakMinutes;
+        this.basis = basis;
     }
 
     @Override
@@ -42,5 +64,10 @@ public enum Cleaner implements Listed {
     /** How long to soak; 0 when brushing is all there is to it. */
     public int soakMinutes() {
         return soakMinutes;
+    }
+
+    /** Where the figures come from, for a person. */
+    public String basis() {
+        return basis;
     }
 }

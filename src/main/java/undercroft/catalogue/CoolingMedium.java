@@ -1,5 +1,7 @@
 package undercroft.catalogue;
 
+import undercroft.quantity.Interval;
+
 /**
  * Where bottles cool or warm, with what carries the heat and the temperature that is usual there. Fridge means come from
  * household surveys: 4.4 °C (United Kingdom, 2014), 5.2 °C (New Zealand, Gilbert 2007), 6.6 °C (France, Laguerre 2002,
@@ -21,6 +23,14 @@ public enum CoolingMedium implements Listed {
         /** Water stirred now and then; the coefficient is that of outside, glass and beer together. */
         WATER
     }
+
+    // A fridge that is opened, bottles that touch the wall, a sensor elsewhere: assumed, and wide enough for the
+    // half-litre
+    // bottles that home experiments have in a freezer for an hour and in a fridge for ten (amateur measurements).
+    private static final Interval AIR_SPREAD = Interval.of(0.9, 1.2, 2.0);
+    // The coefficient of water is that of a stirred bucket; left alone, cold water lies still round the bottle
+    // (assumed).
+    private static final Interval WATER_SPREAD = Interval.of(1, 2, 4);
 
     private final String id;
     private final String label;
@@ -61,6 +71,11 @@ public enum CoolingMedium implements Listed {
     /** Moving air: of the outside alone; water: overall; still air: 0, it follows from the temperatures. Assumed. */
     public double coefficientWattsPerSquareMetreKelvin() {
         return coefficientWattsPerSquareMetreKelvin;
+    }
+
+    /** By what factors real cooling takes longer than the calculation: 5, 50, 95 %. */
+    public Interval timeSpread() {
+        return flow == Flow.WATER ? WATER_SPREAD : AIR_SPREAD;
     }
 
     /** What such a place has when nobody has measured it. */

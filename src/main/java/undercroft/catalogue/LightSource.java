@@ -20,6 +20,11 @@ public enum LightSource implements Listed {
         this.label = label;
     }
 
+    /** True for the sun and the sky, which rise and set; false for lamps. */
+    public boolean isDaylight() {
+        return this == SUN || this == OVERCAST || this == WINDOW || this == BLUE_SKY;
+    }
+
     @Override
     public String id() {
         return id;

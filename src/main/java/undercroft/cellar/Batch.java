@@ -101,7 +101,7 @@ public record Batch(
                 beer,
                 yeast,
                 primingOf(plan),
-                FillingMethod.CAREFUL,
+                FillingMethod.NOT_TOLD,
                 Optional.empty(),
                 List.of(),
                 List.of(),

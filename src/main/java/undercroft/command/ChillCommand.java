@@ -1,6 +1,6 @@
 package undercroft.command;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -11,6 +11,7 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.Check;
+import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
@@ -51,17 +52,19 @@ final class ChillCommand extends AnswerCommand {
             throw new InvalidInput("--to", "command.fault.warmer");
         }
         Cooling cooling = Cooling.of(type, place, cold, count);
-        OptionalDouble minutes = cooling.minutes(start, goal);
-        Answer answer = reply().put("minutes", minutes.orElse(Double.NaN))
-                .put("timeConstantMinutes", cooling.timeConstantMinutes(start));
+        Optional<Interval> minutes = cooling.minutesSpread(start, goal);
+        Answer answer = reply();
+        minutes.ifPresentOrElse(spread -> answer.put("minutes", spread), () -> answer.put("minutes", Double.NaN));
+        answer.put("timeConstantMinutes", cooling.timeConstantMinutes(start));
         if (minutes.isEmpty()) {
             return answer.say("command.chill.never", words().celsius(cold), words().celsius(goal));
         }
         answer.say(
                 "command.chill.minutes",
-                words().numberUp(minutes.getAsDouble(), 0),
+                words().number(minutes.get().median(), 0),
                 words().celsius(start),
                 words().celsius(goal),
+                words().range(minutes.get(), 0),
                 count,
                 cooling.arrangement());
         if (place == CoolingMedium.FREEZER) {

@@ -166,7 +166,7 @@ final class PressureCommand extends AnswerCommand {
         double heatLimit = switch (heat.reach()) {
             case NOT_REACHED -> Double.POSITIVE_INFINITY;
             case BEYOND_WHEN_COLD -> -1;
-            case PRESSURE, LIQUID_FULL -> heat.celsius();
+            case PRESSURE, LIQUID_FULL, MATERIAL -> heat.celsius();
         };
         answer.say(
                 "command.pressure.limit",

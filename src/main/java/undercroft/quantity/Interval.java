@@ -7,6 +7,9 @@ import java.util.function.DoubleUnaryOperator;
  * hard bounds: one value in ten lies outside.
  */
 public record Interval(double low, double median, double high) {
+    /** The 95 % point of the standard normal distribution. */
+    private static final double Z95 = 1.6448536269514722;
+
     /** Refuses NaN and values out of order; infinities are allowed at the ends ("never"). */
     public Interval {
         if (Double.isNaN(low) || Double.isNaN(median) || Double.isNaN(high) || low > median || median > high) {
@@ -36,6 +39,21 @@ public record Interval(double low, double median, double high) {
     /** All three values moved by an offset. */
     public Interval plus(double offset) {
         return mapRising(x -> x + offset);
+    }
+
+    /**
+     * The value at a number of standard deviations from the median: two half log-normals that meet in the median, so that
+     * both ends hold; two half normals, cut at 0, when the low end is 0 or less and has no logarithm.
+     *
+     * @param deviations of the standard normal distribution, such as 1.645 for the 95 % value
+     */
+    public double valueAt(double deviations) {
+        double end = deviations < 0 ? low : high;
+        double share = Math.abs(deviations) / Z95;
+        if (low > 0) {
+            return median * Math.exp(share * Math.log(end / median));
+        }
+        return Math.max(0, median + share * (end - median));
     }
 
     /** The distance from low to high. */

@@ -1,6 +1,7 @@
 package undercroft.report;
 
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
@@ -28,7 +29,7 @@ final class BatchSection {
         String id = "batch-" + batch.id();
         page.open("article", "class", "batch", "id", id, "aria-labelledby", id + "-name");
         page.open("h3", "id", id + "-name").name(batch.batch().name()).close("h3");
-        page.open("p", "class", "row").alert(batch.alert());
+        AlertMark.write(page.open("p", "class", "row"), batch.alert());
         page.element("span", batch.stage().label(), "class", "stage").close("p");
         page.element("p", new Headlines(words.words()).of(batch), "class", "headline");
         Cautions.write(page, batch);

@@ -1,6 +1,7 @@
 package undercroft.report;
 
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
@@ -25,7 +26,7 @@ final class Cautions {
         if (alert == Alert.CLEAR) {
             return;
         }
-        page.open("div", "class", "caution " + Markup.cssName(alert), "role", "note");
+        page.open("div", "class", "caution " + AlertMark.cssName(alert), "role", "note");
         page.element(
                 "h4",
                 alert == Alert.ACT

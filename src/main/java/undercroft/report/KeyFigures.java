@@ -1,5 +1,6 @@
 package undercroft.report;
 
+import undercroft.markup.Markup;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.CarbonationOutlook;

@@ -1,6 +1,7 @@
 package undercroft.report;
 
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
@@ -30,10 +31,13 @@ final class ShelfSection {
     }
 
     private static void crate(Markup page, BatchOutlook batch, String key, PageWords words) {
-        page.open("li", "class", "crate").svg(batch.bottlesLeft() > 0 ? BottleRow.svg(batch, key) : "");
+        page.open("li", "class", "crate");
+        if (batch.bottlesLeft() > 0) {
+            BottleRow.write(page, batch, key);
+        }
         page.open("div", "class", "face").open("h3").open("a", "href", "#batch-" + batch.id());
         page.name(batch.batch().name()).close("a").close("h3");
-        page.open("p", "class", "row").alert(batch.alert());
+        AlertMark.write(page.open("p", "class", "row"), batch.alert());
         page.element("span", batch.stage().label(), "class", "stage");
         String left = batch.isCapped() ? batch.bottlesLeft() + " left" : "not capped";
         page.element("strong", left).close("p");

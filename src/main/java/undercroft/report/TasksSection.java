@@ -1,5 +1,6 @@
 package undercroft.report;
 
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.task.Task;
 import undercroft.wording.TaskWords;
@@ -16,7 +17,7 @@ final class TasksSection {
             page.open("ol", "class", "tasks");
             TaskWords said = new TaskWords(outlook, words.words());
             for (Task task : outlook.tasks()) {
-                page.open("li", "class", Markup.cssName(task.alert())).alert(task.alert());
+                AlertMark.write(page.open("li", "class", AlertMark.cssName(task.alert())), task.alert());
                 page.open("div").open("p", "class", "what");
                 page.open("a", "href", "#batch-" + task.batchId())
                         .text(said.what(task))

@@ -164,7 +164,7 @@ public final class Worksheet {
         double heat = switch (weakest.heatLimit().reach()) {
             case NOT_REACHED -> Double.POSITIVE_INFINITY;
             case BEYOND_WHEN_COLD -> -1;
-            case PRESSURE, LIQUID_FULL -> weakest.heatLimit().celsius();
+            case PRESSURE, LIQUID_FULL, MATERIAL -> weakest.heatLimit().celsius();
         };
         values.add(words.of(
                 "worksheet.limit", words.barLimit(weakest.limits().workingPressureBar()), words.heatLimit(heat)));

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import undercroft.calc.ageing.ShelfLife;
+import undercroft.calc.light.LightUncertainty;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Batch;
@@ -172,7 +174,7 @@ public record Whys(CellarOutlook outlook, Wording words) {
                         new Input("colour", Wording.number(batch.beer().colourEbc(), 0) + " EBC")),
                 List.of(
                         new Assumption(
-                                "just noticed after 45 s of full sun in clear glass, within a factor of 4",
+                                "just noticed after 45 s of full sun in clear glass; " + LightUncertainty.BASIS,
                                 Grade.ASSUMED),
                         new Assumption(
                                 lot.place().light().measured()
@@ -209,7 +211,7 @@ public record Whys(CellarOutlook outlook, Wording words) {
                 List.of(
                         new Assumption("keeping budgets by kind of beer", Grade.COMMON_PRACTICE),
                         new Assumption("oxygen let in at filling", Grade.ASSUMED)),
-                "USP <1160> (83.144 kJ/mol); staling rates of Li et al. 2015, J. Inst. Brew., and Ferreira et al. 2022, LWT 154");
+                ShelfLife.BASIS + "; mean kinetic temperature: USP <1160>");
     }
 
     private Why ready(Batch batch, LotOutlook main) {

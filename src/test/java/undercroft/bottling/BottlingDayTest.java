@@ -61,17 +61,18 @@ class BottlingDayTest {
     }
 
     /**
-     * Worked example of a 500 mL bottle with 20 mL headspace at 2.5 volumes, capped at 20 °C, beer factor 0.95: between 2.67
-     * (air in solution) and 3.04 bar gauge (air kept) at 20 °C, 3.67 at 30 °C best and 4.78 at 40 °C (computed in another
-     * program from Weiss 1974).
+     * A 500 mL bottle with 20 mL headspace at 2.5 volumes, capped at 20 °C over air, beer factor 0.95, between all air in
+     * solution and all of it kept, at 20, 30 and 40 °C: Weiss 1974 and Henry's law for air, computed for this project with
+     * another program, unpublished. The upper estimate is the strongest bottle's.
      */
     @ParameterizedTest
-    @CsvSource({"1, 2.67", "2, 3.67", "3, 4.78"})
-    void pressuresFollowTheWorkedExample(int index, double bar) {
+    @CsvSource({"1, 2.67, 3.04", "2, 3.67, 4.06", "3, 4.78, 5.20"})
+    void pressuresFollowTheWorkedExample(int index, double dissolved, double kept) {
         BottlingDay day = day(plan(2.5, "sucrose", stock("returnable-500", 60)));
         BottlePressure pressure = day.weakest().orElseThrow();
-        assertEquals(bar, pressure.warmths().get(index).gaugeBar().median(), 0.05);
-        assertTrue(pressure.warmths().get(index).gaugeBar().high() > bar + 0.37);
+        double median = pressure.warmths().get(index).gaugeBar().median();
+        assertTrue(median > dissolved && median < kept, "median " + median);
+        assertTrue(pressure.warmths().get(index).gaugeBar().high() > kept);
     }
 
     /** Glass for fizzy drinks: not above 4.7 bar (British Glass TEC 7); class of a clean crown bottle here. */
@@ -123,21 +124,19 @@ class BottlingDayTest {
         double sucrose =
                 day(plan(2.2, "sucrose", LONGNECKS)).highestTargetVolumes().orElseThrow();
         double honey = day(plan(2.2, "honey", LONGNECKS)).highestTargetVolumes().orElseThrow();
-        assertTrue(honey < sucrose - 0.1);
+        assertTrue(honey < sucrose - 0.05);
     }
 
     @Test
-    void aYeastThatEatsDextrinsRaisesOnlyTheUpperEstimate() {
+    void aYeastThatEatsDextrinsRaisesThePressureAndLowersTheLimit() {
         FillingPlan filling = plan(2.2, "sucrose", LONGNECKS);
         Beer beer = Days.beer(20, OptionalDouble.of(1.010));
         BottlePressure plain = day(filling).weakest().orElseThrow();
         BottlePressure wild = BottlingDay.of(resolved(beer, Days.DIASTATIC, filling))
                 .weakest()
                 .orElseThrow();
-        assertEquals(
-                plain.warmths().get(1).gaugeBar().median(),
-                wild.warmths().get(1).gaugeBar().median(),
-                1e-9);
+        assertTrue(wild.warmths().get(1).gaugeBar().median()
+                > plain.warmths().get(1).gaugeBar().median() + 1);
         assertTrue(wild.heatLimit().celsius() < plain.heatLimit().celsius() - 5);
     }
 

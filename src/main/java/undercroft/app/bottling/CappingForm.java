@@ -79,7 +79,7 @@ public final class CappingForm extends Form {
                 "stays");
         cover = add(ChoiceField.of("capping-cover", Texts.of("form.lot.cover"), Cover.class, Cover.CLOSED_BOX));
         habit = add(ChoiceField.of(
-                "capping-habit", Texts.of("form.batch.fill-habit"), FillingMethod.class, FillingMethod.CAREFUL));
+                "capping-habit", Texts.of("form.batch.fill-habit"), FillingMethod.class, FillingMethod.NOT_TOLD));
         cappedAt = add(
                 new DateTimeField("capping-at", Texts.of("form.batch.capped-at"), cellar.zone(), planned.cappedAt()),
                 "cappedAt");

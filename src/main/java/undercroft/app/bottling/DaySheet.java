@@ -104,6 +104,8 @@ public record DaySheet(BottlingDay day, QuantityFormat words) {
                         case BEYOND_WHEN_COLD -> words.of("bottling.heat.cold", weakest.bottle());
                         case PRESSURE, LIQUID_FULL ->
                             words.of("bottling.heat.limit", words.celsiusLimit(limit.celsius()), weakest.bottle());
+                        case MATERIAL ->
+                            words.of("bottling.heat.material", words.celsiusLimit(limit.celsius()), weakest.bottle());
                     };
                 })
                 .orElse("");

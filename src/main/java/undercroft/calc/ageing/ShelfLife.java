@@ -23,6 +23,12 @@ public final class ShelfLife {
     /** Activation energy of ageing, kJ/mol. */
     public static final Interval KILOJOULES_PER_MOLE = Interval.of(60, MeanKineticTemperature.KILOJOULES_PER_MOLE, 110);
 
+    /** What the activation energy rests on, for a person. */
+    public static final String BASIS =
+            "83 kJ/mol, between 60 and 110: staling tasted at 40 to 60 °C gives 62 (Li et al. 2015,"
+                    + " J. Inst. Brew.), aldehydes 97, furans 107 and esters 65 (Ferreira et al. 2022, LWT 154:112688), loss of bitter"
+                    + " acids 108 (Malowicki and Shellhammer 2005, J. Agric. Food Chem. 53:4434); the range is assumed";
+
     private static final double LAST_YEAR_SECONDS = 365 * Arrhenius.SECONDS_PER_DAY;
     private static final double[] ENERGIES = {
         KILOJOULES_PER_MOLE.median() / Arrhenius.GAS_CONSTANT,

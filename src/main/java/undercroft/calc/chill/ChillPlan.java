@@ -4,26 +4,27 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.util.OptionalDouble;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Flocculation;
+import undercroft.quantity.Interval;
 
 /**
  * When bottles must go into the cold and come out of it for a glass of the wanted temperature. Counted back from the
- * serving: warming at the table, clearing, cooling. The clearing clock starts within 1 K of the fridge, since the beer
- * stirs itself until then (assumed). Whether the put-in time has passed, and what then, is for the caller to say.
+ * serving: warming at the table, clearing, and cooling as slow as it may be. The clearing clock starts within 1 K of the
+ * fridge, since the beer stirs itself until then (assumed). Whether the put-in time has passed, and what then, is for the caller to say.
  *
  * @param servingEpochSecond when it is poured
  * @param putInEpochSecond the latest moment to put the bottles in
  * @param coldEpochSecond when they are cold and clearing starts
  * @param takeOutEpochSecond when they come out; the serving itself unless the glass wants it warmer than the fridge
- * @param coolingMinutes from the room to cold
+ * @param coolingMinutes allowed for from the room to cold: the slow end, or for a freezer its alarm if that is sooner
+ * @param coolingSpreadMinutes how long it may take, 5, 50, 95 %
  * @param clearingHours upright in the cold; 0 in ice water or a freezer, where nothing stays
  * @param warmingMinutes at the table before pouring
  * @param bottleCelsius the bottle when it is poured from
  * @param coldEnough false where the place is too warm for the wanted glass, and the plan gives the coldest there is
- * @param freezerRisk true where a freezer would have to hold the bottles longer than its alarm allows
+ * @param freezerRisk true where a freezer would likely have to hold the bottles longer than its alarm allows
  */
 public record ChillPlan(
         long servingEpochSecond,
@@ -31,6 +32,7 @@ public record ChillPlan(
         long coldEpochSecond,
         long takeOutEpochSecond,
         double coolingMinutes,
+        Interval coolingSpreadMinutes,
         double clearingHours,
         double warmingMinutes,
         double bottleCelsius,
@@ -80,8 +82,9 @@ public record ChillPlan(
             Cooling cooling) {
         double fridge = cooling.coolingMediumCelsius();
         double cold = fridge + COLD_KELVIN;
-        double coolingMinutes =
-                fromCelsius > cold ? cooling.minutes(fromCelsius, cold).orElseThrow() : 0;
+        Interval minutes =
+                fromCelsius > cold ? cooling.minutesSpread(fromCelsius, cold).orElseThrow() : Interval.exactly(0);
+        double coolingMinutes = minutes.high();
         double clearingHours = Clearing.hours(flocculation).median();
         double bottle = Math.max(fridge, wanted - GLASS_WARMS_KELVIN);
         double warmingMinutes = warming(type, fridge, bottle);
@@ -94,6 +97,7 @@ public record ChillPlan(
                 coldFrom,
                 takeOut,
                 coolingMinutes,
+                minutes,
                 clearingHours,
                 warmingMinutes,
                 bottle,
@@ -111,28 +115,41 @@ public record ChillPlan(
             Cooling cooling) {
         double place = cooling.coolingMediumCelsius();
         double bottle = Math.min(fromCelsius, Math.max(place + COLD_KELVIN, wanted - GLASS_WARMS_KELVIN));
-        double minutes =
-                fromCelsius > place ? cooling.minutes(fromCelsius, bottle).orElseThrow() : 0;
-        long putIn = serving - Math.round(minutes * 60);
+        Interval spread =
+                fromCelsius > place ? cooling.minutesSpread(fromCelsius, bottle).orElseThrow() : Interval.exactly(0);
+        double minutes = spread.high();
         boolean risk = false;
         if (coolingMedium == CoolingMedium.FREEZER) {
             FreezerAlarm alarm =
                     FreezerAlarm.of(BottleThermal.of(type), fromCelsius, place, FreezerAlarm.USUAL_FREEZING_CELSIUS);
-            risk = minutes > alarm.alarmMinutes();
+            risk = spread.median() > alarm.alarmMinutes();
+            minutes = Math.min(minutes, alarm.alarmMinutes());
         }
+        long putIn = serving - Math.round(minutes * 60);
         return new ChillPlan(
-                serving, putIn, serving, serving, minutes, 0, 0, bottle, wanted >= bottle, risk, cooling.arrangement());
+                serving,
+                putIn,
+                serving,
+                serving,
+                minutes,
+                spread,
+                0,
+                0,
+                bottle,
+                wanted >= bottle,
+                risk,
+                cooling.arrangement());
     }
 
     private static double warming(BottleType type, double fromCelsius, double toCelsius) {
         if (toCelsius <= fromCelsius) {
             return 0;
         }
-        OptionalDouble minutes = Cooling.of(
-                        BottleThermal.of(type), CoolingMedium.ROOM, TABLE_CELSIUS, Arrangement.SINGLE)
-                .minutes(fromCelsius, toCelsius);
         // A glass wanted warmer than the table never gets there; half a day out is as good as it gets.
-        return minutes.orElse(12 * 60);
+        return Cooling.of(BottleThermal.of(type), CoolingMedium.ROOM, TABLE_CELSIUS, Arrangement.SINGLE)
+                .minutesSpread(fromCelsius, toCelsius)
+                .map(Interval::median)
+                .orElse(12 * 60.0);
     }
 
     /**

@@ -4,7 +4,7 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.series.TimeSeries;
 
-/** The temperature of the beer from the place it stands in, through the cold, to the table. */
+/** The temperature of the beer from the place it stands in, through the cold, to the table, at the usual pace. */
 public final class ChillTrajectory {
     private static final int STEP_SECONDS = 300;
     private static final double SHARE_BEFORE = 0.08;
@@ -40,13 +40,13 @@ public final class ChillTrajectory {
         TimeSeries.Builder trajectory = new TimeSeries.Builder();
         trajectory.add(putInEpochSecond - before, fromCelsius);
         for (long at = putInEpochSecond; at < takeOut; at += STEP_SECONDS) {
-            trajectory.add(at, cooling.celsiusAfter(fromCelsius, (at - putInEpochSecond) / 60.0));
+            trajectory.add(at, cooling.usualCelsiusAfter(fromCelsius, (at - putInEpochSecond) / 60.0));
         }
-        double cold = cooling.celsiusAfter(fromCelsius, (takeOut - putInEpochSecond) / 60.0);
+        double cold = cooling.usualCelsiusAfter(fromCelsius, (takeOut - putInEpochSecond) / 60.0);
         for (long at = takeOut; at < serving; at += STEP_SECONDS / 5) {
-            trajectory.add(at, table.celsiusAfter(cold, (at - takeOut) / 60.0));
+            trajectory.add(at, table.usualCelsiusAfter(cold, (at - takeOut) / 60.0));
         }
-        trajectory.add(serving, table.celsiusAfter(cold, (serving - takeOut) / 60.0));
+        trajectory.add(serving, table.usualCelsiusAfter(cold, (serving - takeOut) / 60.0));
         return trajectory.build();
     }
 }

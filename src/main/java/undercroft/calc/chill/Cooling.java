@@ -1,8 +1,10 @@
 package undercroft.calc.chill;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.CoolingMedium;
+import undercroft.quantity.Interval;
 
 /**
  * Bottles that take on the temperature of their surroundings, colder or warmer. The beer counts as one lump,
@@ -114,6 +116,24 @@ public final class Cooling {
             sum += weight * timeConstantMinutes(coolingMediumCelsius + away * Math.exp(-depth * i / STEPS));
         }
         return OptionalDouble.of(sum * depth / STEPS / 3);
+    }
+
+    /**
+     * The same with what real fridges and buckets add to it, 5, 50, 95 %: plans count on the slow end, alarms on the fast
+     * one.
+     *
+     * @return minutes; empty where the surroundings never bring it there
+     */
+    public Optional<Interval> minutesSpread(double fromCelsius, double toCelsius) {
+        OptionalDouble minutes = minutes(fromCelsius, toCelsius);
+        return minutes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(coolingMedium.timeSpread().times(minutes.getAsDouble()));
+    }
+
+    /** The temperature that is to be expected after some minutes, °C: {@link #celsiusAfter} at the usual pace. */
+    public double usualCelsiusAfter(double fromCelsius, double minutes) {
+        return celsiusAfter(fromCelsius, minutes / coolingMedium.timeSpread().median());
     }
 
     /**

@@ -1,6 +1,5 @@
 package undercroft.calc.chill;
 
-import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
 
 /**
@@ -20,7 +19,7 @@ record Outline(double areaSquareMetres, double heightMetres) {
 
     static Outline of(BottleType type) {
         double density = type.isGlass() ? GLASS_KILOGRAMS_PER_CUBIC_METRE : PLASTIC_KILOGRAMS_PER_CUBIC_METRE;
-        double punt = type.bottleClass() == BottleClass.SPARKLING ? PUNT_SHARE * type.fillMillilitres() * 1e-6 : 0;
+        double punt = type.bottleClass().isSparkling() ? PUNT_SHARE * type.fillMillilitres() * 1e-6 : 0;
         double volume = type.brimfulMillilitres() * 1e-6 + type.emptyGrams() / 1000 / density + punt;
         return enclosing(volume, type.bodyMillimetres() / 1000);
     }

@@ -2,16 +2,19 @@ package undercroft.calc.chill;
 
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.CoolingMedium;
+import undercroft.quantity.Interval;
 
 /**
  * The fastest way that cannot freeze a bottle: a bucket of ice and water, stirred now and then.
  *
- * @param minutes in the bucket
+ * @param minutes allowed for in the bucket: the slow end, for nobody stirs
+ * @param spreadMinutes how long it may take, 5, 50, 95 %
  * @param putInEpochSecond the latest moment to put the bottles in
  * @param bottleCelsius the bottle when it is poured from
  * @param freezerMinutes after which bottles in a freezer must be fetched, for those who use one all the same
  */
-public record QuickChill(double minutes, long putInEpochSecond, double bottleCelsius, double freezerMinutes) {
+public record QuickChill(
+        double minutes, Interval spreadMinutes, long putInEpochSecond, double bottleCelsius, double freezerMinutes) {
     private static final double USUAL_FREEZER_CELSIUS = CoolingMedium.FREEZER.usualCelsius();
 
     /**
@@ -23,13 +26,15 @@ public record QuickChill(double minutes, long putInEpochSecond, double bottleCel
             long servingEpochSecond, BottleType type, int count, double fromCelsius, double wantedCelsius) {
         double bottle = Math.min(fromCelsius, Math.max(1, wantedCelsius - ChillPlan.GLASS_WARMS_KELVIN));
         double ice = CoolingMedium.ICE_WATER.usualCelsius();
-        double minutes = fromCelsius > bottle
+        Interval spread = fromCelsius > bottle
                 ? Cooling.of(type, CoolingMedium.ICE_WATER, ice, count)
-                        .minutes(fromCelsius, bottle)
-                        .orElse(0)
-                : 0;
+                        .minutesSpread(fromCelsius, bottle)
+                        .orElseThrow()
+                : Interval.exactly(0);
+        double minutes = spread.high();
         FreezerAlarm alarm = FreezerAlarm.of(
                 BottleThermal.of(type), fromCelsius, USUAL_FREEZER_CELSIUS, FreezerAlarm.USUAL_FREEZING_CELSIUS);
-        return new QuickChill(minutes, servingEpochSecond - Math.round(minutes * 60), bottle, alarm.alarmMinutes());
+        return new QuickChill(
+                minutes, spread, servingEpochSecond - Math.round(minutes * 60), bottle, alarm.alarmMinutes());
     }
 }

@@ -14,12 +14,7 @@ final class Spread {
      * 0 or less and has no logarithm.
      */
     static double at(Interval interval, double z) {
-        double end = z < 0 ? interval.low() : interval.high();
-        double share = Math.abs(z) / Z95;
-        if (interval.low() > 0) {
-            return interval.median() * Math.exp(share * Math.log(end / interval.median()));
-        }
-        return Math.max(0, interval.median() + share * (end - interval.median()));
+        return interval.valueAt(z);
     }
 
     /** A normal value with the interval's median and, on each side, its distance to that end. */

@@ -5,9 +5,8 @@ import undercroft.quantity.Interval;
 /**
  * How much less CO2 beer dissolves than water, as a factor on the solubility.
  *
- * <p>Derived for this tool from scattered evidence: an instrument manual's 1 % per 3 °P of original extract (0.96 at
- * 12 °P), a lager at 6 °C measured at 2.4 g/L·bar (0.90), champagne at 10 °C at 2.1 (0.91), the EU/OIV wine formula (0.89
- * at 5 % ABV, 0.84 at 12.5 %). The line through it is an assumption, and so is the spread of 0.05.
+ * <p>Derived for this tool from scattered evidence: a lager at 6 °C measured at 2.4 g/L·bar (0.90) and champagne at 10 °C
+ * at 2.1 (0.91; both PMC8047704, table 1), the EU/OIV wine formula (0.89 at 5 % ABV, 0.84 at 12.5 %). The line through it is an assumption, and so is the spread of 0.05.
  */
 public final class BeerFactor {
     /** Half the 90 % interval, and the step from the best to the safety value. */

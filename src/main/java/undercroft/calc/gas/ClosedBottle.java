@@ -2,17 +2,19 @@ package undercroft.calc.gas;
 
 import java.util.OptionalDouble;
 import org.hipparchus.analysis.solvers.BrentSolver;
+import undercroft.catalogue.BottleType;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
 
 /**
- * The pressure in a capped glass bottle: CO2 shared between beer and headspace, air and water vapour beside it, beer that
- * expands with warmth and with dissolved CO2, glass that gives a little. Immutable; build one and ask it often.
+ * The pressure in a capped bottle: CO2 shared between beer and headspace, air and water vapour beside it, beer that
+ * expands with warmth and with dissolved CO2, a wall that gives a little. Immutable; build one and ask it often.
  *
  * <p>Model: CO2 in the gas p V / (ZRT) with Z = 1 + Bp/RT; in the beer {@link CarbonDioxideSolubility} times the beer
  * factor; nitrogen and oxygen each by {@link DissolvedAir}; glass 27e-6 per K in volume (soda-lime, 3 × 9.0e-6) and
- * 3.5e-5 per bar (thin cylinder, radius 30 mm, wall 2.5 mm, 70 GPa, Poisson 0.22); beer by {@link BeerDensity} and the
+ * 3.5e-5 per bar (thin cylinder, radius 30 mm, wall 2.5 mm, 70 GPa, Poisson 0.22); plastic by {@link #swellingPerBar} and,
+ * on the careful side, expanding no more than glass; beer by {@link BeerDensity} and the
  * compressibility of water; 32.3 cm³ for each mole dissolved since capping. Beer is taken to hold, when capped, what it
  * would keep open to the air at the warmer of its capping temperature and 20 °C (assumption). Plastic gives more than
  * glass, so for it the pressure comes out somewhat high.
@@ -25,6 +27,11 @@ public final class ClosedBottle {
     /** Most CO2 the model answers for: 12 volumes, g/L. */
     public static final double MOST_GRAMS_PER_LITRE = 12 * Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME;
 
+    /** What beer has when it is bottled unless it was measured, °C (assumption; common practice is a room's warmth). */
+    public static final double USUAL_CAPPING_CELSIUS = 20;
+
+    private static final double PLASTIC_BAR = 40_000;
+    private static final double PLASTIC_POISSON = 0.4;
     private static final double USUAL_BEER_FACTOR = 0.95;
     private static final double USUAL_FERMENTING_CELSIUS = 20;
 
@@ -33,6 +40,7 @@ public final class ClosedBottle {
     private final double atmosphereBar;
     private final double airMoles;
     private final double dissolvedWhenCappedMoles;
+    private final double swellingPerBar;
     private final WarmthTerms warmth;
 
     private ClosedBottle(
@@ -41,7 +49,9 @@ public final class ClosedBottle {
             double abvPercent,
             double cappedAtCelsius,
             double atmosphereBar,
-            double dissolvedGramsPerLitre) {
+            double dissolvedGramsPerLitre,
+            double swellingPerBar) {
+        this.swellingPerBar = swellingPerBar;
         this.brimfulLitres = brimfulMillilitres / 1000;
         this.fillLitres = fillMillilitres / 1000;
         this.atmosphereBar = atmosphereBar;
@@ -57,12 +67,12 @@ public final class ClosedBottle {
     }
 
     /**
-     * A bottle as it is capped.
+     * A glass bottle as it is capped.
      *
      * @param brimfulMillilitres what it holds to the brim at 20 °C, 50 to 11,000 mL
      * @param fillMillilitres beer in it at the temperature of capping, less than the brimful
      * @param abvPercent alcohol, 0 to 20 % by volume
-     * @param cappedAtCelsius temperature of beer and air at capping, −2 to 40 °C
+     * @param cappedAtCelsius temperature of the beer, and of the air over it, at capping, −2 to 40 °C
      * @param atmosphereBar air pressure at capping and around the bottle since, 0.5 to 1.1 bar
      * @throws InvalidInput outside these ranges, or when no headspace is left
      */
@@ -72,11 +82,14 @@ public final class ClosedBottle {
             double abvPercent,
             double cappedAtCelsius,
             double atmosphereBar) {
-        checkCapping(brimfulMillilitres, fillMillilitres, abvPercent, cappedAtCelsius, atmosphereBar);
-        double settled = Math.max(cappedAtCelsius, USUAL_FERMENTING_CELSIUS);
-        double held = CarbonDioxideSolubility.gramsPerLitre(
-                settled, atmosphereBar - WaterVapour.overBeerBar(settled), USUAL_BEER_FACTOR);
-        return new ClosedBottle(brimfulMillilitres, fillMillilitres, abvPercent, cappedAtCelsius, atmosphereBar, held);
+        return made(
+                brimfulMillilitres,
+                fillMillilitres,
+                abvPercent,
+                cappedAtCelsius,
+                atmosphereBar,
+                heldOpen(cappedAtCelsius, atmosphereBar),
+                GLASS_SWELLING_PER_BAR);
     }
 
     /**
@@ -92,15 +105,59 @@ public final class ClosedBottle {
             double cappedAtCelsius,
             double atmosphereBar,
             double dissolvedGramsPerLitre) {
-        checkCapping(brimfulMillilitres, fillMillilitres, abvPercent, cappedAtCelsius, atmosphereBar);
         Check.within("dissolvedGramsPerLitre", dissolvedGramsPerLitre, 0, 12, "g/L");
-        return new ClosedBottle(
+        return made(
                 brimfulMillilitres,
                 fillMillilitres,
                 abvPercent,
                 cappedAtCelsius,
                 atmosphereBar,
-                dissolvedGramsPerLitre);
+                dissolvedGramsPerLitre,
+                GLASS_SWELLING_PER_BAR);
+    }
+
+    /** A make of bottle, glass or plastic, with its usual fill; the other arguments as above. */
+    public static ClosedBottle of(BottleType type, double abvPercent, double cappedAtCelsius, double atmosphereBar) {
+        return made(
+                type.brimfulMillilitres(),
+                type.fillMillilitres(),
+                abvPercent,
+                cappedAtCelsius,
+                atmosphereBar,
+                heldOpen(cappedAtCelsius, atmosphereBar),
+                swellingPerBar(type));
+    }
+
+    private static ClosedBottle made(
+            double brimful,
+            double fill,
+            double abv,
+            double celsius,
+            double atmosphere,
+            double dissolved,
+            double swellingPerBar) {
+        checkCapping(brimful, fill, abv, celsius, atmosphere);
+        return new ClosedBottle(brimful, fill, abv, celsius, atmosphere, dissolved, swellingPerBar);
+    }
+
+    private static double heldOpen(double cappedAtCelsius, double atmosphereBar) {
+        Check.within("cappedAtCelsius", cappedAtCelsius, -2, 40, "°C");
+        Check.within("atmosphereBar", atmosphereBar, 0.5, 1.1, "bar");
+        double settled = Math.max(USUAL_FERMENTING_CELSIUS, cappedAtCelsius);
+        return CarbonDioxideSolubility.gramsPerLitre(
+                settled, atmosphereBar - WaterVapour.overBeerBar(settled), USUAL_BEER_FACTOR);
+    }
+
+    /**
+     * By what share of its volume a bottle grows with a bar: for plastic as a thin closed cylinder, r / (E t) (5/2 − 2ν)
+     * with E = 4 GPa and ν = 0.4 (handbook figures for stretched PET, from memory), about 4e-3 for half a litre.
+     */
+    public static double swellingPerBar(BottleType type) {
+        if (type.isGlass()) {
+            return GLASS_SWELLING_PER_BAR;
+        }
+        double radius = type.bodyMillimetres() / 2 - type.wallMillimetres();
+        return radius / (PLASTIC_BAR * type.wallMillimetres()) * (2.5 - 2 * PLASTIC_POISSON);
     }
 
     private static void checkCapping(double brimful, double fill, double abv, double celsius, double atmosphere) {
@@ -197,6 +254,10 @@ public final class ClosedBottle {
 
     double glassLitresAt(double celsius) {
         return brimfulLitres * (1 + GLASS_EXPANSION_PER_KELVIN * (celsius - 20));
+    }
+
+    double swellingPerBar() {
+        return swellingPerBar;
     }
 
     double fillLitres() {

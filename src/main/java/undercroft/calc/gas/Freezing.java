@@ -13,6 +13,8 @@ public final class Freezing {
     /** Litres of water in a litre of ordinary beer (4 % alcohol and 4 % extract by weight). */
     public static final double USUAL_WATER_SHARE = 0.92;
 
+    private static final double BEER_KILOGRAMS_PER_LITRE = 1.01;
+
     private Freezing() {}
 
     /**
@@ -20,13 +22,39 @@ public final class Freezing {
      * the bracket is in circulation and has extract raise the freezing point. Beer may supercool a few degrees below.
      *
      * @param alcoholByWeightPercent A, g/100 g, 0 to 20
-     * @param originalExtractPlato E, extract before fermentation, °P, 0 to 40
+     * @param originalExtractPlato E, extract before fermentation, °P, 0 to 60
      * @throws IllegalArgumentException outside these ranges
      */
     public static double pointCelsius(double alcoholByWeightPercent, double originalExtractPlato) {
         Require.within("alcoholByWeightPercent", alcoholByWeightPercent, 0, 20);
-        Require.within("originalExtractPlato", originalExtractPlato, 0, 40);
+        Require.within("originalExtractPlato", originalExtractPlato, 0, 60);
         return -(0.42 * alcoholByWeightPercent + 0.04 * originalExtractPlato + 0.2);
+    }
+
+    /**
+     * The same from what is known of a finished beer; the original extract by Balling's relation OE = 100 (2.0665 A + RE) /
+     * (100 + 1.0665 A).
+     *
+     * @param abvPercent 0 to 20 % by volume
+     * @param realExtractGramsPerLitre extract left in the beer, 0 to 200 g/L
+     * @throws IllegalArgumentException outside these ranges
+     */
+    public static double ofBeerCelsius(double abvPercent, double realExtractGramsPerLitre) {
+        Require.within("abvPercent", abvPercent, 0, 20);
+        double alcohol = BeerDensity.alcoholByWeightPercent(abvPercent);
+        double extract = extractByWeightPercent(realExtractGramsPerLitre);
+        return pointCelsius(alcohol, 100 * (2.0665 * alcohol + extract) / (100 + 1.0665 * alcohol));
+    }
+
+    /** Litres of water in a litre of beer with that alcohol and extract; ranges as {@link #ofBeerCelsius}. */
+    public static double waterShare(double abvPercent, double realExtractGramsPerLitre) {
+        double extract = extractByWeightPercent(realExtractGramsPerLitre);
+        double water = 100 - BeerDensity.alcoholByWeightPercent(abvPercent) - extract;
+        return Math.min(1, BEER_KILOGRAMS_PER_LITRE * water / 100);
+    }
+
+    private static double extractByWeightPercent(double gramsPerLitre) {
+        return Require.within("realExtractGramsPerLitre", gramsPerLitre, 0, 200) / (10 * BEER_KILOGRAMS_PER_LITRE);
     }
 
     /**

@@ -89,7 +89,7 @@ final class GasBalance {
         double beer = bottle.fillLitres() * terms[WarmthTerms.EXPANSION];
         double squeeze = beer * terms[WarmthTerms.SQUEEZE];
         double swelling = ClosedBottle.LITRES_PER_DISSOLVED_MOLE * (dioxideMoles - bottle.dissolvedWhenCappedMoles());
-        double glassSwelling = glassLitres * ClosedBottle.GLASS_SWELLING_PER_BAR;
+        double glassSwelling = glassLitres * bottle.swellingPerBar();
         double excess = beer
                 + squeeze * Atmosphere.SEA_LEVEL_BAR
                 + swelling
@@ -99,7 +99,7 @@ final class GasBalance {
     }
 
     private double glassLitres(double totalBar) {
-        return glassLitres * (1 + ClosedBottle.GLASS_SWELLING_PER_BAR * (totalBar - bottle.atmosphereBar()));
+        return glassLitres * (1 + bottle.swellingPerBar() * (totalBar - bottle.atmosphereBar()));
     }
 
     /** Volume of the beer; what it has dissolved counts per litre of that volume, hence the division. */

@@ -5,7 +5,6 @@ package undercroft.calc.gas;
  * pressure p and total pressure P. One method on purpose: nothing is allocated and everything stays in registers.
  */
 final class GasNewton {
-    private static final double GLASS_GIVES = ClosedBottle.GLASS_SWELLING_PER_BAR;
     private static final double MOLAR_LITRES = ClosedBottle.LITRES_PER_DISSOLVED_MOLE;
 
     /** What a step may leave undone: the second-order terms of the step just taken, bar. */
@@ -55,7 +54,7 @@ final class GasNewton {
 
         double glass = bottle.glassLitresAt(celsius);
         double atmosphere = bottle.atmosphereBar();
-        double glassSlope = glass * GLASS_GIVES;
+        double glassSlope = glass * bottle.swellingPerBar();
         double stillSlope = still * squeeze;
         double stillAtZero =
                 still + stillSlope * Atmosphere.SEA_LEVEL_BAR - MOLAR_LITRES * bottle.dissolvedWhenCappedMoles();

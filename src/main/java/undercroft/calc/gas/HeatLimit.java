@@ -20,7 +20,9 @@ public record HeatLimit(double celsius, Reach reach) {
         /** Over the limit, or liquid-full, already at 0 °C. */
         BEYOND_WHEN_COLD,
         /** Within the limit up to 60 °C. */
-        NOT_REACHED
+        NOT_REACHED,
+        /** Within the limit, but above this temperature the bottle's material is not trusted: plastic. */
+        MATERIAL
     }
 
     private static final double COLDEST = 0;
@@ -75,12 +77,17 @@ public record HeatLimit(double celsius, Reach reach) {
         return new HeatLimit(celsius, Reach.PRESSURE);
     }
 
+    /** The same, no warmer than a temperature that the bottle's material sets, °C; +∞ for none. */
+    public HeatLimit cappedAt(double warmestCelsius) {
+        return warmestCelsius < celsius ? new HeatLimit(warmestCelsius, Reach.MATERIAL) : this;
+    }
+
     /** True when the bottle stays within its limit at this temperature. */
     public boolean allows(double atCelsius) {
         return switch (reach) {
             case NOT_REACHED -> true;
             case BEYOND_WHEN_COLD -> false;
-            case PRESSURE, LIQUID_FULL -> atCelsius <= celsius;
+            case PRESSURE, LIQUID_FULL, MATERIAL -> atCelsius <= celsius;
         };
     }
 }

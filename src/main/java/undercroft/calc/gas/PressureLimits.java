@@ -12,12 +12,14 @@ import undercroft.quantity.Phrase;
  * @param cautionBar worth watching from here on
  * @param workingPressureBar never to be exceeded
  * @param minuteStrengthBar what it is taken to stand for 60 seconds
+ * @param warmestCelsius warmest storage its material is trusted at, °C, whatever the pressure; +∞ for glass
  */
-public record PressureLimits(double cautionBar, double workingPressureBar, double minuteStrengthBar) {
+public record PressureLimits(
+        double cautionBar, double workingPressureBar, double minuteStrengthBar, double warmestCelsius) {
     /** What a year under load leaves of the strength shown in a minute: (60 s / 1 year)^(1/16) = 0.44. */
     public static final double YEAR_SHARE = 0.44;
 
-    /** What reuse and scuffing leave of a new bottle's strength (assumption, behind class REUSED). */
+    /** What reuse and scuffing leave of a new bottle's strength (assumption, behind the classes of worn bottles). */
     public static final double REUSED_SHARE = 0.7;
 
     /** Glass larger than this counts one class lower (British Glass TEC 7 gives no pressure for it), mL to the brim. */
@@ -30,21 +32,32 @@ public record PressureLimits(double cautionBar, double workingPressureBar, doubl
         }
     }
 
+    /** Limits of glass, which bears any warmth of a room. */
+    public PressureLimits(double cautionBar, double workingPressureBar, double minuteStrengthBar) {
+        this(cautionBar, workingPressureBar, minuteStrengthBar, Double.POSITIVE_INFINITY);
+    }
+
     /**
      * The limits of a make of bottle. The maker's figure, where known, takes the place of the class: 0.44 of it, never more
-     * than a sparkling-wine bottle is trusted with, and 0.7 of that if the bottle is of class REUSED; caution begins at the
-     * same share of the limit as in its class.
+     * than a sparkling-wine bottle is trusted with, or for plastic than its class; 0.7 of that if the bottle is of a worn
+     * class. Caution begins at the same share of the limit as in its class.
      */
     public static PressureLimits of(BottleType type) {
         BottleClass working = workingClass(type);
         if (type.makerTestBar().isEmpty()) {
-            return new PressureLimits(working.cautionBar(), working.workingPressureBar(), working.minuteStrengthBar());
+            return new PressureLimits(
+                    working.cautionBar(),
+                    working.workingPressureBar(),
+                    working.minuteStrengthBar(),
+                    working.warmestCelsius());
         }
-        double wear = type.bottleClass() == BottleClass.REUSED ? REUSED_SHARE : 1;
-        double strength = wear * type.makerTestBar().getAsDouble();
-        double limit = Math.min(BottleClass.SPARKLING.workingPressureBar(), YEAR_SHARE * strength);
         BottleClass own = type.bottleClass();
-        return new PressureLimits(limit * own.cautionBar() / own.workingPressureBar(), limit, strength);
+        double wear = own == own.worn() && own != BottleClass.NOT_FOR_PRESSURE ? REUSED_SHARE : 1;
+        double strength = wear * type.makerTestBar().getAsDouble();
+        double most = own.isPlastic() ? own.workingPressureBar() : wear * BottleClass.SPARKLING.workingPressureBar();
+        double limit = Math.min(most, YEAR_SHARE * strength);
+        return new PressureLimits(
+                limit * own.cautionBar() / own.workingPressureBar(), limit, strength, own.warmestCelsius());
     }
 
     /** The class whose figures hold: the bottle's own, or for glass above 1.15 L to the brim one lower. */
@@ -55,9 +68,9 @@ public record PressureLimits(double cautionBar, double workingPressureBar, doubl
         return switch (type.bottleClass()) {
             case SPARKLING -> BottleClass.REFILLABLE;
             case REFILLABLE -> BottleClass.STANDARD;
-            case STANDARD -> BottleClass.REUSED;
+            case STANDARD, SPARKLING_REUSED -> BottleClass.REUSED;
             case REUSED, NOT_FOR_PRESSURE -> BottleClass.NOT_FOR_PRESSURE;
-            case PET -> BottleClass.PET;
+            case PET, PET_WORN -> type.bottleClass();
         };
     }
 

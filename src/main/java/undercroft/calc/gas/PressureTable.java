@@ -6,15 +6,15 @@ package undercroft.calc.gas;
  * vanish; built in a few milliseconds. Immutable.
  *
  * <p>Between grid points: straight lines in temperature (1.25 K) and CO2; beer factor by its reciprocal, to which CO2
- * pressure is nearly proportional; trapped air by a parabola through 0, ½ and 1; amount of air by its
- * slope at either end.
+ * pressure is nearly proportional; trapped air by a parabola through 0, ½ and 1; the amount of air in two straight
+ * pieces, from none to the nitrogen of a full headspace (0.79) and on with its oxygen to 1.
  */
 public final class PressureTable {
     private static final double COLDEST = -5;
-    private static final double STEP_KELVIN = 1.25;
+    static final double STEP_KELVIN = 1.25;
     private static final int ROWS = 53;
     private static final int COLUMNS = 15;
-    private static final double MIDDLE_AIR_AMOUNT = 0.9;
+    private static final double NITROGEN = DissolvedAir.NITROGEN_SHARE;
     private static final double FACTOR_STEP = 0.05;
 
     private final double middleFactor;
@@ -23,8 +23,9 @@ public final class PressureTable {
     private final double[] half = new double[ROWS * COLUMNS];
     private final double[] trapped = new double[ROWS * COLUMNS];
     private final double[] perReciprocalFactor = new double[ROWS * COLUMNS];
-    private final double[] perAmountDissolving = new double[ROWS * COLUMNS];
-    private final double[] perAmountTrapped = new double[ROWS * COLUMNS];
+    private final double[] without = new double[ROWS * COLUMNS];
+    private final double[] perOxygenDissolving = new double[ROWS * COLUMNS];
+    private final double[] perOxygenTrapped = new double[ROWS * COLUMNS];
 
     private PressureTable(ClosedBottle bottle, double mostGramsPerLitre, double middleFactor) {
         this.middleFactor = middleFactor;
@@ -35,22 +36,23 @@ public final class PressureTable {
             for (int column = 0; column < COLUMNS; column++) {
                 int cell = row * COLUMNS + column;
                 double grams = column / stepsPerGram;
-                guess = bottle.gaugeBar(celsius, grams, middleFactor, MIDDLE_AIR_AMOUNT, 0.5, guess);
+                guess = bottle.gaugeBar(celsius, grams, middleFactor, NITROGEN, 0.5, guess);
                 half[cell] = guess;
-                dissolving[cell] = bottle.gaugeBar(celsius, grams, middleFactor, MIDDLE_AIR_AMOUNT, 0, guess);
-                trapped[cell] = bottle.gaugeBar(celsius, grams, middleFactor, MIDDLE_AIR_AMOUNT, 1, guess);
+                dissolving[cell] = bottle.gaugeBar(celsius, grams, middleFactor, NITROGEN, 0, guess);
+                trapped[cell] = bottle.gaugeBar(celsius, grams, middleFactor, NITROGEN, 1, guess);
+                without[cell] = bottle.gaugeBar(celsius, grams, middleFactor, 0, 0, guess);
                 double lower = middleFactor - FACTOR_STEP;
-                double atLower = bottle.gaugeBar(celsius, grams, lower, MIDDLE_AIR_AMOUNT, 0.5, guess);
+                double atLower = bottle.gaugeBar(celsius, grams, lower, NITROGEN, 0.5, guess);
                 perReciprocalFactor[cell] = (atLower - guess) / (1 / lower - 1 / middleFactor);
-                perAmountDissolving[cell] = slope(bottle, celsius, grams, 0, dissolving[cell]);
-                perAmountTrapped[cell] = slope(bottle, celsius, grams, 1, trapped[cell]);
+                perOxygenDissolving[cell] = slope(bottle, celsius, grams, 0, dissolving[cell]);
+                perOxygenTrapped[cell] = slope(bottle, celsius, grams, 1, trapped[cell]);
             }
         }
     }
 
-    private double slope(ClosedBottle bottle, double celsius, double grams, double trapped, double atMiddle) {
-        double full = bottle.gaugeBar(celsius, grams, middleFactor, 1, trapped, atMiddle);
-        return (full - atMiddle) / (1 - MIDDLE_AIR_AMOUNT);
+    private double slope(ClosedBottle bottle, double celsius, double grams, double trapped, double ofNitrogen) {
+        double full = bottle.gaugeBar(celsius, grams, middleFactor, 1, trapped, ofNitrogen);
+        return (full - ofNitrogen) / (1 - NITROGEN);
     }
 
     /**
@@ -73,9 +75,9 @@ public final class PressureTable {
         return 1 / beerFactor - 1 / middleFactor;
     }
 
-    /** How an amount of air enters {@link Row#ofTerms}. */
+    /** How an amount of air enters {@link Row#ofTerms}: below zero for less than the nitrogen of a full headspace. */
     public static double amountTerm(double airAmount) {
-        return airAmount - MIDDLE_AIR_AMOUNT;
+        return airAmount < NITROGEN ? airAmount / NITROGEN - 1 : airAmount - NITROGEN;
     }
 
     /** How the share of trapped air enters {@link Row#ofTerms}. */
@@ -94,8 +96,9 @@ public final class PressureTable {
         private final double[] linear = new double[COLUMNS];
         private final double[] square = new double[COLUMNS];
         private final double[] byFactor = new double[COLUMNS];
-        private final double[] byAmount = new double[COLUMNS];
-        private final double[] byAmountAndAir = new double[COLUMNS];
+        private final double[] airless = new double[COLUMNS];
+        private final double[] byOxygen = new double[COLUMNS];
+        private final double[] byOxygenAndAir = new double[COLUMNS];
 
         private Row() {}
 
@@ -117,10 +120,11 @@ public final class PressureTable {
                 linear[column] = t - d;
                 square[column] = 2 * (t + d - 2 * h);
                 byFactor[column] = between(perReciprocalFactor, cell, share);
-                double loose = between(perAmountDissolving, cell, share);
-                double kept = between(perAmountTrapped, cell, share);
-                byAmount[column] = (loose + kept) / 2;
-                byAmountAndAir[column] = kept - loose;
+                airless[column] = between(without, cell, share);
+                double loose = between(perOxygenDissolving, cell, share);
+                double kept = between(perOxygenTrapped, cell, share);
+                byOxygen[column] = (loose + kept) / 2;
+                byOxygenAndAir[column] = kept - loose;
             }
             return this;
         }
@@ -153,10 +157,11 @@ public final class PressureTable {
         }
 
         private double value(int column, double air, double factor, double amount) {
-            return atHalf[column]
-                    + air * (linear[column] + air * square[column])
-                    + factor * byFactor[column]
-                    + amount * (byAmount[column] + air * byAmountAndAir[column]);
+            double nitrogen = atHalf[column] + air * (linear[column] + air * square[column]);
+            double more = amount < 0
+                    ? amount * (nitrogen - airless[column])
+                    : amount * (byOxygen[column] + air * byOxygenAndAir[column]);
+            return nitrogen + factor * byFactor[column] + more;
         }
     }
 }

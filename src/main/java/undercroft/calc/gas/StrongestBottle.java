@@ -11,12 +11,6 @@ import undercroft.quantity.Interval;
  * @param factor 5, 50 and 95 % of the strongest bottle's factor
  */
 public record StrongestBottle(double expectedFactor, Interval factor) {
-    /** Spread between bottles of a batch stirred well in one vessel (common practice, no source). */
-    public static final double STIRRED_VARIATION = 0.03;
-
-    /** Spread when each bottle is dosed by spoon, or sugar is stirred in in a hurry (common practice, no source). */
-    public static final double UNEVEN_VARIATION = 0.08;
-
     private static final double REACH = 9;
     private static final int SLICES = 360;
 
@@ -41,9 +35,12 @@ public record StrongestBottle(double expectedFactor, Interval factor) {
                         1 + variation * extreme(bottles, 0.95)));
     }
 
-    /** What 19 batches in 20 stay below: the factor for checks of safety. */
-    public double safetyFactor() {
-        return factor.high();
+    /**
+     * The factor of the strongest bottle of a typical batch, the one all limits are told for: their 95 % lies in what else
+     * is not known of the batch.
+     */
+    public double typicalFactor() {
+        return factor.median();
     }
 
     private static double extreme(int bottles, double quantile) {

@@ -1,5 +1,6 @@
 package undercroft.calc.light;
 
+import java.time.ZoneId;
 import java.util.Objects;
 import undercroft.catalogue.Cover;
 import undercroft.catalogue.LightPlace;
@@ -20,6 +21,26 @@ public record LightStay(LightSource source, double lux, boolean luxMeasured, dou
         Objects.requireNonNull(cover, "cover");
         Check.within("lux", lux, 0, 200_000, "lx");
         Check.within("hours", hours, 0, 1_000_000, "h");
+    }
+
+    /**
+     * A stay by the clock.
+     *
+     * @param lux illuminance while the place is lit, 0 to 200,000 lx
+     * @param fromInclusive epoch second
+     * @param untilExclusive epoch second
+     * @param zone of the clock that {@code when} is told by
+     */
+    public static LightStay between(
+            LightSource source,
+            double lux,
+            boolean luxMeasured,
+            LightHours when,
+            long fromInclusive,
+            long untilExclusive,
+            ZoneId zone,
+            Cover cover) {
+        return new LightStay(source, lux, luxMeasured, when.within(fromInclusive, untilExclusive, zone), cover);
     }
 
     /** A stay of some days at a usual place, with its usual light and hours a day. */

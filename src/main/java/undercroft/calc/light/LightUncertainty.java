@@ -16,6 +16,12 @@ public final class LightUncertainty {
     /** An illuminance nobody measured. */
     public static final double GUESSED_LUX = 2.5;
 
+    /** What the factor rests on, for a person. */
+    public static final String BASIS =
+            "factor 4 either way: handbook statements of how long clear bottles stand the sun, from"
+                    + " ten seconds to a few minutes (The Practical Brewer, 1946 and 1977); twice as wide for brown glass, whose spectrum"
+                    + " was made up to meet a standard's limit, and 2.5 times for light that nobody measured; all assumed";
+
     private LightUncertainty() {}
 
     /**

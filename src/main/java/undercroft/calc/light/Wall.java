@@ -17,6 +17,7 @@ import undercroft.quantity.Check;
 public record Wall(GlassColour colour, double millimetres) {
     private static final double GLASS_TABLE_MILLIMETRES = 2.5;
     private static final double PET_TABLE_MILLIMETRES = 0.35;
+    private static final double THIN_BROWN_MILLIMETRES = 2.0;
     private static final double PET_INDEX = 1.575;
     private static final double BEER_INDEX = 1.345;
     private static final Map<GlassColour, Spectrum> ABSORBANCE = absorbances();
@@ -27,8 +28,16 @@ public record Wall(GlassColour colour, double millimetres) {
     }
 
     /** The thickness the table of this material was made for: 2.5 mm glass, 0.35 mm plastic. */
-    public static Wall usual(GlassColour colour) {
+    static Wall ofTable(GlassColour colour) {
         return new Wall(colour, tableMillimetres(colour));
+    }
+
+    /**
+     * Where nobody measured it: 2.0 mm of brown glass, as thin as one-way bottles are made, since brown owes all it does to
+     * its thickness; 2.5 mm of other glass, 0.35 mm of plastic (from memory).
+     */
+    public static Wall usual(GlassColour colour) {
+        return colour == GlassColour.AMBER ? new Wall(colour, THIN_BROWN_MILLIMETRES) : ofTable(colour);
     }
 
     /**

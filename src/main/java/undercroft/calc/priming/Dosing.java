@@ -1,6 +1,6 @@
 package undercroft.calc.priming;
 
-import org.hipparchus.special.Erf;
+import undercroft.calc.gas.StrongestBottle;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.Check;
 import undercroft.quantity.Interval;
@@ -54,14 +54,12 @@ public enum Dosing implements Listed {
     }
 
     /**
-     * Sugar of the strongest of several bottles over the mean: the median of the largest of n normal values, 1 + cv × z with
-     * Φ(z)ⁿ = ½ (order statistics, any textbook).
+     * Sugar of the strongest of several bottles over the mean, {@link StrongestBottle#typicalFactor}.
      *
      * @param bottles 1 to 1,000,000; one bottle gives 1
      */
     public double strongestOf(int bottles) {
         Check.within("bottles", bottles, 1, 1_000_000);
-        double share = Math.exp(-Math.log(2) / bottles);
-        return 1 + coefficientOfVariation * Math.sqrt(2) * Erf.erfInv(2 * share - 1);
+        return StrongestBottle.of(bottles, coefficientOfVariation).typicalFactor();
     }
 }

@@ -15,8 +15,8 @@ public final class CleanSeries {
     public enum Verdict {
         /** Stays as it was. */
         KEPT(0, "kept"),
-        /** A spike, replaced by the median of the six hours before and after. */
-        SPIKE(1, "far off the readings of the six hours before and after; replaced by their median"),
+        /** An isolated outlier, replaced by the straight line between the readings beside it. */
+        SPIKE(1, "one or two readings far off those before and after, which agree; replaced by the line between them"),
         /** Dropped: a number that sensors send when they are lost, such as −127 or 85. */
         SENTINEL(2, "a number that sensors send when they have no reading"),
         /** Dropped: outside −40 to 70 °C. */
@@ -63,9 +63,10 @@ public final class CleanSeries {
     }
 
     /**
-     * Cleans a series of °C. A sample is a spike where it is more than 3 K and more than 4 · 1.4826 · MAD off the median
-     * of the samples within six hours either side (Hampel 1974, JASA 69:383; the thresholds are this tool's), and there
-     * are at least five of them. Reckoned in steps of 1/32 K.
+     * Cleans a series of °C. A spike is at most two samples in a row, with less than an hour between the sample before and
+     * the one after, that lie more than 3 K, and more than three times what the two samples on either side differ by,
+     * beyond all four of those. A filter over a wider window (Hampel 1974, JASA 69:383) was given up: it took hot
+     * afternoons for faults of the sensor. The last two samples are never taken for a spike, as nothing has returned yet.
      */
     public static CleanSeries of(TimeSeries raw) {
         int size = raw.size();

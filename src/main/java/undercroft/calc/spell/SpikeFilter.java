@@ -1,97 +1,85 @@
 package undercroft.calc.spell;
 
 /**
- * Hampel's filter over a window of time, in constant work a sample: the window is a histogram of 1/32 K bins with sums
- * over blocks of bins. The running median walks with the window (Huang, Yang and Tang 1979, IEEE Trans. ASSP 27:13); the
- * median absolute deviation is never computed, since it is below d exactly where more than half the window lies within d
- * of the median.
+ * Takes isolated outliers out of a log: one or two readings in a row that jump away from readings which agree with each
+ * other, and come back within the hour. Whatever lasts longer, or rises and falls on a slope, is weather and stays. The
+ * thresholds are this tool's own (assumed); they err towards keeping heat that was real.
  */
 final class SpikeFilter {
-    private static final long REACH_SECONDS = 6 * 3600;
+    /** Most readings in a row that count as one outlier. */
+    private static final int LONGEST_RUN = 2;
+
+    /** Readings compared with on either side. */
+    private static final int BESIDE = 2;
+
+    /** From the last reading before an outlier to the first after it: at half its height it then lasted below 30 min. */
+    private static final long RETURNS_BEFORE_SECONDS = 3600;
+
+    /** Readings further off than this say nothing about a moment. */
+    private static final long REACH_SECONDS = 7200;
+
     private static final double LEAST_KELVIN = 3;
-    private static final double DEVIATIONS = 4 * 1.4826;
-    private static final int FEWEST = 5;
 
-    private static final int BINS_PER_KELVIN = 32;
-    private static final int BLOCK_BITS = 6;
-    private static final int BINS = (int) ((CleanSeries.WARMEST - CleanSeries.COLDEST) * BINS_PER_KELVIN) + 1;
-
-    private final int[] bins = new int[BINS];
-    private final int[] blocks = new int[(BINS >> BLOCK_BITS) + 1];
-    private int held;
-    private int median;
-    // How many samples of the window lie in bins below the median's.
-    private int below;
+    /** How much further off than the readings beside differ among themselves. */
+    private static final double OF_RANGE = 3;
 
     private SpikeFilter() {}
 
-    /** The values with every spike replaced by its window's median. */
+    /**
+     * The values with every outlier replaced by the straight line between its neighbours.
+     *
+     * @param times rising, epoch seconds
+     * @param values °C, as many
+     */
     static double[] repair(long[] times, double[] values) {
-        SpikeFilter filter = new SpikeFilter();
         double[] repaired = values.clone();
-        int entering = 0;
-        int leaving = 0;
-        for (int i = 0; i < values.length; i++) {
-            while (entering < values.length && times[entering] <= times[i] + REACH_SECONDS) {
-                filter.add(bin(values[entering++]), 1);
+        int i = 1;
+        while (i + 1 < values.length) {
+            int run = runAt(times, repaired, i);
+            for (int k = 0; k < run; k++) {
+                double share = (double) (times[i + k] - times[i - 1]) / (times[i + run] - times[i - 1]);
+                repaired[i + k] = values[i + run] * share + repaired[i - 1] * (1 - share);
             }
-            while (times[leaving] < times[i] - REACH_SECONDS) {
-                filter.add(bin(values[leaving++]), -1);
-            }
-            filter.settle();
-            int deviation = Math.abs(bin(values[i]) - filter.median);
-            if (deviation > LEAST_KELVIN * BINS_PER_KELVIN
-                    && filter.held >= FEWEST
-                    && filter.mostLieWithin(deviation)) {
-                repaired[i] = filter.median / (double) BINS_PER_KELVIN + CleanSeries.COLDEST;
-            }
+            i += Math.max(1, run);
         }
         return repaired;
     }
 
-    private static int bin(double celsius) {
-        return (int) Math.round((celsius - CleanSeries.COLDEST) * BINS_PER_KELVIN);
+    /** Length of the outlier that begins at an index, 0 for none; what lies before is repaired already. */
+    private static int runAt(long[] times, double[] values, int first) {
+        for (int run = 1; run <= LONGEST_RUN && first + run < values.length; run++) {
+            if (times[first + run] - times[first - 1] >= RETURNS_BEFORE_SECONDS) {
+                return 0;
+            }
+            if (isOutlier(times, values, first, first + run)) {
+                return run;
+            }
+        }
+        return 0;
     }
 
-    private void add(int bin, int count) {
-        bins[bin] += count;
-        blocks[bin >> BLOCK_BITS] += count;
-        held += count;
-        if (bin < median) {
-            below += count;
+    private static boolean isOutlier(long[] times, double[] values, int first, int after) {
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        int before = first - 1;
+        int beyond = after;
+        for (int k = 0; k < BESIDE; k++, before--, beyond++) {
+            if (before < 0 || times[first] - times[before] > REACH_SECONDS) {
+                return false;
+            }
+            if (beyond >= values.length || times[beyond] - times[after - 1] > REACH_SECONDS) {
+                return false;
+            }
+            lowest = Math.min(lowest, Math.min(values[before], values[beyond]));
+            highest = Math.max(highest, Math.max(values[before], values[beyond]));
         }
-    }
-
-    /** Walks the median to the bin of the middle sample, the lower of two. */
-    private void settle() {
-        int rank = (held - 1) / 2;
-        while (below > rank) {
-            median--;
-            below -= bins[median];
+        double far = Math.max(LEAST_KELVIN, OF_RANGE * (highest - lowest));
+        boolean above = true;
+        boolean below = true;
+        for (int i = first; i < after; i++) {
+            above &= values[i] > highest + far;
+            below &= values[i] < lowest - far;
         }
-        while (below + bins[median] <= rank) {
-            below += bins[median];
-            median++;
-        }
-    }
-
-    private boolean mostLieWithin(int deviation) {
-        // Strictly nearer than deviation / 5.93, in whole bins.
-        int near = (int) Math.ceil(deviation / DEVIATIONS) - 1;
-        int from = Math.max(0, median - near);
-        int until = Math.min(BINS, median + near + 1);
-        return 2 * (upTo(until) - upTo(from)) > held;
-    }
-
-    private int upTo(int bin) {
-        int sum = 0;
-        int block = bin >> BLOCK_BITS;
-        for (int i = 0; i < block; i++) {
-            sum += blocks[i];
-        }
-        for (int i = block << BLOCK_BITS; i < bin; i++) {
-            sum += bins[i];
-        }
-        return sum;
+        return above || below;
     }
 }

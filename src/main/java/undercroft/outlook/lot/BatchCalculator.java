@@ -29,12 +29,7 @@ public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, I
             climates.put(lot.id(), climate);
             bottles.put(
                     lot.id(),
-                    Readings.bottle(
-                            cellar.bottleType(lot.bottleTypeId()),
-                            lot,
-                            batch.beer().abvPercent(),
-                            climate,
-                            chemistry.atmosphereBar()));
+                    Readings.bottle(cellar.bottleType(lot.bottleTypeId()), lot, batch, chemistry.atmosphereBar()));
         }
         ConditioningEnsemble ensemble = ConditioningEnsemble.of(chemistry.refermentation(), MEMBERS)
                 .updated(Readings.of(batch, at, climates, bottles));

@@ -1,9 +1,11 @@
 package undercroft.outlook.lot;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import undercroft.calc.light.BeerSensitivity;
 import undercroft.calc.light.LightBand;
 import undercroft.calc.light.LightExposure;
+import undercroft.calc.light.LightHours;
 import undercroft.calc.light.LightStay;
 import undercroft.calc.light.Wall;
 import undercroft.catalogue.BottleType;
@@ -41,7 +43,8 @@ final class LightCalculator {
                     trajectory.add(from, exposure.bestDose());
                     last = from;
                 }
-                exposure = exposure.plus(stretch(light, stay.cover(), Math.min(DAY, until - from)));
+                exposure =
+                        exposure.plus(stretch(light, stay.cover(), from, Math.min(until, from + DAY), cellar.zone()));
             }
         }
         if (now > last) {
@@ -49,14 +52,24 @@ final class LightCalculator {
         }
         Stay present = lot.stayAt(at);
         LightExposure nextDay = LightExposure.none(wall, sensitivity)
-                .plus(stretch(cellar.place(present.placeId()).light(), present.cover(), DAY));
+                .plus(stretch(cellar.place(present.placeId()).light(), present.cover(), now, now + DAY, cellar.zone()));
         double perDay = nextDay.bestDose();
         return new LightOutlook(exposure.dose(), perDay, words(exposure, perDay), trajectory.build());
     }
 
-    private static LightStay stretch(LightSetting light, Cover cover, long seconds) {
-        double hours = light.hoursPerDay() * seconds / DAY;
-        return new LightStay(light.kind().source(), light.lux(), light.measured(), hours, cover);
+    private static LightStay stretch(LightSetting light, Cover cover, long from, long until, ZoneId zone) {
+        return LightStay.between(
+                light.kind().source(), light.lux(), light.measured(), hours(light), from, until, zone, cover);
+    }
+
+    private static LightHours hours(LightSetting light) {
+        return light.lit()
+                .map(lit -> LightHours.between(
+                        lit.from(),
+                        lit.until(),
+                        light.hoursPerDay(),
+                        light.kind().source()))
+                .orElseGet(() -> LightHours.usual(light.kind(), light.hoursPerDay()));
     }
 
     private static String words(LightExposure exposure, double perDay) {

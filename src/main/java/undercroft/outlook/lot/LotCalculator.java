@@ -12,7 +12,6 @@ import undercroft.calc.gas.ClosedBottle;
 import undercroft.calc.gas.HeatLimit;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
-import undercroft.calc.gas.StrongestBottle;
 import undercroft.calc.priming.Dosing;
 import undercroft.catalogue.BottleType;
 import undercroft.cellar.Batch;
@@ -133,16 +132,14 @@ final class LotCalculator {
         int present = moments.present();
         double now = bottles.valueAt(bottles.indexAt(at.getEpochSecond()));
         double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
-        double uneven =
-                batch.priming().perBottle() ? StrongestBottle.UNEVEN_VARIATION : Dosing.SYRUP.coefficientOfVariation();
-        double strongest =
-                StrongestBottle.of(Math.max(1, left), uneven).factor().median();
+        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
+        double strongest = dosing.strongestOf(Math.max(1, left));
         PressureLimits limits = PressureLimits.of(type);
-        HeatLimit heat = forecast.heatLimit(limits.workingPressureBar());
+        HeatLimit heat = forecast.heatLimit(limits.workingPressureBar()).cappedAt(limits.warmestCelsius());
         double heatCelsius = switch (heat.reach()) {
             case NOT_REACHED -> Double.POSITIVE_INFINITY;
             case BEYOND_WHEN_COLD -> -1;
-            case PRESSURE, LIQUID_FULL -> heat.celsius();
+            case PRESSURE, LIQUID_FULL, MATERIAL -> heat.celsius();
         };
         int aheadUntil = trajectory.indexAtOrBefore(at.getEpochSecond() + PEAK_AHEAD) + 1;
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);

@@ -19,6 +19,8 @@ import undercroft.series.Track;
 
 /** A batch's readings up to an instant, as the update wants them: by lot, with the lot's climate and bottle. */
 final class Readings {
+    private static final double WARMEST_CAPPING_CELSIUS = 40;
+
     private Readings() {}
 
     static List<LotReadings> of(
@@ -75,13 +77,12 @@ final class Readings {
                 Double.NaN);
     }
 
-    /** A lot's bottle as it was capped. */
-    static ClosedBottle bottle(BottleType type, Lot lot, double abvPercent, LotClimate climate, double atmosphereBar) {
+    /** A lot's bottle as it was capped, by the beer's own temperature, told or usual: the room's says nothing about it. */
+    static ClosedBottle bottle(BottleType type, Lot lot, Batch batch, double atmosphereBar) {
+        double capped = Math.min(
+                WARMEST_CAPPING_CELSIUS,
+                batch.packaging().beerCelsiusAtCapping().orElse(ClosedBottle.USUAL_CAPPING_CELSIUS));
         return ClosedBottle.of(
-                type.brimfulMillilitres(),
-                lot.fillMillilitres(),
-                abvPercent,
-                Math.max(-2, Math.min(40, climate.bottles().valueAt(0))),
-                atmosphereBar);
+                LotCalculator.bottleAsUsed(type, lot), batch.beer().abvPercent(), capped, atmosphereBar);
     }
 }

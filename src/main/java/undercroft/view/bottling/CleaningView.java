@@ -30,21 +30,17 @@ final class CleaningView {
 
     private static List<Node> solutions(DaySheet sheet) {
         return List.of(
-                solution(sheet, "bottling.clean.first", sheet.day().wash().cleaning(), ""),
-                solution(
-                        sheet,
-                        "bottling.clean.then",
-                        sheet.day().wash().sanitising(),
-                        sheet.day().plan().filling().wash().sanitiser().basis()));
+                solution(sheet, "bottling.clean.first", sheet.day().wash().cleaning()),
+                solution(sheet, "bottling.clean.then", sheet.day().wash().sanitising()));
     }
 
-    private static Node solution(DaySheet sheet, String key, Solution solution, String basis) {
+    private static Node solution(DaySheet sheet, String key, Solution solution) {
         VBox box = new VBox(
                 6,
                 Labels.section(Texts.of(key)),
                 Labels.of(sheet.words().messages().sentence(sheet.words().of(solution.words())), "solution"));
-        if (!basis.isEmpty() && !solution.fromLabel()) {
-            box.getChildren().add(Labels.of(Texts.of("bottling.clean.basis", basis), "faint"));
+        if (!solution.fromLabel()) {
+            box.getChildren().add(Labels.of(Texts.of("bottling.clean.basis", solution.basis()), "faint"));
         }
         box.getChildren().add(Labels.note(Alert.WATCH, String.join(" ", sheet.said(solution.cautions()))));
         return box;

@@ -1,7 +1,6 @@
 package undercroft.view.kit;
 
 import javafx.scene.canvas.GraphicsContext;
-import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
 
@@ -13,10 +12,10 @@ record BottleShape(double width, double height, double neck, double shoulderTop,
     static BottleShape of(BottleType type) {
         double width = Math.max(9, Math.min(16, type.bodyMillimetres() * PIXELS_PER_MILLIMETRE));
         double height = Math.min(50, HEIGHT_OF_330 * Math.pow(type.fillMillilitres() / 330, 0.26));
-        if (type.bottleClass() == BottleClass.SPARKLING) {
+        if (type.bottleClass().isSparkling()) {
             return new BottleShape(width, height, 0.42, 0.30, 0.62, type.closure());
         }
-        if (type.bottleClass() == BottleClass.PET) {
+        if (type.bottleClass().isPlastic()) {
             return new BottleShape(width, height, 0.46, 0.14, 0.34, type.closure());
         }
         if (type.closure() == Closure.SWING_TOP) {

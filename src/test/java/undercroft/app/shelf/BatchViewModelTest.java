@@ -35,7 +35,7 @@ class BatchViewModelTest {
     @Test
     void theFiguresCarryTheirUnitsAndTheirGrounds() {
         shelf.chooseBatch("quarry");
-        assertEquals("2.2 vol", figure("carbonation").value());
+        assertEquals("2.1 vol", figure("carbonation").value());
         assertEquals("limit 4.7 bar", figure("pressure").detail());
         assertEquals("40 °C", figure("heat-limit").value());
         assertTrue(figure("carbonation").why().number().startsWith("Carbonation"));
@@ -46,7 +46,7 @@ class BatchViewModelTest {
         shelf.chooseBatch("quarry");
         workspace.change("units", cellar -> cellar.withSettings(new Settings(UnitSystem.US, 0)));
         outlook.set(OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW));
-        assertEquals("104 °F", figure("heat-limit").value());
+        assertEquals("105 °F", figure("heat-limit").value());
         assertEquals("limit 68 psi", figure("pressure").detail());
     }
 

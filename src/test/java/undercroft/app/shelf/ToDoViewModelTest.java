@@ -40,7 +40,7 @@ class ToDoViewModelTest {
     @Test
     void onlyWhatIsForLaterSaysWhen() {
         assertEquals("", lines.get(0).when());
-        assertEquals("tomorrow 21:00", lines.get(3).when());
+        assertEquals("tomorrow 16:03", lines.get(3).when());
     }
 
     @Test

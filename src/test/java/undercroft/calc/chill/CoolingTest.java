@@ -20,7 +20,7 @@ import undercroft.catalogue.Listed;
 
 class CoolingTest {
     /**
-     * Minutes to 12, 10, 7 and 5 °C for one bottle: regression vectors from the same equations worked out independently
+     * Minutes to 12, 10, 7 and 5 °C for one bottle: the same equations worked out here with another program, unpublished
      * with an outside of 0.0400, 0.0531 and 0.0751 m², to the whole minute; no measured table of the kind was found.
      */
     @ParameterizedTest

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class CarbonDioxideSolubilityTest {
-    /** Regression: the coefficients of Weiss 1974 evaluated in an independent program; his table's value at 0 °C (from memory). */
+    /** The coefficients of Weiss 1974 worked out here with another program; his table's value at 0 °C (from memory). */
     @ParameterizedTest
     @CsvSource({"0, 0.07758", "10, 0.05366", "20, 0.03910", "25, 0.03397", "30, 0.02983", "40, 0.02370"})
     void k0IsWhatThePublishedCoefficientsGive(double celsius, double expected) {

@@ -29,8 +29,8 @@ class ClosedBottleTest {
     }
 
     /**
-     * Regression vectors: the same equations in an independent program (water-ethanol by OIML R 22, the two gases of air
-     * lumped together there), normal bottle, 4.5453 g/L in all, beer factor 0.90, air trapped; within 0.5 % of gauge.
+     * The same equations worked out here with another program, unpublished (water and ethanol by OIML R 22, the two gases of
+     * air lumped together there): guards the arithmetic, not nature; normal bottle, 4.5453 g/L in all, beer factor 0.90, air trapped; within 0.5 % of gauge.
      */
     @ParameterizedTest
     @CsvSource({

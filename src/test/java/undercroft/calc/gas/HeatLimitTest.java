@@ -11,7 +11,10 @@ class HeatLimitTest {
     private static final double VOLUME = 1.9768;
     private static final ClosedBottle BOTTLE = ClosedBottle.of(520, 500, 5.02, 20, 1.01325);
 
-    /** Regression: an independent program of the same equations reaches 4.7 bar at 39 and 32 °C, and 34 °C for safety. */
+    /**
+     * 4.7 bar at 39 and 32 °C, and at 34 °C with the lower beer factor and all air kept: the same equations worked out here
+     * with another program, unpublished. Guards the arithmetic, not nature.
+     */
     @Test
     void aStandardBottleReachesItsLimitOnAHotDay() {
         assertEquals(39, HeatLimit.of(BOTTLE, 2.5 * VOLUME, 0.95, 1, 0, 4.7).celsius(), 0.5);

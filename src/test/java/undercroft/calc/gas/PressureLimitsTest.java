@@ -32,7 +32,10 @@ class PressureLimitsTest {
         PressureLimits limits = PressureLimits.of(bottle(bottleClass, 500, OptionalDouble.empty()));
         assertEquals(
                 new PressureLimits(
-                        bottleClass.cautionBar(), bottleClass.workingPressureBar(), bottleClass.minuteStrengthBar()),
+                        bottleClass.cautionBar(),
+                        bottleClass.workingPressureBar(),
+                        bottleClass.minuteStrengthBar(),
+                        bottleClass.warmestCelsius()),
                 limits);
         assertTrue(limits.workingPressureBar() <= PressureLimits.YEAR_SHARE * limits.minuteStrengthBar() + 0.3);
     }
@@ -45,7 +48,9 @@ class PressureLimitsTest {
         "STANDARD, REUSED",
         "REUSED, NOT_FOR_PRESSURE",
         "NOT_FOR_PRESSURE, NOT_FOR_PRESSURE",
-        "PET, PET"
+        "SPARKLING_REUSED, REUSED",
+        "PET, PET",
+        "PET_WORN, PET_WORN"
     })
     void largeGlassCountsOneClassLower(BottleClass own, BottleClass working) {
         BottleType magnum = bottle(own, 1500, OptionalDouble.empty());
@@ -73,6 +78,46 @@ class PressureLimitsTest {
                 PressureLimits.of(bottle(BottleClass.REUSED, 500, OptionalDouble.of(12)))
                         .workingPressureBar(),
                 1e-12);
+    }
+
+    /** 16 bar × 0.44 × 0.7 = 4.93, told as 4.9; 12 × 0.44 × 0.7 = 3.7 at most; worked by hand here. */
+    @ParameterizedTest
+    @CsvSource({
+        "STANDARD, REUSED, 3.7",
+        "REFILLABLE, REUSED, 3.7",
+        "REUSED, REUSED, 3.7",
+        "SPARKLING, SPARKLING_REUSED, 4.93",
+        "SPARKLING_REUSED, SPARKLING_REUSED, 4.93",
+        "PET, PET_WORN, 3.85",
+        "NOT_FOR_PRESSURE, NOT_FOR_PRESSURE, 0.5"
+    })
+    void everyScuffedBottleCountsOneClassLower(BottleClass own, BottleClass worn, double most) {
+        BottleType used = bottle(own, 500, OptionalDouble.empty()).asUsed(GlassColour.AMBER, 480, true);
+        assertEquals(worn, used.bottleClass());
+        assertTrue(PressureLimits.of(used).workingPressureBar() <= most);
+        assertTrue(PressureLimits.of(used).workingPressureBar() > most - 0.25);
+        assertTrue(own.workingPressureBar() >= worn.workingPressureBar());
+    }
+
+    @ParameterizedTest
+    @EnumSource(BottleClass.class)
+    void wearTakesThirtyPercentOffAMakersFigureToo(BottleClass own) {
+        BottleType used = bottle(own.worn(), 500, OptionalDouble.of(13));
+        double asNew = Math.min(own.isPlastic() ? 5.5 : 7, 0.44 * 13);
+        double share = own == BottleClass.NOT_FOR_PRESSURE ? 1 : 0.7;
+        assertEquals(
+                share * 0.44 * 13,
+                PressureLimits.of(used).workingPressureBar(),
+                share * 0.44 * 13 - share * asNew + 0.06);
+        assertTrue(PressureLimits.of(used).workingPressureBar() <= asNew);
+        assertEquals(own.warmestCelsius(), PressureLimits.of(used).warmestCelsius());
+    }
+
+    @Test
+    void aWornSparklingBottleWithAStrongMakersFigureStillCountsAsWorn() {
+        BottleType used =
+                bottle(BottleClass.SPARKLING, 750, OptionalDouble.of(25)).asUsed(GlassColour.GREEN, 720, true);
+        assertEquals(4.9, PressureLimits.of(used).workingPressureBar(), 1e-9);
     }
 
     @Test

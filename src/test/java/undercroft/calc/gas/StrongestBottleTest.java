@@ -27,19 +27,19 @@ class StrongestBottleTest {
 
     /** Normal quantiles: 1.64485 at 95 % for one bottle; for two, that of 0.95^(1/2) = 0.974679, 1.9545 (tables, from memory). */
     @Test
-    void theSafetyFactorIsTheQuantileOfTheExtreme() {
-        assertEquals(1 + 0.1 * 1.64485, StrongestBottle.of(1, 0.1).safetyFactor(), 1e-6);
-        assertEquals(1 + 0.1 * 1.9545, StrongestBottle.of(2, 0.1).safetyFactor(), 2e-5);
+    void theHighFactorIsTheQuantileOfTheExtreme() {
+        assertEquals(1 + 0.1 * 1.64485, StrongestBottle.of(1, 0.1).factor().high(), 1e-6);
+        assertEquals(1 + 0.1 * 1.9545, StrongestBottle.of(2, 0.1).factor().high(), 2e-5);
         assertEquals(1, StrongestBottle.of(1, 0.1).factor().median(), 1e-12);
     }
 
     @Test
     void moreBottlesHoldAWorseOneAndEvenPrimingHoldsNone() {
-        assertTrue(StrongestBottle.of(48, 0.05).safetyFactor()
-                > StrongestBottle.of(12, 0.05).safetyFactor());
+        assertTrue(StrongestBottle.of(48, 0.05).factor().high()
+                > StrongestBottle.of(12, 0.05).factor().high());
         assertEquals(1, StrongestBottle.of(48, 0).expectedFactor());
         assertEquals(1, StrongestBottle.of(48, 0).factor().high());
-        assertTrue(StrongestBottle.of(1_000_000, 0.08).safetyFactor() < 1.5);
+        assertTrue(StrongestBottle.of(1_000_000, 0.08).factor().high() < 1.5);
     }
 
     @Test

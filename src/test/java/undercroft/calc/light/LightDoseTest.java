@@ -47,7 +47,7 @@ class LightDoseTest {
         assertEquals(1, LightDose.hoursToPerceptible(colour, GLASS, source, lux, 1) / hours, 0.01);
     }
 
-    /** Lux-hours to D = 1, all columns: regression values of an earlier, independent run of the same equations. */
+    /** Lux-hours to D = 1, all columns: regression values of an earlier run of the same equations. */
     @ParameterizedTest
     @CsvSource({
         "SUN, 1369, 1591, 2449, 3440, 21740, 1398, 17490",

@@ -78,7 +78,7 @@ public final class BatchForm extends Form {
                 "batch-fill-habit",
                 words("fill-habit"),
                 FillingMethod.class,
-                before.map(Batch::fillingMethod).orElse(FillingMethod.CAREFUL)));
+                before.map(Batch::fillingMethod).orElse(FillingMethod.NOT_TOLD)));
         Optional<Instant> was = before.flatMap(Batch::cappedAt);
         capped = add(new BooleanField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
         cappedAt = add(
