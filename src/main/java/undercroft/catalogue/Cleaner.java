@@ -25,12 +25,7 @@ public enum Cleaner implements Listed {
             10,
             15,
             "a one per cent solution for a quarter of an hour (common practice, no source)"),
-    HOT_WATER(
-            "hot-water",
-            "hot water and a brush",
-            0,
-            0,
-            "common practice, no source");
+    HOT_WATER("hot-water", "hot water and a brush", 0, 0, "common practice, no source");
 
     private final String id;
     private final String label;
