@@ -136,9 +136,7 @@ public record Batch(
         }
         for (int i = 0; i < lots.size(); i++) {
             if (lots.get(i).stays().get(0).from().isBefore(capped)) {
-                throw new InvalidInput(
-                        "lots[" + i + "].stays[0].from",
-                        "cellar.fault.moved-early");
+                throw new InvalidInput("lots[" + i + "].stays[0].from", "cellar.fault.moved-early");
             }
         }
         for (int i = 0; i < readings.size(); i++) {

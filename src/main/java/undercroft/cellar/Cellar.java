@@ -110,7 +110,8 @@ public record Cellar(
             if (lot.fillMillilitres() >= type.brimfulMillilitres()) {
                 throw new InvalidInput(
                         at + ".fillMillilitres",
-                        "cellar.fault.over-brim", Volume.ofMillilitres(type.brimfulMillilitres()));
+                        "cellar.fault.over-brim",
+                        Volume.ofMillilitres(type.brimfulMillilitres()));
             }
             for (int j = 0; j < lot.stays().size(); j++) {
                 Listed.find(places, lot.stays().get(j).placeId(), at + ".stays[" + j + "].place");

@@ -37,9 +37,7 @@ public record Lot(
         }
         for (int i = 1; i < stays.size(); i++) {
             if (!stays.get(i).from().isAfter(stays.get(i - 1).from())) {
-                throw new InvalidInput(
-                        "stays[" + i + "].from",
-                        "cellar.fault.stay-order");
+                throw new InvalidInput("stays[" + i + "].from", "cellar.fault.stay-order");
             }
         }
         int drawn = 0;
@@ -48,7 +46,8 @@ public record Lot(
             if (drawn > count) {
                 throw new InvalidInput(
                         "draws[" + i + "].count",
-                        "cellar.fault.draw-too-many", count - drawn + draws.get(i).count());
+                        "cellar.fault.draw-too-many",
+                        count - drawn + draws.get(i).count());
             }
             if (draws.get(i).at().isBefore(stays.get(0).from())) {
                 throw new InvalidInput("draws[" + i + "].at", "cellar.fault.before-capped");

@@ -8,8 +8,8 @@ public final class Check {
     /** Key of the fault of a whole number outside its range; its arguments are the number and the range. */
     public static final String COUNT = "fault.count";
 
-    /** Added to a key where the number has no unit. */
-    private static final String BARE = "-bare";
+    /** The same for a number without unit. */
+    public static final String RANGE_BARE = "fault.range-bare";
 
     private static final int LONGEST_TEXT = 120;
 
@@ -18,11 +18,10 @@ public final class Check {
     /** Returns {@code value} when it is finite and within the closed range; otherwise throws {@link InvalidInput}. */
     public static double within(String where, double value, double min, double max, String unit) {
         if (!Double.isFinite(value)) {
-            throw new InvalidInput(where, keyed("fault.not-a-number", unit), min, max, unit);
+            throw new InvalidInput(where, keyed("fault.not-a-number", "fault.not-a-number-bare", unit), min, max, unit);
         }
         if (value < min || value > max) {
-            throw new InvalidInput(
-                    where, keyed(RANGE, unit), value, min, max, unit);
+            throw new InvalidInput(where, keyed(RANGE, RANGE_BARE, unit), value, min, max, unit);
         }
         return value;
     }
@@ -50,13 +49,12 @@ public final class Check {
     /** Returns {@code id} when it is a short slug: lower-case letters, digits and single hyphens. */
     public static String id(String where, String id) {
         if (id == null || id.length() > 60 || !id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
-            throw new InvalidInput(
-                    where, "fault.id", String.valueOf(id));
+            throw new InvalidInput(where, "fault.id", String.valueOf(id));
         }
         return id;
     }
 
-    private static String keyed(String key, String unit) {
-        return unit.isEmpty() ? key + BARE : key;
+    private static String keyed(String key, String bareKey, String unit) {
+        return unit.isEmpty() ? bareKey : key;
     }
 }

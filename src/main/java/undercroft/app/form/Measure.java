@@ -26,11 +26,7 @@ public enum Measure {
             celsius -> Temperature.ofCelsius(celsius).fahrenheit()),
     /** Kept in K. */
     TEMPERATURE_STEP(
-            "°C",
-            "°F",
-            1,
-            plain("step", Map.of("c", k -> k, "k", k -> k, "f", f -> f / 1.8)),
-            kelvin -> kelvin * 1.8),
+            "°C", "°F", 1, plain("step", Map.of("c", k -> k, "k", k -> k, "f", f -> f / 1.8)), kelvin -> kelvin * 1.8),
     /** Kept in litres. */
     BEER(
             "L",
@@ -60,12 +56,7 @@ public enum Measure {
             text -> Pressure.parse(text).bar(),
             bar -> Pressure.ofBar(bar).psi()),
     /** Kept in metres. */
-    ALTITUDE(
-            "m",
-            "ft",
-            0,
-            plain("height", Map.of("m", m -> m, "ft", f -> f * 0.3048)),
-            metres -> metres / 0.3048),
+    ALTITUDE("m", "ft", 0, plain("height", Map.of("m", m -> m, "ft", f -> f * 0.3048)), metres -> metres / 0.3048),
     /** Kept in millimetres, also where US units are shown. */
     LENGTH(
             "mm",
@@ -91,9 +82,7 @@ public enum Measure {
             "mL/L",
             "fl oz/gal",
             2,
-            plain(
-                    "liquid-rate",
-                    Map.of("ml/l", r -> r, "fl oz/gal", r -> r * 7.8125, "floz/gal", r -> r * 7.8125)),
+            plain("liquid-rate", Map.of("ml/l", r -> r, "fl oz/gal", r -> r * 7.8125, "floz/gal", r -> r * 7.8125)),
             rate -> rate / 7.8125),
     /** Kept in grams of product to a litre of water. */
     SOLID_RATE(
@@ -109,12 +98,7 @@ public enum Measure {
             2,
             plain("hours", Map.of("h", h -> h, "hours", h -> h, "min", m -> m / 60)),
             DoubleUnaryOperator.identity()),
-    DAYS(
-            "d",
-            "d",
-            1,
-            plain("days", Map.of("d", d -> d, "days", d -> d)),
-            DoubleUnaryOperator.identity()),
+    DAYS("d", "d", 1, plain("days", Map.of("d", d -> d, "days", d -> d)), DoubleUnaryOperator.identity()),
     /** Whole bottles. */
     BOTTLES(
             "",

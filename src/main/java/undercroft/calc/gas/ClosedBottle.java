@@ -57,8 +57,7 @@ public final class ClosedBottle {
         this.atmosphereBar = atmosphereBar;
         double headspace = glassLitresAt(cappedAtCelsius) - fillLitres;
         if (headspace <= 0) {
-            throw new InvalidInput(
-                    "fillMillilitres", "cellar.fault.no-headspace-capped");
+            throw new InvalidInput("fillMillilitres", "cellar.fault.no-headspace-capped");
         }
         double vapour = WaterVapour.overBeerBar(cappedAtCelsius);
         this.airMoles = (atmosphereBar - vapour) * headspace / (CarbonDioxideSolubility.R * (cappedAtCelsius + 273.15));
