@@ -2,6 +2,7 @@ package undercroft.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
@@ -30,7 +31,7 @@ final class ShelfTable {
                     batch.alert().label(),
                     onOneLine(batch.batch().name()),
                     batch.stage().label(),
-                    batch.isCapped() ? "%4d".formatted(batch.bottlesLeft()) : "   -",
+                    batch.isCapped() ? String.format(Locale.ROOT, "%4d", batch.bottlesLeft()) : "   -",
                     onOneLine(headlines.of(batch))));
         }
         if (rows.size() == 1) {
