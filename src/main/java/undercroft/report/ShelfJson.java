@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
@@ -16,6 +15,11 @@ import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.outlook.task.Task;
 import undercroft.wording.Headlines;
+import undercroft.wording.Messages;
+import undercroft.wording.ProblemWords;
+import undercroft.wording.ServingWords;
+import undercroft.wording.ShelfWords;
+import undercroft.wording.SpellWords;
 import undercroft.wording.TaskWords;
 
 /**
@@ -30,26 +34,27 @@ public final class ShelfJson {
         root.put("schema", 1);
         root.put("at", outlook.at().toString());
         root.put("cellar", outlook.cellar().name());
-        Headlines headlines = new Headlines(Wording.of(outlook));
+        ShelfWords words = ShelfWords.of(outlook, Messages.english());
         ArrayNode batches = root.putArray("batches");
-        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, outlook, headlines));
+        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, words));
         ArrayNode spells = root.putArray("spells");
-        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell));
+        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell, new SpellWords(words)));
         ArrayNode servings = root.putArray("pours");
-        outlook.servings().forEach(serving -> putServing(servings.addObject(), serving));
+        outlook.servings().forEach(serving -> putServing(servings.addObject(), serving, new ServingWords(words)));
         ArrayNode problems = root.putArray("problems");
+        ProblemWords said = new ProblemWords(words);
         for (Problem problem : outlook.problems()) {
-            problems.addObject().put("where", problem.where()).put("what", problem.what());
+            problems.addObject().put("where", said.where(problem)).put("what", said.what(problem));
         }
         return JsonShapes.text(root);
     }
 
-    private static void putBatch(ObjectNode node, BatchOutlook batch, CellarOutlook outlook, Headlines headlines) {
+    private static void putBatch(ObjectNode node, BatchOutlook batch, ShelfWords words) {
         node.put("id", batch.id());
         node.put("name", batch.batch().name());
         node.put("stage", batch.stage().name());
         node.put("alert", batch.alert().name());
-        node.put("headline", headlines.of(batch));
+        node.put("headline", new Headlines(words).of(batch));
         node.put("bottlesLeft", batch.bottlesLeft());
         if (batch.isCapped()) {
             putFigures(node, batch);
@@ -58,7 +63,7 @@ public final class ShelfJson {
                 node.putNull(key);
             }
         }
-        putTasks(node.putArray("tasks"), outlook.tasksOf(batch), new TaskWords(outlook, Wording.of(outlook)));
+        putTasks(node.putArray("tasks"), words.outlook().tasksOf(batch), new TaskWords(words));
     }
 
     private static void putFigures(ObjectNode node, BatchOutlook batch) {
@@ -109,29 +114,29 @@ public final class ShelfJson {
         }
     }
 
-    private static void putSpell(ObjectNode node, SpellReview spell) {
+    private static void putSpell(ObjectNode node, SpellReview spell, SpellWords words) {
         node.put("place", spell.place().id());
         node.put("from", spell.from().toString());
         node.put("until", spell.until().toString());
         JsonShapes.put(node, "peakCelsius", spell.peakCelsius());
         node.put("kind", spell.warm() ? "WARM" : "COLD");
         ArrayNode impacts = node.putArray("batches");
-        for (SpellImpact impact : spell.impacts()) {
+        for (SpellImpact impact : spell.worstOfEachBatch()) {
             ObjectNode entry = impacts.addObject();
             entry.put("id", impact.batchId());
-            JsonShapes.put(entry, "peakBarGauge", impact.peakBarGauge());
-            JsonShapes.put(entry, "hoursOverWorking", impact.hoursOverWorking());
+            JsonShapes.put(entry, "peakBarGauge", impact.peakGaugeBar());
+            JsonShapes.put(entry, "hoursOverWorking", impact.hoursOverWorkingPressure());
             JsonShapes.put(entry, "shelfDaysCost", impact.shelfDaysCost());
             JsonShapes.put(entry, "carbonationDaysGained", impact.carbonationDaysGained());
-            entry.put("verdict", impact.verdict());
+            entry.put("verdict", words.verdict(spell, impact));
         }
     }
 
-    private static void putServing(ObjectNode node, ServingPlan plan) {
+    private static void putServing(ObjectNode node, ServingPlan plan, ServingWords words) {
         node.put("at", plan.serving().at().toString());
         node.put("batch", plan.serving().batchId());
         node.put("bottles", plan.serving().bottles());
         JsonShapes.put(node, "chillFrom", plan.chillFrom());
-        node.put("why", plan.why());
+        node.put("why", words.why(plan));
     }
 }
