@@ -2,6 +2,7 @@ package undercroft.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
@@ -35,7 +36,7 @@ final class ShelfTable {
                     new AlertWords(words.format().messages()).word(batch.alert()),
                     onOneLine(batch.batch().name()),
                     words.nameOf(batch.stage()),
-                    batch.isCapped() ? "%4d".formatted(batch.bottlesLeft()) : "   -",
+                    batch.isCapped() ? String.format(Locale.ROOT, "%4d", batch.bottlesLeft()) : "   -",
                     onOneLine(headlines.of(batch))));
         }
         if (rows.size() == 1) {

@@ -8,7 +8,7 @@ import undercroft.outlook.lot.LotOutlook;
 import undercroft.picture.BatchPicture;
 import undercroft.picture.PictureSpan;
 import undercroft.plot.PlotStack;
-import undercroft.plot.mark.SvgPen;
+import undercroft.plot.SvgPen;
 import undercroft.plot.mark.TextMeasure;
 import undercroft.wording.FigureWords;
 import undercroft.wording.ShelfWords;
