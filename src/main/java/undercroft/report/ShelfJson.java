@@ -5,14 +5,19 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.outlook.task.Task;
+import undercroft.quantity.UnitSystem;
 import undercroft.wording.Headlines;
 import undercroft.wording.Messages;
+import undercroft.wording.ProblemWords;
+import undercroft.wording.QuantityFormat;
+import undercroft.wording.ServingWords;
+import undercroft.wording.ShelfWords;
+import undercroft.wording.SpellWords;
 import undercroft.wording.TaskWords;
 
 /**
@@ -28,27 +33,31 @@ public final class ShelfJson {
         root.put("schema", 2);
         root.put("at", outlook.at().toString());
         root.put("cellar", outlook.cellar().name());
-        Headlines headlines = new Headlines(Wording.of(outlook));
+        ShelfWords words = new ShelfWords(
+                outlook,
+                QuantityFormat.of(
+                        Messages.english(), UnitSystem.METRIC, outlook.cellar().zone()));
         ArrayNode batches = root.putArray("batches");
-        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, outlook, headlines));
+        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, words));
         ArrayNode spells = root.putArray("spells");
-        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell));
+        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell, new SpellWords(words)));
         ArrayNode servings = root.putArray("servings");
-        outlook.servings().forEach(serving -> putServing(servings.addObject(), serving));
+        outlook.servings().forEach(serving -> putServing(servings.addObject(), serving, new ServingWords(words)));
         ArrayNode problems = root.putArray("problems");
+        ProblemWords said = new ProblemWords(words);
         for (Problem problem : outlook.problems()) {
-            problems.addObject().put("where", problem.where()).put("what", problem.what());
+            problems.addObject().put("where", said.where(problem)).put("what", said.what(problem));
         }
         root.put("caution", Messages.english().of("caution.estimate"));
         return JsonShapes.text(root);
     }
 
-    private static void putBatch(ObjectNode node, BatchOutlook batch, CellarOutlook outlook, Headlines headlines) {
+    private static void putBatch(ObjectNode node, BatchOutlook batch, ShelfWords words) {
         node.put("id", batch.id());
         node.put("name", batch.batch().name());
         node.put("stage", batch.stage().name());
         node.put("alert", batch.alert().name());
-        node.put("headline", headlines.of(batch));
+        node.put("headline", new Headlines(words).of(batch));
         node.put("bottlesLeft", batch.bottlesLeft());
         if (batch.isCapped()) {
             LotJson.putFigures(node, batch);
@@ -61,7 +70,7 @@ public final class ShelfJson {
         batch.lots().forEach(lot -> LotJson.putLot(lots.addObject(), lot));
         ArrayNode causes = node.putArray("causes");
         batch.verdict().causes().forEach(cause -> LotJson.putCause(causes.addObject(), cause));
-        putTasks(node.putArray("tasks"), outlook.tasksOf(batch), new TaskWords(outlook, Wording.of(outlook)));
+        putTasks(node.putArray("tasks"), words.outlook().tasksOf(batch), new TaskWords(words));
     }
 
     private static void putTasks(ArrayNode node, List<Task> tasks, TaskWords words) {
@@ -73,7 +82,7 @@ public final class ShelfJson {
         }
     }
 
-    private static void putSpell(ObjectNode node, SpellReview spell) {
+    private static void putSpell(ObjectNode node, SpellReview spell, SpellWords words) {
         node.put("place", spell.place().id());
         node.put("from", spell.from().toString());
         node.put("until", spell.until().toString());
@@ -84,19 +93,19 @@ public final class ShelfJson {
             ObjectNode entry = impacts.addObject();
             entry.put("batch", impact.batchId());
             entry.put("lot", impact.lotId());
-            JsonShapes.put(entry, "peakGaugeBar", impact.peakBarGauge());
-            JsonShapes.put(entry, "hoursOverWorkingPressure", impact.hoursOverWorking());
+            JsonShapes.put(entry, "peakGaugeBar", impact.peakGaugeBar());
+            JsonShapes.put(entry, "hoursOverWorkingPressure", impact.hoursOverWorkingPressure());
             JsonShapes.put(entry, "shelfDaysCost", impact.shelfDaysCost());
             JsonShapes.put(entry, "carbonationDaysGained", impact.carbonationDaysGained());
-            entry.put("verdict", impact.verdict());
+            entry.put("verdict", words.verdict(spell, impact));
         }
     }
 
-    private static void putServing(ObjectNode node, ServingPlan plan) {
+    private static void putServing(ObjectNode node, ServingPlan plan, ServingWords words) {
         node.put("at", plan.serving().at().toString());
         node.put("batch", plan.serving().batchId());
         node.put("bottles", plan.serving().bottles());
         JsonShapes.put(node, "chillFrom", plan.chillFrom());
-        node.put("why", plan.why());
+        node.put("why", words.why(plan));
     }
 }

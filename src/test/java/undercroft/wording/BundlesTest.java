@@ -119,7 +119,7 @@ class BundlesTest {
 
     @Test
     void everyTextIsAPatternThatCanBeFilledIn() {
-        Object[] arguments = {1, 2, 3, 4, 5, 6};
+        Object[] arguments = {1, 2, 3, 4, 5, 6, 7};
         texts.forEach((key, text) -> {
             String said = new MessageFormat(text, Locale.UK).format(arguments);
             assertEquals(-1, said.indexOf('{'), key + " would read: " + said);
