@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -40,7 +39,6 @@ import undercroft.wording.QuantityFormat;
 
 class WorksheetTest {
     private static final LocalDate DAY = LocalDate.of(2026, 11, 14);
-    private static final Instant CAPPED = Instant.parse("2026-11-14T15:00:00Z");
     private static final String NASTY = "<script>alert('Stout & \"Porter\"')</script>";
     private static final Place STAIRS = new Place(
             "stairs", "Stairs", new TemperatureSource.FixedGuess(19, 1), 6, LightSetting.usual(LightPlace.DARK));
