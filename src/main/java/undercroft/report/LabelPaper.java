@@ -25,7 +25,7 @@ public enum LabelPaper {
 
     /** The size of a sheet and the places of the labels on it. */
     String css() {
-        return "@page{size:%s;margin:0}.sheet{grid-template-columns:repeat(%d,%smm);grid-auto-rows:105mm}\n"
-                .formatted(pageSize, across, Double.toString(labelMillimetres));
+        return "@page{size:" + pageSize + ";margin:0}.sheet{grid-template-columns:repeat(" + across + ","
+                + labelMillimetres + "mm);grid-auto-rows:105mm}\n";
     }
 }
