@@ -73,11 +73,19 @@ final class RoomsTest {
             "de.siegmar.fastcsv..");
 
     @ArchTest
+    static final ArchRule MARKUP_STANDS_ALONE = onlyKnows(
+            "markup",
+            "whatever is written for a browser is escaped in one place, which needs to know nothing else",
+            "undercroft.markup..",
+            "javax.xml.stream..");
+
+    @ArchTest
     static final ArchRule PICTURES_ARE_DATA = onlyKnows(
             "plot",
             "the same picture is drawn on screen and on paper, and read in tests without a toolkit",
             "undercroft.quantity..",
             "undercroft.series..",
+            "undercroft.markup..",
             "undercroft.plot..");
 
     @ArchTest

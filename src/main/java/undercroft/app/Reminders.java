@@ -10,6 +10,7 @@ import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.task.Task;
+import undercroft.wording.TaskWords;
 import undercroft.wording.Texts;
 
 /** What is worth a quiet notice while the window is open, each thing once. */
@@ -28,9 +29,10 @@ public final class Reminders {
      */
     public List<Reminder> fresh(CellarOutlook outlook) {
         List<Reminder> fresh = new ArrayList<>();
+        TaskWords words = new TaskWords(outlook, Wording.of(outlook));
         for (Task task : outlook.tasks()) {
             if (task.alert() == Alert.ACT && told.add(task.key()) && begun) {
-                fresh.add(new Reminder(task.what(), task.why(), task.batchId()));
+                fresh.add(new Reminder(words.what(task), words.why(task), task.batchId()));
             }
         }
         for (ServingPlan plan : outlook.servings()) {

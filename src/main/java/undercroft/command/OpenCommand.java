@@ -10,7 +10,6 @@ import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.report.ShelfReport;
-import undercroft.report.ShelfTable;
 import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;

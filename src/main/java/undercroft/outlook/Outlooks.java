@@ -1,6 +1,5 @@
 package undercroft.outlook;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,13 +14,11 @@ import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.climate.AirLogs;
 import undercroft.outlook.climate.PlaceClimate;
-import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchCalculator;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.serving.ServingPlans;
 import undercroft.outlook.spell.SpellReviews;
-import undercroft.outlook.task.Task;
 import undercroft.outlook.task.Tasks;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
@@ -30,7 +27,6 @@ import undercroft.series.TimeSeries;
 public final class Outlooks {
     private static final long DAY = 86_400;
     private static final long HORIZON_SECONDS = 365 * DAY;
-    private static final Duration CHILL_NOTICE = Duration.ofDays(4);
 
     private Outlooks() {}
 
@@ -81,7 +77,7 @@ public final class Outlooks {
                 places.values().stream().map(place -> place.outlook(at)).toList(),
                 new SpellReviews(places, at, words).of(batches),
                 servings,
-                tasks(cellar, batches, servings, at, words),
+                Tasks.of(cellar, batches, servings, at),
                 problems);
     }
 
@@ -148,36 +144,5 @@ public final class Outlooks {
             }
         }
         return problems;
-    }
-
-    private static List<Task> tasks(
-            Cellar cellar, List<BatchOutlook> batches, List<ServingPlan> servings, Instant at, Wording words) {
-        List<Task> tasks = new ArrayList<>();
-        batches.forEach(batch -> tasks.addAll(new Tasks(words).of(batch)));
-        for (ServingPlan plan : servings) {
-            boolean waiting = plan.chillFrom().map(from -> !from.isBefore(at)).orElse(true);
-            Instant when = plan.chillFrom().orElse(at);
-            if (waiting && when.isBefore(at.plus(CHILL_NOTICE))) {
-                String name = cellar.batch(plan.serving().batchId()).name();
-                String what = plan.chillFrom().isPresent()
-                        ? "Chill " + plan.serving().bottles() + " " + name + " by " + words.moment(when)
-                        : "Too late to chill " + plan.serving().bottles() + " " + name + " in the fridge";
-                tasks.add(new Task(
-                        Task.Kind.CHILL,
-                        Alert.WATCH,
-                        when,
-                        plan.serving().batchId(),
-                        plan.serving().id(),
-                        what,
-                        "for " + words.moment(plan.serving().at()) + ": " + plan.why()));
-            }
-        }
-        tasks.removeIf(task -> isPutAway(cellar, task, at));
-        tasks.sort(Tasks.MOST_URGENT_FIRST);
-        return tasks;
-    }
-
-    private static boolean isPutAway(Cellar cellar, Task task, Instant at) {
-        return cellar.taskNotes().stream().anyMatch(note -> note.taskKey().equals(task.key()) && note.holdsAt(at));
     }
 }

@@ -84,11 +84,11 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
     }
 
     private static Change change(CellarOutlook supposed, BatchOutlook before, BatchOutlook after) {
-        LotOutlook lot = after.tightestLot();
+        LotOutlook lot = after.limitingLot();
         LotOutlook same = before.lots().stream()
                 .filter(each -> each.lot().id().equals(lot.lot().id()))
                 .findFirst()
-                .orElseGet(before::tightestLot);
+                .orElseGet(before::limitingLot);
         Optional<Instant> passes = passes(lot.pressure(), supposed.at());
         return new Change(
                 after.id(),

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
+import undercroft.plot.mark.Picture;
 import undercroft.plot.mark.TextMeasure;
 
 /**

@@ -6,6 +6,7 @@ import undercroft.plot.LabelRoom.Spot;
 import undercroft.plot.mark.Anchor;
 import undercroft.plot.mark.Frame;
 import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.Picture;
 import undercroft.plot.mark.Points;
 import undercroft.plot.mark.Role;
 import undercroft.plot.mark.Stroke;

@@ -1,11 +1,15 @@
 package undercroft.report;
 
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
-import undercroft.outlook.lot.Why;
 import undercroft.outlook.task.Task;
+import undercroft.wording.Headlines;
+import undercroft.wording.TaskWords;
+import undercroft.wording.Why;
+import undercroft.wording.Whys;
 
 /** One batch: headline, cautions, key figures, pictures, the figures of its lots, and where they come from. */
 final class BatchSection {
@@ -25,9 +29,9 @@ final class BatchSection {
         String id = "batch-" + batch.id();
         page.open("article", "class", "batch", "id", id, "aria-labelledby", id + "-name");
         page.open("h3", "id", id + "-name").name(batch.batch().name()).close("h3");
-        page.open("p", "class", "row").alert(batch.alert());
+        AlertMark.write(page.open("p", "class", "row"), batch.alert());
         page.element("span", batch.stage().label(), "class", "stage").close("p");
-        page.element("p", batch.headline(), "class", "headline");
+        page.element("p", new Headlines(words.words()).of(batch), "class", "headline");
         Cautions.write(page, batch);
         tasks();
         if (batch.isCapped()) {
@@ -46,9 +50,10 @@ final class BatchSection {
             return;
         }
         page.open("ul", "class", "wants");
+        TaskWords said = new TaskWords(outlook, words.words());
         for (Task task : tasks) {
-            page.open("li").element("strong", task.what());
-            page.text(" (" + words.when(task.when()) + "): " + task.why()).close("li");
+            page.open("li").element("strong", said.what(task));
+            page.text(" (" + words.when(task.when()) + "): " + said.why(task)).close("li");
         }
         page.close("ul");
     }
@@ -71,11 +76,12 @@ final class BatchSection {
     }
 
     private void whys() {
-        if (batch.whys().isEmpty()) {
+        List<Why> whys = new Whys(outlook, words.words()).of(batch);
+        if (whys.isEmpty()) {
             return;
         }
         page.open("div", "class", "whys").element("h4", "Where the numbers come from");
-        batch.whys().forEach(this::why);
+        whys.forEach(this::why);
         page.close("div");
     }
 

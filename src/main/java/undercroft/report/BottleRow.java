@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
+import undercroft.markup.Markup;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 
@@ -20,11 +21,18 @@ final class BottleRow {
 
     private BottleRow() {}
 
-    /** The drawing of a batch; {@code key} makes its ids unique in the page. */
-    static String svg(BatchOutlook batch, String key) {
-        StringBuilder svg = new StringBuilder(
-                "<svg class=\"bottles\" viewBox=\"0 0 %s 46\" preserveAspectRatio=\"xMinYMax meet\" aria-hidden=\"true\">\n"
-                        .formatted(number(ROOM)));
+    /** Draws those of a batch; {@code key} makes its ids unique in the page. */
+    static void write(Markup page, BatchOutlook batch, String key) {
+        page.open(
+                "svg",
+                "class",
+                "bottles",
+                "viewBox",
+                "0 0 " + number(ROOM) + " 46",
+                "preserveAspectRatio",
+                "xMinYMax meet",
+                "aria-hidden",
+                "true");
         List<LotOutlook> lots =
                 batch.lots().stream().filter(lot -> lot.left() > 0).toList();
         int left = lots.stream().mapToInt(LotOutlook::left).sum();
@@ -33,13 +41,13 @@ final class BottleRow {
         int first = 0;
         for (int i = 0; i < lots.size(); i++) {
             int drawn = Math.max(1, (int) Math.round(lots.get(i).left() * shrink));
-            svg.append(lot(lots.get(i), key + "-" + i, first, drawn, twoRows));
+            write(page, lots.get(i), key + "-" + i, first, drawn, twoRows);
             first += drawn;
         }
-        return svg.append("</svg>\n").toString();
+        page.close("svg");
     }
 
-    private static String lot(LotOutlook lot, String id, int first, int count, boolean twoRows) {
+    private static void write(Markup page, LotOutlook lot, String id, int first, int count, boolean twoRows) {
         double full = Math.max(0, Math.min(1, lot.carbonation().fractionDone().median())) * 0.84;
         Shape shape = Shape.of(lot.pressure().bottle());
         List<StringBuilder> rows = new ArrayList<>(List.of(new StringBuilder(), new StringBuilder()));
@@ -51,20 +59,16 @@ final class BottleRow {
             rows.get(back ? 0 : 1).append(shape.path(x, ground));
             caps.append(shape.cap(x, ground));
         }
-        StringBuilder svg = new StringBuilder();
-        svg.append("<g class=\"glass-%s\"><linearGradient id=\"%s\" x1=\"0\" y1=\"1\" x2=\"0\" y2=\"0\">"
-                .formatted(lot.lot().colour().id(), id));
-        svg.append("<stop class=\"beer\" offset=\"%1$s\"/><stop class=\"empty\" offset=\"%1$s\"/></linearGradient>"
-                .formatted(number(full)));
+        page.open("g", "class", "glass-" + lot.lot().colour().id());
+        page.open("linearGradient", "id", id, "x1", "0", "y1", "1", "x2", "0", "y2", "0");
+        page.empty("stop", "class", "beer", "offset", number(full));
+        page.empty("stop", "class", "empty", "offset", number(full)).close("linearGradient");
         for (StringBuilder row : rows) {
             if (row.length() > 0) {
-                svg.append("<path class=\"bottle\" fill=\"url(#%s)\" d=\"%s\"/>".formatted(id, row));
+                page.empty("path", "class", "bottle", "fill", "url(#" + id + ")", "d", row.toString());
             }
         }
-        return svg.append("<path class=\"cap\" d=\"")
-                .append(caps)
-                .append("\"/></g>\n")
-                .toString();
+        page.empty("path", "class", "cap", "d", caps.toString()).close("g");
     }
 
     private static String number(double value) {

@@ -1,9 +1,10 @@
 package undercroft.report;
 
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.Cause;
 
 /** What to heed with bottles that are, or may come, near what they are trusted with. */
 final class Cautions {
@@ -21,15 +22,11 @@ final class Cautions {
     private Cautions() {}
 
     static void write(Markup page, BatchOutlook batch) {
-        Alert alert = batch.lots().stream()
-                .filter(lot -> lot.left() > 0)
-                .map(LotOutlook::pressure)
-                .map(pressure -> pressure.alert())
-                .reduce(Alert.CLEAR, Alert::or);
+        Alert alert = batch.verdict().alert(Cause.Topic.PRESSURE);
         if (alert == Alert.CLEAR) {
             return;
         }
-        page.open("div", "class", "caution " + Markup.cssName(alert), "role", "note");
+        page.open("div", "class", "caution " + AlertMark.cssName(alert), "role", "note");
         page.element(
                 "h4",
                 alert == Alert.ACT

@@ -1,8 +1,10 @@
 package undercroft.report;
 
+import undercroft.markup.Markup;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.CarbonationOutlook;
+import undercroft.outlook.lot.FigureKind;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.PressureOutlook;
 
@@ -14,7 +16,7 @@ final class KeyFigures {
 
     static void write(Markup page, BatchOutlook batch, PageWords words) {
         page.open("dl", "class", "figures");
-        CarbonationOutlook carbonation = batch.mainLot().carbonation();
+        CarbonationOutlook carbonation = batch.lotFor(FigureKind.CARBONATION).carbonation();
         String coming = carbonation.fractionDone().median() < DONE
                 ? ", at the end " + PageWords.volumes(carbonation.atEnd().median())
                 : "";
@@ -23,24 +25,25 @@ final class KeyFigures {
                 "Carbonation",
                 PageWords.volumes(carbonation.atPresent().median()),
                 PageWords.range(carbonation.atPresent(), 1) + coming);
-        PressureOutlook pressure = batch.tightestLot().pressure();
+        PressureOutlook pressure = batch.lotFor(FigureKind.PRESSURE).pressure();
         figure(
                 page,
                 "Pressure now",
                 words.bar(pressure.atPresent().median()),
                 words.barRange(pressure.atPresent()) + ", limit " + words.bar(pressure.workingPressureBar()));
+        PressureOutlook weakest = batch.lotFor(FigureKind.HEAT_LIMIT).pressure();
         figure(
                 page,
                 "Heat limit",
-                words.heatLimit(pressure.heatLimitCelsius()),
-                pressure.bottle().label());
-        LotOutlook brightest = batch.brightestLot();
+                words.heatLimit(weakest.heatLimitCelsius()),
+                weakest.bottle().label());
+        LotOutlook brightest = batch.lotFor(FigureKind.LIGHT);
         figure(
                 page,
                 "Light",
                 brightest.light().words(),
                 brightest.lot().colour().label());
-        AgeingOutlook ageing = batch.oldestLot().ageing();
+        AgeingOutlook ageing = batch.lotFor(FigureKind.BEST_BEFORE).ageing();
         figure(
                 page,
                 "Best before",

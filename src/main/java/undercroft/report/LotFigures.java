@@ -3,6 +3,7 @@ package undercroft.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;

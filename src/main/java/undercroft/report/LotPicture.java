@@ -1,6 +1,7 @@
 package undercroft.report;
 
 import java.time.Instant;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
@@ -26,13 +27,13 @@ public final class LotPicture {
                 capped,
                 PictureSpan.until(outlook, batch, lot),
                 outlook.at());
-        String name = Markup.undirected(batch.batch().name());
-        String title = "Carbonation, pressure, temperature and light of " + name;
+        String title = "Carbonation, pressure, temperature and light of "
+                + batch.batch().name();
         String described = description(lot, words);
         page.open("figure").open("div", "class", "wide");
-        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(880, 560, TextMeasure.rough())), title, described));
+        SvgPen.draw(page, Outlines.simplified(stack.layout(880, 560, TextMeasure.rough())), title, described);
         page.close("div").open("div", "class", "narrow");
-        page.svg(SvgPen.svg(Outlines.simplified(stack.layout(340, 720, TextMeasure.rough())), title, described));
+        SvgPen.draw(page, Outlines.simplified(stack.layout(340, 720, TextMeasure.rough())), title, described);
         page.close("div");
         if (batch.lots().size() > 1) {
             page.open("figcaption")

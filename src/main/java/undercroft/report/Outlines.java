@@ -4,8 +4,8 @@ import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
-import undercroft.plot.Picture;
 import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.Picture;
 import undercroft.plot.mark.Points;
 
 /**

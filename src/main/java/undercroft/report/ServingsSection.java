@@ -1,5 +1,6 @@
 package undercroft.report;
 
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.serving.Concern;
 import undercroft.outlook.serving.ServingPlan;
@@ -28,7 +29,7 @@ final class ServingsSection {
                     .orElse("");
             page.element("p", chill + sentence(plan.why()), "class", "faint");
             for (Concern concern : plan.concerns()) {
-                page.element("p", concern.sentence(), "class", Markup.cssName(concern.alert()));
+                page.element("p", concern.sentence(), "class", AlertMark.cssName(concern.alert()));
             }
             if (!plan.serving().note().isEmpty()) {
                 page.open("p", "class", "faint").name(plan.serving().note()).close("p");

@@ -5,14 +5,18 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
+import undercroft.outlook.Wording;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.PressureOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.outlook.task.Task;
+import undercroft.wording.Headlines;
+import undercroft.wording.TaskWords;
 
 /**
  * The shelf as report.json, schema 1; its JSON Schema stands beside this class in the jar. Carbonation and temperature are
@@ -26,8 +30,9 @@ public final class ShelfJson {
         root.put("schema", 1);
         root.put("at", outlook.at().toString());
         root.put("cellar", outlook.cellar().name());
+        Headlines headlines = new Headlines(Wording.of(outlook));
         ArrayNode batches = root.putArray("batches");
-        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, outlook.tasksOf(batch)));
+        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, outlook, headlines));
         ArrayNode spells = root.putArray("spells");
         outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell));
         ArrayNode servings = root.putArray("pours");
@@ -39,12 +44,12 @@ public final class ShelfJson {
         return JsonShapes.text(root);
     }
 
-    private static void putBatch(ObjectNode node, BatchOutlook batch, List<Task> tasks) {
+    private static void putBatch(ObjectNode node, BatchOutlook batch, CellarOutlook outlook, Headlines headlines) {
         node.put("id", batch.id());
         node.put("name", batch.batch().name());
         node.put("stage", batch.stage().name());
         node.put("alert", batch.alert().name());
-        node.put("headline", batch.headline());
+        node.put("headline", headlines.of(batch));
         node.put("bottlesLeft", batch.bottlesLeft());
         if (batch.isCapped()) {
             putFigures(node, batch);
@@ -53,7 +58,7 @@ public final class ShelfJson {
                 node.putNull(key);
             }
         }
-        putTasks(node.putArray("tasks"), tasks);
+        putTasks(node.putArray("tasks"), outlook.tasksOf(batch), new TaskWords(outlook, Wording.of(outlook)));
     }
 
     private static void putFigures(ObjectNode node, BatchOutlook batch) {
@@ -62,10 +67,10 @@ public final class ShelfJson {
         JsonShapes.put(carbonation, "now", main.carbonation().atPresent());
         JsonShapes.put(carbonation, "final", main.carbonation().atEnd());
         JsonShapes.put(carbonation, "fractionDone", main.carbonation().fractionDone());
-        putPressure(node.putObject("pressure"), batch.tightestLot().pressure());
+        putPressure(node.putObject("pressure"), batch);
         ObjectNode light = node.putObject("light");
         JsonShapes.put(light, "dose", batch.brightestLot().light().dose());
-        light.put("alert", batch.brightestLot().light().alert().name());
+        light.put("alert", batch.verdict().alert(Cause.Topic.LIGHT).name());
         light.put("worstLot", batch.brightestLot().lot().id());
         putAgeing(node.putObject("ageing"), batch.oldestLot().ageing());
         ObjectNode temperature = node.putObject("temperature");
@@ -78,14 +83,15 @@ public final class ShelfJson {
         JsonShapes.put(ready, "late", main.ready().late());
     }
 
-    private static void putPressure(ObjectNode node, PressureOutlook pressure) {
+    private static void putPressure(ObjectNode node, BatchOutlook batch) {
+        PressureOutlook pressure = batch.limitingLot().pressure();
         JsonShapes.put(node, "now", pressure.atPresent());
         JsonShapes.put(node, "peakPast", pressure.peakPast());
         JsonShapes.put(node, "peakAhead", pressure.peakAhead());
         JsonShapes.put(node, "working", pressure.workingPressureBar());
         node.put("weakestBottle", pressure.bottle().id());
-        JsonShapes.put(node, "heatLimitCelsius", pressure.heatLimitCelsius());
-        node.put("alert", pressure.alert().name());
+        JsonShapes.put(node, "heatLimitCelsius", batch.heatLimitLot().pressure().heatLimitCelsius());
+        node.put("alert", batch.verdict().alert(Cause.Topic.PRESSURE).name());
     }
 
     private static void putAgeing(ObjectNode node, AgeingOutlook ageing) {
@@ -94,12 +100,12 @@ public final class ShelfJson {
         node.put("bestBefore", ageing.bestBefore().map(Object::toString).orElse(null));
     }
 
-    private static void putTasks(ArrayNode node, List<Task> tasks) {
+    private static void putTasks(ArrayNode node, List<Task> tasks, TaskWords words) {
         for (Task task : tasks) {
             node.addObject()
                     .put("when", task.when().toString())
-                    .put("what", task.what())
-                    .put("why", task.why());
+                    .put("what", words.what(task))
+                    .put("why", words.why(task));
         }
     }
 

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
 import undercroft.outlook.Wording;
@@ -23,15 +24,14 @@ public final class ShelfPage {
 
     public static String of(CellarOutlook outlook) {
         PageWords words = PageWords.of(outlook);
-        Markup page = new Markup();
+        Markup page = Markup.html();
         String title = outlook.cellar().name() + ", " + words.full(outlook.at());
-        page.svg("<!DOCTYPE html>\n").open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml");
+        page.open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml");
         page.open("head").empty("meta", "charset", "utf-8");
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.empty("meta", "name", "color-scheme", "content", "light dark");
         page.element("title", title);
-        page.svg("<style>\n" + resource("page.css") + Palette.css() + "</style>\n")
-                .close("head");
+        page.style(resource("page.css") + Palette.css()).close("head");
         page.open("body");
         header(page, outlook, words);
         page.open("main");
@@ -48,11 +48,11 @@ public final class ShelfPage {
         }
         page.close("main");
         footer(page);
-        return page.close("body").close("html").toString();
+        return page.close("body").close("html").finished();
     }
 
     /** What wants attention first; among equals the order of the cellar, and at the end what is not on the shelf. */
-    static List<BatchOutlook> inOrder(CellarOutlook outlook) {
+    public static List<BatchOutlook> inOrder(CellarOutlook outlook) {
         return outlook.batches().stream()
                 .sorted(Comparator.comparing(ShelfPage::isOffTheShelf)
                         .thenComparing(BatchOutlook::alert, Comparator.reverseOrder()))

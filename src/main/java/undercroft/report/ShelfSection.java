@@ -1,9 +1,11 @@
 package undercroft.report;
 
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.wording.Headlines;
 
 /** The shelf at a glance: a crate for each batch, and how warm the places are. */
 final class ShelfSection {
@@ -18,7 +20,7 @@ final class ShelfSection {
         } else {
             page.open("ul", "class", "shelf");
             for (int i = 0; i < batches.size(); i++) {
-                crate(page, batches.get(i), "glass-" + i);
+                crate(page, batches.get(i), "glass-" + i, words);
             }
             page.close("ul");
         }
@@ -28,15 +30,20 @@ final class ShelfSection {
         page.close("section");
     }
 
-    private static void crate(Markup page, BatchOutlook batch, String key) {
-        page.open("li", "class", "crate").svg(batch.bottlesLeft() > 0 ? BottleRow.svg(batch, key) : "");
+    private static void crate(Markup page, BatchOutlook batch, String key, PageWords words) {
+        page.open("li", "class", "crate");
+        if (batch.bottlesLeft() > 0) {
+            BottleRow.write(page, batch, key);
+        }
         page.open("div", "class", "face").open("h3").open("a", "href", "#batch-" + batch.id());
         page.name(batch.batch().name()).close("a").close("h3");
-        page.open("p", "class", "row").alert(batch.alert());
+        AlertMark.write(page.open("p", "class", "row"), batch.alert());
         page.element("span", batch.stage().label(), "class", "stage");
         String left = batch.isCapped() ? batch.bottlesLeft() + " left" : "not capped";
         page.element("strong", left).close("p");
-        page.element("p", batch.headline(), "class", "headline").close("div").close("li");
+        page.element("p", new Headlines(words.words()).of(batch), "class", "headline")
+                .close("div")
+                .close("li");
     }
 
     private static void places(Markup page, List<PlaceOutlook> places, PageWords words) {

@@ -2,6 +2,7 @@ package undercroft.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
@@ -52,7 +53,7 @@ final class SpellsSection {
                 .name(impact.batchName())
                 .close("a");
         if (warm) {
-            page.text(" ").alert(impact.alert());
+            AlertMark.write(page.text(" "), impact.alert());
         }
         page.close("p").element("p", impact.verdict());
         page.element("p", figures(impact, words), "class", "faint").close("li");

@@ -1,7 +1,9 @@
 package undercroft.report;
 
+import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.task.Task;
+import undercroft.wording.TaskWords;
 
 /** What the shelf wants from a person, most urgent first. */
 final class TasksSection {
@@ -13,15 +15,16 @@ final class TasksSection {
             page.element("p", "Nothing just now.", "class", "quiet");
         } else {
             page.open("ol", "class", "tasks");
+            TaskWords said = new TaskWords(outlook, words.words());
             for (Task task : outlook.tasks()) {
-                page.open("li", "class", Markup.cssName(task.alert())).alert(task.alert());
+                AlertMark.write(page.open("li", "class", AlertMark.cssName(task.alert())), task.alert());
                 page.open("div").open("p", "class", "what");
                 page.open("a", "href", "#batch-" + task.batchId())
-                        .text(task.what())
+                        .text(said.what(task))
                         .close("a")
                         .close("p");
                 page.open("p", "class", "faint")
-                        .text(words.when(task.when()) + " · " + task.why())
+                        .text(words.when(task.when()) + " · " + said.why(task))
                         .close("p");
                 page.close("div").close("li");
             }

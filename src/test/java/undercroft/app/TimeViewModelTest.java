@@ -48,14 +48,14 @@ class TimeViewModelTest {
     @Test
     void theFirstDayIsThatOfTheFirstCapping() {
         assertEquals(-200, time.firstDayProperty().get());
-        workspace.change("emptied", cellar -> cellar.withBatches(List.of()));
+        workspace.change("emptied", cellar -> cellar.withServings(List.of()).withBatches(List.of()));
         assertEquals(-30, time.firstDayProperty().get());
     }
 
     @Test
     void aDayFromBeforeAllBatchesIsLeftWithThem() {
         time.dayProperty().set(-150);
-        workspace.change("emptied", cellar -> cellar.withBatches(List.of()));
+        workspace.change("emptied", cellar -> cellar.withServings(List.of()).withBatches(List.of()));
         assertEquals(-30, time.dayProperty().get());
     }
 

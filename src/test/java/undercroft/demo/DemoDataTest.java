@@ -17,6 +17,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.Stage;
 import undercroft.outlook.spell.SpellImpact;
@@ -125,6 +126,6 @@ final class DemoDataTest {
     }
 
     private static Alert pressureAlert(String id) {
-        return batch(id).tightestLot().pressure().alert();
+        return batch(id).verdict().alert(Cause.Topic.PRESSURE);
     }
 }

@@ -131,7 +131,7 @@ class WhatIfTest {
         Cellar cellar = cellar(120, "room");
         double usual = peak(supposed(cellar));
         double warmer = peak(supposed(cellar, new Supposition.Warmer("room", kelvin, day(60), days)));
-        // The uptake is followed in steps, which leaves a rounding far below what any gauge shows.
-        assertTrue(warmer >= usual - 1e-4, warmer + " after " + usual);
+        // The uptake is followed in steps, and a settled lot's spread is read from a table: below what any gauge shows.
+        assertTrue(warmer >= usual - 0.01, warmer + " after " + usual);
     }
 }

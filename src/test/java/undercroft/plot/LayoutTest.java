@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import undercroft.plot.mark.Dash;
 import undercroft.plot.mark.Frame;
 import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.Picture;
 import undercroft.plot.mark.Points;
 import undercroft.plot.mark.Role;
 import undercroft.plot.mark.TextMeasure;

@@ -72,17 +72,6 @@ final class SeriesCsvTest {
         assertFalse(SeriesCsv.of(Shelves.DEMO.batch("millrace-saison")).contains("NaN"));
     }
 
-    /** RFC 4180, section 2, rules 5 to 7; lines end in CR LF (rule 1). */
-    @Test
-    void awkwardFieldsAreQuotedAndReadBack() {
-        for (String text : List.of("plain", "a,b", "say \"so\"", "two\nlines", "two\r\nlines", "é 🍺")) {
-            List<NamedCsvRecord> read = lines("head,other\r\n" + SeriesCsv.field(text) + ",1\r\n");
-            assertEquals(text, read.get(0).getField("head"));
-        }
-        assertEquals("\"say \"\"so\"\"\"", SeriesCsv.field("say \"so\""));
-        assertTrue(SeriesCsv.of(capped().get(0)).endsWith("\r\n"));
-    }
-
     private static List<BatchOutlook> capped() {
         return Shelves.DEMO.batches().stream().filter(BatchOutlook::isCapped).toList();
     }

@@ -18,7 +18,10 @@ import org.w3c.dom.Element;
 import undercroft.demo.DemoShelf;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.wording.Headlines;
+import undercroft.wording.TaskWords;
 
 final class ShelfPageTest {
     private static final Pattern NO_NUMBER = Pattern.compile("NaN|Infinity|-0\\b(?!\\.)|null");
@@ -92,15 +95,15 @@ final class ShelfPageTest {
                     .orElseThrow();
             String text = Pages.plain(article);
             assertTrue(text.contains(batch.batch().name()));
-            assertTrue(text.contains(batch.headline()), text);
+            assertTrue(text.contains(new Headlines(Wording.of(Shelves.DEMO)).of(batch)), text);
             assertTrue(text.contains(batch.alert().label()));
             assertEquals(
                     batch.isCapped(), article.getElementsByTagName("figure").getLength() > 0);
         }
         Shelves.DEMO
                 .tasks()
-                .forEach(task ->
-                        assertTrue(Pages.plain(page.getDocumentElement()).contains(task.why())));
+                .forEach(task -> assertTrue(Pages.plain(page.getDocumentElement())
+                        .contains(new TaskWords(Shelves.DEMO, Wording.of(Shelves.DEMO)).why(task))));
     }
 
     @Test

@@ -14,21 +14,21 @@ import undercroft.outlook.Outlooks;
 import undercroft.quantity.UnitSystem;
 
 /** Shelves at the edge of what can be reported, made from the demo cellar. Each is reckoned once. */
-final class Shelves {
-    static final CellarOutlook DEMO = DemoShelf.outlook();
-    static final CellarOutlook EMPTY = at(Cellar.empty("New", ZoneId.of("Europe/Vienna")));
-    static final CellarOutlook ONLY_PLANNED = at(of("lantern-stout"));
-    static final CellarOutlook NO_TEMPERATURES = at(of("lock-gate-bitter", "bramble-wheat"));
-    static final CellarOutlook NEVER_READY = at(frozen(of("thornfield-mild")));
-    static final CellarOutlook US = at(of("millrace-saison").withSettings(new Settings(UnitSystem.US, 0)));
+public final class Shelves {
+    public static final CellarOutlook DEMO = DemoShelf.outlook();
+    public static final CellarOutlook EMPTY = at(Cellar.empty("New", ZoneId.of("Europe/Vienna")));
+    public static final CellarOutlook ONLY_PLANNED = at(of("lantern-stout"));
+    public static final CellarOutlook NO_TEMPERATURES = at(of("lock-gate-bitter", "bramble-wheat"));
+    public static final CellarOutlook NEVER_READY = at(frozen(of("thornfield-mild")));
+    public static final CellarOutlook US = at(of("millrace-saison").withSettings(new Settings(UnitSystem.US, 0)));
 
-    static final String HOSTILE_NAME =
+    public static final String HOSTILE_NAME =
             "<script>alert('x')</script> & \"Ü\" 🍺 \u202Eshalom \u05E9\u05DC\u05D5\u05DD]]>";
-    static final CellarOutlook HOSTILE = at(hostile());
+    public static final CellarOutlook HOSTILE = at(hostile());
 
     private Shelves() {}
 
-    static List<CellarOutlook> all() {
+    public static List<CellarOutlook> all() {
         return List.of(DEMO, EMPTY, ONLY_PLANNED, NO_TEMPERATURES, NEVER_READY, US, HOSTILE);
     }
 

@@ -191,7 +191,7 @@ class MainWindowUiTest {
 
     @Test
     void aTaskTurnsToItsBatch(FxRobot robot) {
-        robot.clickOn("Take Fenland Wheat away from the window");
+        robot.clickOn("Cover Fenland Wheat from light");
         assertEquals("Fenland Wheat", text("batch-title"));
     }
 
@@ -224,7 +224,8 @@ class MainWindowUiTest {
     void theFigureTellsWhereItComesFrom(FxRobot robot) {
         onWindowThread(find("figure-carbonation", Button.class)::fire);
         assertEquals(1, robot.lookup("#why").queryAll().size());
-        assertTrue(robot.lookup("Weiss 1974 for the gas in water, with a factor for beer")
+        assertTrue(robot.lookup(
+                        "Weiss 1974, Mar. Chem. 2:203 (solubility); Rosso et al. 1993, J. Theor. Biol. 162:447 (temperature); sugar stoichiometry")
                 .tryQuery()
                 .isPresent());
     }
@@ -249,7 +250,9 @@ class MainWindowUiTest {
 
     @Test
     void anEmptyCellarSaysWhatToDoFirst(FxRobot robot) {
-        onWindowThread(() -> sample.context.workspace().change("emptied", cellar -> cellar.withBatches(List.of())));
+        onWindowThread(() -> sample.context
+                .workspace()
+                .change("emptied", cellar -> cellar.withServings(List.of()).withBatches(List.of())));
         assertNotNull(window.scene().lookup("#empty-shelf"));
         robot.clickOn("Add a batch");
         assertEquals(List.of("add batch"), sample.editors.asked);
@@ -261,7 +264,7 @@ class MainWindowUiTest {
         assertEquals("6 bottles of Quarry Porter", text("pour-title"));
         assertTrue(text("pour-how").contains("leave the last 10 to 20 mL"));
         onWindowThread(() -> find("pour-add", Button.class).fire());
-        onWindowThread(() -> find("plan-quarry", Button.class).fire());
-        assertEquals(List.of("add pour of any batch", "add pour quarry"), sample.editors.asked);
+        onWindowThread(() -> find("plan-heron", Button.class).fire());
+        assertEquals(List.of("add pour of any batch", "add pour heron"), sample.editors.asked);
     }
 }

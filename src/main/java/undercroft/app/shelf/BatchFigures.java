@@ -2,21 +2,22 @@ package undercroft.app.shelf;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import undercroft.outlook.Wording;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.CarbonationOutlook;
+import undercroft.outlook.lot.Cause;
+import undercroft.outlook.lot.FigureKind;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.PressureOutlook;
-import undercroft.outlook.lot.Why;
 import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
 import undercroft.wording.Texts;
+import undercroft.wording.Whys;
 
 /** The key figures of a lot. */
-record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
+record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words, Whys whys) {
     /** From here on a place to store bottles in is not meant any more, °C. */
     private static final double HOTTER_THAN_ANY_ROOM_CELSIUS = 60;
 
@@ -32,13 +33,15 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
         String detail = done
                 ? Texts.of("batch.figure.carbonation-done", range)
                 : Texts.of("batch.figure.carbonation-coming", range, Wording.number(end, 1));
-        return figure("carbonation", words.volumes(carbonation.atPresent().median()), detail, Alert.CLEAR);
+        return figure(
+                FigureKind.CARBONATION, words.volumes(carbonation.atPresent().median()), detail, Alert.CLEAR);
     }
 
     private BatchPage.Figure pressure() {
         PressureOutlook pressure = lot.pressure();
         String detail = Texts.of("batch.figure.pressure-limit", words.bar(pressure.workingPressureBar()));
-        return figure("pressure", words.bar(pressure.atPresent().median()), detail, pressure.alert());
+        return figure(
+                FigureKind.PRESSURE, words.bar(pressure.atPresent().median()), detail, alert(Cause.Topic.PRESSURE));
     }
 
     private BatchPage.Figure heatLimit() {
@@ -54,12 +57,12 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
                     Wording.number(Math.floor(inUnits(celsius)), 0));
         }
         return figure(
-                "heat-limit",
+                FigureKind.HEAT_LIMIT,
                 value,
                 Texts.of(
                         "batch.figure.heat-limit-bottle",
                         lot.pressure().bottle().label()),
-                lot.pressure().alert());
+                alert(Cause.Topic.PRESSURE));
     }
 
     private double inUnits(double celsius) {
@@ -68,10 +71,10 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
 
     private BatchPage.Figure light() {
         return figure(
-                "light",
+                FigureKind.LIGHT,
                 lot.light().words(),
                 Texts.of("batch.figure.light-glass", lot.lot().colour().label()),
-                lot.light().alert());
+                alert(Cause.Topic.LIGHT));
     }
 
     private BatchPage.Figure bestBefore() {
@@ -81,22 +84,16 @@ record BatchFigures(BatchOutlook batch, LotOutlook lot, Wording words) {
                 "batch.figure.days-used",
                 Wording.number(ageing.daysUsed().median(), 0),
                 Wording.number(ageing.budgetDays().median(), 0));
-        return figure("best-before", value, detail, Alert.CLEAR);
+        return figure(FigureKind.BEST_BEFORE, value, detail, Alert.CLEAR);
     }
 
-    private BatchPage.Figure figure(String id, String value, String detail, Alert alert) {
+    private Alert alert(Cause.Topic topic) {
+        return lot.verdict().alert(topic);
+    }
+
+    private BatchPage.Figure figure(FigureKind kind, String value, String detail, Alert alert) {
+        String id = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
         String label = Texts.of("batch.figure." + id);
-        return new BatchPage.Figure(id, label, value, detail, alert, why(Texts.of("batch.why." + id)));
-    }
-
-    /** The grounds whose number begins with, or failing that mentions, the subject of the figure. */
-    private Optional<Why> why(String subject) {
-        String sought = subject.toLowerCase(Locale.ROOT);
-        return batch.whys().stream()
-                .filter(why -> why.number().toLowerCase(Locale.ROOT).startsWith(sought))
-                .findFirst()
-                .or(() -> batch.whys().stream()
-                        .filter(why -> why.number().toLowerCase(Locale.ROOT).contains(sought))
-                        .findFirst());
+        return new BatchPage.Figure(id, label, value, detail, alert, whys.of(batch, lot, kind));
     }
 }

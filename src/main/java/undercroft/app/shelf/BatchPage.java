@@ -8,7 +8,7 @@ import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.StockOutlook;
-import undercroft.outlook.lot.Why;
+import undercroft.wording.Why;
 
 /**
  * What the page of a batch says in words.
@@ -40,8 +40,8 @@ public record BatchPage(
         moves = List.copyOf(moves);
     }
 
-    /** A key figure with what stands above and below it, and where it comes from when that is known. */
-    public record Figure(String id, String label, String value, String detail, Alert alert, Optional<Why> why) {}
+    /** A key figure with what stands above and below it, and where it comes from. */
+    public record Figure(String id, String label, String value, String detail, Alert alert, Why why) {}
 
     /** A lot as a person tells it from the others. */
     public record LotChoice(String lotId, String label, boolean chosen) {}

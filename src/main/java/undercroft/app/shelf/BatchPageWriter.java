@@ -12,8 +12,11 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
+import undercroft.wording.Headlines;
 import undercroft.wording.Texts;
+import undercroft.wording.Whys;
 
 /** Writes the page of a batch. */
 record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
@@ -32,8 +35,9 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
                 batch,
                 lot,
                 batch.batch().name(),
-                batch.headline(),
-                lot.map(each -> new BatchFigures(batch, each, words).all()).orElse(List.of()),
+                new Headlines(words).of(batch),
+                lot.map(each -> new BatchFigures(batch, each, words, new Whys(outlook, words)).all())
+                        .orElse(List.of()),
                 lot.map(this::cautions).orElse(List.of()),
                 choices(lot),
                 readings(),
@@ -44,7 +48,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
     }
 
     private List<String> cautions(LotOutlook lot) {
-        Alert alert = lot.pressure().alert();
+        Alert alert = lot.verdict().alert(Cause.Topic.PRESSURE);
         if (alert == Alert.CLEAR || lot.left() == 0) {
             return List.of();
         }

@@ -34,10 +34,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
 
     ShelfPlan.Crate crate(Place place, List<LotOutlook> lots) {
         LotOutlook main = lots.get(0);
-        Alert alert = lots.stream().map(LotOutlook::alert).reduce(Alert.CLEAR, Alert::or);
-        if (lots.size() == batch.lots().size()) {
-            alert = alert.or(batch.alert());
-        }
+        Alert alert = lots.stream().map(lot -> lot.verdict().alert()).reduce(Alert.CLEAR, Alert::or);
         int left = lots.stream().mapToInt(LotOutlook::left).sum();
         long age = batch.batch()
                 .cappedAt()

@@ -17,6 +17,7 @@ import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.task.Task;
 import undercroft.session.Workspace;
+import undercroft.wording.TaskWords;
 import undercroft.wording.Texts;
 
 /** The short list of what to do, most urgent first, without what was put away. */
@@ -94,6 +95,7 @@ public final class ToDoViewModel {
             return;
         }
         Wording words = Wording.of(shown);
+        TaskWords said = new TaskWords(shown, words);
         putAway.set((int) shown.cellar().taskNotes().stream()
                 .filter(note -> note.holdsAt(shown.at()))
                 .count());
@@ -104,8 +106,8 @@ public final class ToDoViewModel {
                         .thenComparing(Task::when))
                 .map(task -> new Line(
                         task.alert(),
-                        task.what(),
-                        task.why(),
+                        said.what(task),
+                        said.why(task),
                         task.when().isAfter(shown.at()) ? words.when(task.when()) : "",
                         task.batchId(),
                         task))

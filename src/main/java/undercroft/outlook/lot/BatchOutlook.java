@@ -3,29 +3,17 @@ package undercroft.outlook.lot;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import undercroft.calc.conditioning.ReadingsVerdict.Agreement;
 import undercroft.cellar.Batch;
 import undercroft.quantity.InvalidInput;
 
 /**
- * A batch at an instant.
+ * A batch at an instant: its lots, and which of them speaks for it.
  *
- * @param headline one sentence a person would say
- * @param readings whether its readings fit what is computed
- * @param lots one for each lot with bottles; empty while the batch is planned, and never empty once it is capped
+ * @param lots one for each lot; empty while the batch is planned, and never empty once it is capped
  */
-public record BatchOutlook(
-        Batch batch,
-        Stage stage,
-        Alert alert,
-        String headline,
-        int bottlesLeft,
-        List<LotOutlook> lots,
-        Agreement readings,
-        List<Why> whys) {
+public record BatchOutlook(Batch batch, List<LotOutlook> lots) {
     public BatchOutlook {
         lots = List.copyOf(lots);
-        whys = List.copyOf(whys);
     }
 
     public String id() {
@@ -37,6 +25,50 @@ public record BatchOutlook(
         return !lots.isEmpty();
     }
 
+    public int bottlesLeft() {
+        return lots.stream().mapToInt(LotOutlook::left).sum();
+    }
+
+    public Stage stage() {
+        if (!isCapped()) {
+            return Stage.FILLING;
+        }
+        return bottlesLeft() == 0 ? Stage.EMPTY : mainLot().stage();
+    }
+
+    /** All that is to be said of its lots; as grave as the gravest of them. */
+    public Verdict verdict() {
+        return Verdict.ofAll(lots);
+    }
+
+    public Alert alert() {
+        return verdict().alert();
+    }
+
+    /**
+     * One of its lots.
+     *
+     * @throws InvalidInput when it has none with that id
+     */
+    public LotOutlook lot(String lotId) {
+        batch.lot(lotId);
+        return lots.stream()
+                .filter(lot -> lot.id().equals(lotId))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInput("batch " + id(), "is not capped yet; finish bottling day first"));
+    }
+
+    /** The lot whose figure stands for the batch. */
+    public LotOutlook lotFor(FigureKind figure) {
+        return switch (figure) {
+            case CARBONATION, READY -> mainLot();
+            case PRESSURE -> limitingLot();
+            case HEAT_LIMIT -> heatLimitLot();
+            case LIGHT -> brightestLot();
+            case BEST_BEFORE -> oldestLot();
+        };
+    }
+
     /** The lot with most bottles left: stands for the batch where one figure is shown. */
     public LotOutlook mainLot() {
         return lots.stream()
@@ -44,9 +76,14 @@ public record BatchOutlook(
                 .orElseThrow(() -> new InvalidInput("batch " + id(), "is not capped yet; finish bottling day first"));
     }
 
-    /** The lot whose pressure is nearest to, or furthest beyond, its limit. */
-    public LotOutlook tightestLot() {
+    /** The lot whose pressure comes nearest to its working pressure, or goes furthest beyond it, in the weeks ahead. */
+    public LotOutlook limitingLot() {
         return worst(lot -> lot.pressure().peakAhead().high() / lot.pressure().workingPressureBar());
+    }
+
+    /** The lot that stands the least heat: its heat limit is the batch's. */
+    public LotOutlook heatLimitLot() {
+        return worst(lot -> -lot.pressure().heatLimitCelsius());
     }
 
     /** The lot that has had most light. */
@@ -59,6 +96,7 @@ public record BatchOutlook(
         return worst(lot -> lot.ageing().daysUsed().median());
     }
 
+    /** Of the lots with bottles left; of all where none has any. */
     private LotOutlook worst(ToDoubleFunction<LotOutlook> measure) {
         List<LotOutlook> withBottles =
                 lots.stream().filter(lot -> lot.left() > 0).toList();

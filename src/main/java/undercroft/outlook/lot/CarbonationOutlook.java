@@ -6,9 +6,11 @@ import undercroft.series.Band;
 /**
  * Carbon dioxide in the bottles, volumes.
  *
+ * @param residual what the beer held before priming
  * @param atPresent now
  * @param atEnd when everything fermentable is gone
  * @param fractionDone share of the coming carbonation that has formed, 0 to 1
  * @param trajectory from capping to the horizon
  */
-public record CarbonationOutlook(Interval atPresent, Interval atEnd, Interval fractionDone, Band trajectory) {}
+public record CarbonationOutlook(
+        Interval residual, Interval atPresent, Interval atEnd, Interval fractionDone, Band trajectory) {}

@@ -54,8 +54,7 @@ final class LightCalculator {
         LightExposure nextDay = LightExposure.none(wall, sensitivity)
                 .plus(stretch(cellar.place(present.placeId()).light(), present.cover(), now, now + DAY, cellar.zone()));
         double perDay = nextDay.bestDose();
-        Alert alert = lot.leftAt(at) == 0 ? Alert.CLEAR : Alerts.ofLight(exposure.bestDose(), perDay);
-        return new LightOutlook(exposure.dose(), perDay, alert, words(exposure, perDay), trajectory.build());
+        return new LightOutlook(exposure.dose(), perDay, words(exposure, perDay), trajectory.build());
     }
 
     private static LightStay stretch(LightSetting light, Cover cover, long from, long until, ZoneId zone) {

@@ -10,4 +10,4 @@ import undercroft.series.TimeSeries;
  * @param perDay dose a day where they stand now (median)
  * @param trajectory the dose adding up, a point a day (median)
  */
-public record LightOutlook(Interval dose, double perDay, Alert alert, String words, TimeSeries trajectory) {}
+public record LightOutlook(Interval dose, double perDay, String words, TimeSeries trajectory) {}

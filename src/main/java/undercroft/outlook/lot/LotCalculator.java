@@ -58,12 +58,14 @@ final class LotCalculator {
         return type.asUsed(lot.colour(), lot.fillMillilitres(), lot.scuffed());
     }
 
-    LotOutlook outlook(BatchChemistry chemistry, ConditioningEnsemble ensemble, ClosedBottle bottle) {
+    LotOutlook outlook(
+            BatchChemistry chemistry, ConditioningEnsemble ensemble, ClosedBottle bottle, Evidence evidence) {
         long capped = batch.cappedAt().orElseThrow().getEpochSecond();
         Track bottles = climate.bottles();
         TimeGrid moments = TimeGrid.of(capped, at.getEpochSecond(), bottles.timeAt(bottles.size() - 1));
         ConditioningRun run = ensemble.run(bottles, capped, moments.instants());
         CarbonationOutlook carbonation = new CarbonationOutlook(
+                chemistry.refermentation().residualGramsPerLitre().times(1 / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME),
                 run.carbonationVolumesAt(moments.present()),
                 run.finalCarbonationVolumes(),
                 run.fractionDoneAt(moments.present()),
@@ -91,6 +93,7 @@ final class LotCalculator {
                 temperature(capped, moments),
                 readyOutlook,
                 progress(bottles, capped, carbonation),
+                evidence,
                 new SpellExposures(lot, bottles, places, at)
                         .of(new SpellExposures.Pressures(
                                 forecast,
@@ -142,13 +145,6 @@ final class LotCalculator {
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
         Interval peakAhead = peak(trajectory, present, Math.max(present + 1, aheadUntil));
         Interval memory = PressureForecast.memory(trajectory, present + 1);
-        Alert alert = Alerts.ofPressure(
-                strongestNow,
-                peakAhead,
-                type.isGlass() && memory.high() > limits.minuteStrengthBar(),
-                heatCelsius,
-                limits,
-                left > 0);
         return new PressureOutlook(
                 forecast.at(present, now, spread),
                 peak(trajectory, 0, present + 1),
@@ -159,7 +155,6 @@ final class LotCalculator {
                 limits.cautionBar(),
                 heatCelsius,
                 type,
-                alert,
                 trajectory);
     }
 

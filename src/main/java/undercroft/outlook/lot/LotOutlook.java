@@ -7,7 +7,8 @@ import undercroft.cellar.Place;
 /**
  * Everything known of a capped lot at an instant, and what is to be expected.
  *
- * @param strains what the spells of its places did to its bottles, by places in order of stay, then by time
+ * @param evidence what was seen of its batch
+ * @param exposures what the spells of its places did to its bottles, by places in order of stay, then by time
  */
 public record LotOutlook(
         Lot lot,
@@ -20,27 +21,13 @@ public record LotOutlook(
         TemperatureOutlook temperature,
         ReadyOutlook ready,
         Progress progress,
-        List<SpellExposure> strains) {
+        Evidence evidence,
+        List<SpellExposure> exposures) {
     /** From this share of the sugar on a beer counts as carbonated. */
     static final double CARBONATED = 0.95;
 
     public LotOutlook {
-        strains = List.copyOf(strains);
-    }
-
-    /** A lot that no spell touched. */
-    public LotOutlook(
-            Lot lot,
-            int left,
-            Place place,
-            CarbonationOutlook carbonation,
-            PressureOutlook pressure,
-            LightOutlook light,
-            AgeingOutlook ageing,
-            TemperatureOutlook temperature,
-            ReadyOutlook ready,
-            Progress progress) {
-        this(lot, left, place, carbonation, pressure, light, ageing, temperature, ready, progress, List.of());
+        exposures = List.copyOf(exposures);
     }
 
     /** How the yeast is doing where the lot stands. */
@@ -66,7 +53,12 @@ public record LotOutlook(
         return ageing.daysUsed().median() > ageing.budgetDays().median() ? Stage.PAST_BEST_BEFORE : Stage.READY;
     }
 
-    public Alert alert() {
-        return pressure.alert().or(light.alert());
+    public String id() {
+        return lot.id();
+    }
+
+    /** What is to be said of it, and how loudly. */
+    public Verdict verdict() {
+        return LotVerdict.of(this);
     }
 }

@@ -29,7 +29,6 @@ public record PressureOutlook(
         double cautionBar,
         double heatLimitCelsius,
         BottleType bottle,
-        Alert alert,
         Band trajectory) {
     /** Whether the glass may have borne all that its class stands in a 60-second test. */
     public boolean isWorn() {

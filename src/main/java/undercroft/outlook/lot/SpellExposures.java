@@ -33,7 +33,7 @@ record SpellExposures(Lot lot, Track bottles, Map<String, PlaceClimate> places, 
             Interval carbonationVolumes) {}
 
     List<SpellExposure> of(Pressures pressures) {
-        List<SpellExposure> strains = new ArrayList<>();
+        List<SpellExposure> exposures = new ArrayList<>();
         for (int s = 0; s < lot.stays().size(); s++) {
             Stay stay = lot.stays().get(s);
             long begins = stay.from().getEpochSecond();
@@ -46,14 +46,14 @@ record SpellExposures(Lot lot, Track bottles, Map<String, PlaceClimate> places, 
                 long until = Math.min(
                         Math.min(ends, at.getEpochSecond()), spell.span().untilExclusive());
                 if (from < until && lot.leftAt(Instant.ofEpochSecond(from)) > 0) {
-                    strains.add(strain(place, spell, new Span(from, until), pressures));
+                    exposures.add(exposure(place, spell, new Span(from, until), pressures));
                 }
             }
         }
-        return List.copyOf(strains);
+        return List.copyOf(exposures);
     }
 
-    private SpellExposure strain(PlaceClimate place, Spell spell, Span stay, Pressures pressures) {
+    private SpellExposure exposure(PlaceClimate place, Spell spell, Span stay, Pressures pressures) {
         Band trajectory = pressures.trajectory();
         int first = Math.max(0, trajectory.indexAtOrBefore(stay.fromInclusive()));
         int last = first;

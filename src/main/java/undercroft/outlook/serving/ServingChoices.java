@@ -12,6 +12,7 @@ import undercroft.cellar.Serving;
 import undercroft.outlook.Wording;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.PressureOutlook;
 import undercroft.outlook.spell.SpellImpact;
@@ -96,8 +97,7 @@ public final class ServingChoices {
             reasons.add("only " + Wording.bottles(free) + (promised > 0 ? " free" : ""));
         }
         double share = Math.min(1, (double) free / bottles);
-        boolean heldBack = batch.tightestLot().pressure().strongestBottle().high()
-                > batch.tightestLot().pressure().workingPressureBar();
+        boolean heldBack = batch.verdict().has(Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE);
         if (heldBack) {
             reasons.add("may be over what its bottles bear: cool it in its closed box first");
         }
@@ -113,7 +113,7 @@ public final class ServingChoices {
             haste += STRUCK;
             reasons.add("light has got at it (" + brightest.light().words() + "), it gets no better");
         }
-        PressureOutlook pressure = batch.tightestLot().pressure();
+        PressureOutlook pressure = batch.limitingLot().pressure();
         if (pressure.peakAhead().high() > NEAR * pressure.workingPressureBar()) {
             haste += NEAR_LIMIT;
             reasons.add("near its limit: may reach "

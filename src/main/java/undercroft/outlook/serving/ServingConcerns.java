@@ -13,6 +13,7 @@ import undercroft.cellar.Serving;
 import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 
 /** What stands in the way of a pour, each in a sentence with what to do. */
@@ -30,7 +31,7 @@ record ServingConcerns(
 
     List<Concern> all(Optional<Instant> chillFrom, double probability) {
         List<Concern> concerns = new ArrayList<>();
-        if (lot.pressure().alert() == Alert.ACT) {
+        if (lot.verdict().alert(Cause.Topic.PRESSURE) == Alert.ACT) {
             concerns.add(new Concern(
                     Concern.Kind.PRESSURE,
                     Alert.ACT,

@@ -60,9 +60,9 @@ public final class SpellReviews {
         for (BatchOutlook batch : batches) {
             SpellImpact worst = null;
             for (LotOutlook lot : batch.lots()) {
-                Optional<SpellExposure> strain = strain(lot, place, spell);
-                if (strain.isPresent() && concerns(batch, lot, spell)) {
-                    SpellImpact impact = impact(batch, lot, place, spell, strain.get());
+                Optional<SpellExposure> exposure = exposure(lot, place, spell);
+                if (exposure.isPresent() && concerns(batch, lot, spell)) {
+                    SpellImpact impact = impact(batch, lot, place, spell, exposure.get());
                     if (worst == null || isWorse(impact, worst)) {
                         worst = impact;
                     }
@@ -85,11 +85,12 @@ public final class SpellReviews {
                         && one.peakBarGauge().high() > other.peakBarGauge().high());
     }
 
-    private static Optional<SpellExposure> strain(LotOutlook lot, PlaceClimate place, Spell spell) {
-        return lot.strains().stream()
-                .filter(strain -> strain.placeId().equals(place.place().id())
-                        && strain.spell().equals(spell.span()))
-                .max(Comparator.comparingDouble(strain -> strain.peakBarGauge().high()));
+    private static Optional<SpellExposure> exposure(LotOutlook lot, PlaceClimate place, Spell spell) {
+        return lot.exposures().stream()
+                .filter(exposure -> exposure.placeId().equals(place.place().id())
+                        && exposure.spell().equals(spell.span()))
+                .max(Comparator.comparingDouble(
+                        exposure -> exposure.peakBarGauge().high()));
     }
 
     /** Cool weather is nobody's business but that of yeast still at work, and a yeast's limit only that of its own beer. */
@@ -114,9 +115,9 @@ public final class SpellReviews {
     }
 
     private SpellImpact impact(
-            BatchOutlook batch, LotOutlook lot, PlaceClimate place, Spell spell, SpellExposure strain) {
-        long from = strain.stay().fromInclusive();
-        long until = strain.stay().untilExclusive();
+            BatchOutlook batch, LotOutlook lot, PlaceClimate place, Spell spell, SpellExposure exposure) {
+        long from = exposure.stay().fromInclusive();
+        long until = exposure.stay().untilExclusive();
         Track bottles = place.bottles();
         double shelf = ShelfLife.spellCost(
                         bottles,
@@ -127,18 +128,18 @@ public final class SpellReviews {
                 .median();
         double gained =
                 conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
-        SpellVerdicts.Verdict verdict = verdicts.of(spell, lot, strain, shelf);
+        SpellVerdicts.Verdict verdict = verdicts.of(spell, lot, exposure, shelf);
         return new SpellImpact(
                 batch.id(),
                 batch.batch().name(),
                 lot.lot().id(),
                 Instant.ofEpochSecond(from),
                 Instant.ofEpochSecond(until),
-                strain.peakBarGauge(),
-                strain.hoursOverLimit(),
-                strain.memoryBeforeBar(),
-                strain.memoryAfterBar(),
-                strain.mayHaveBeenFull(),
+                exposure.peakBarGauge(),
+                exposure.hoursOverLimit(),
+                exposure.memoryBeforeBar(),
+                exposure.memoryAfterBar(),
+                exposure.mayHaveBeenFull(),
                 shelf,
                 gained,
                 verdict.alert(),

@@ -4,6 +4,7 @@ import java.time.Instant;
 import undercroft.calc.spell.Spell;
 import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.SpellExposure;
 import undercroft.quantity.Interval;
@@ -13,11 +14,11 @@ record SpellVerdicts(Instant at, Wording words) {
     /** A verdict with how much it wants attention. */
     record Verdict(Alert alert, SpellReview.Advice advice, String words) {}
 
-    Verdict of(Spell spell, LotOutlook lot, SpellExposure strain, double shelfDays) {
+    Verdict of(Spell spell, LotOutlook lot, SpellExposure exposure, double shelfDays) {
         if (lot.left() == 0) {
             return new Verdict(Alert.CLEAR, SpellReview.Advice.GONE, "All gone since.");
         }
-        Verdict bare = spell.kind() == Spell.Kind.COLD ? cold(spell) : warm(spell, lot, strain, shelfDays);
+        Verdict bare = spell.kind() == Spell.Kind.COLD ? cold(spell) : warm(spell, lot, exposure, shelfDays);
         return spell.certain()
                 ? bare
                 : new Verdict(
@@ -37,17 +38,17 @@ record SpellVerdicts(Instant at, Wording words) {
                         Alert.CLEAR, SpellReview.Advice.AS_USUAL, "Cold only: a pause for the yeast, nothing lost.");
     }
 
-    private Verdict warm(Spell spell, LotOutlook lot, SpellExposure strain, double shelfDays) {
-        Interval peak = strain.peakBarGauge();
+    private Verdict warm(Spell spell, LotOutlook lot, SpellExposure exposure, double shelfDays) {
+        Interval peak = exposure.peakBarGauge();
         String upTo = "(up to " + words.bar(peak.high()) + ")";
         String cost = " Cost " + Wording.number(Math.max(0, shelfDays), 0) + " keeping days.";
-        String full = strain.mayHaveBeenFull() ? " The beer may have filled the bottle to the cap." : "";
-        if (strain.hoursOverLimit() > 0 || strain.mayHaveBeenFull()) {
-            String over = strain.hoursOverLimit() > 0
-                    ? "May have been over its limit for " + hours(strain.hoursOverLimit()) + " " + upTo + "."
+        String full = exposure.mayHaveBeenFull() ? " The beer may have filled the bottle to the cap." : "";
+        if (exposure.hoursOverLimit() > 0 || exposure.mayHaveBeenFull()) {
+            String over = exposure.hoursOverLimit() > 0
+                    ? "May have been over its limit for " + hours(exposure.hoursOverLimit()) + " " + upTo + "."
                     : "Near its limit " + upTo + ".";
             boolean still = at.getEpochSecond() < spell.span().untilExclusive()
-                    || lot.pressure().alert() == Alert.ACT;
+                    || lot.verdict().alert(Cause.Topic.PRESSURE) == Alert.ACT;
             return still
                     ? new Verdict(
                             Alert.ACT,

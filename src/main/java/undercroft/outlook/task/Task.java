@@ -5,18 +5,23 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.Cause;
 
 /**
  * Something the shelf wants from a person.
  *
- * @param part the lot or the pour it is about, where it is not the whole batch
+ * @param part the lot, the serving or the day of the burst it is about; empty where it is the whole batch
+ * @param since the day it goes back to: of a burst, of the last reading or the last bottle
+ * @param cause the finding it follows from; none for a reminder, which has no alert of its own to give
  */
-public record Task(Kind kind, Alert alert, Instant when, String batchId, String part, String what, String why) {
-    /** About a whole batch. */
-    public Task(Kind kind, Alert alert, Instant when, String batchId, String what, String why) {
-        this(kind, alert, when, batchId, "", what, why);
-    }
-
+public record Task(
+        Kind kind,
+        Alert alert,
+        Instant when,
+        String batchId,
+        String part,
+        Optional<Instant> since,
+        Optional<Cause> cause) {
     /**
      * Names the task, the same each time the shelf is looked at. One that has come to {@link Alert#ACT} is another than it
      * was before, so that what was put away comes back when it gets serious.

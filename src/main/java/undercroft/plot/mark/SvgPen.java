@@ -1,6 +1,8 @@
 package undercroft.plot.mark;
 
-import undercroft.plot.Picture;
+import java.util.ArrayList;
+import java.util.List;
+import undercroft.markup.Markup;
 
 /**
  * Writes a picture as one {@code <svg>} element to be put into a page. It holds no colours but classes that
@@ -9,33 +11,53 @@ import undercroft.plot.Picture;
 public final class SvgPen implements Pen {
     private static final String COLOUR = "currentColor";
 
-    private final StringBuilder svg = new StringBuilder(8192);
+    private final Markup svg;
+    private final List<String> attributes = new ArrayList<>();
+    private String element = "";
 
-    private SvgPen() {}
+    private SvgPen(Markup svg) {
+        this.svg = svg;
+    }
 
-    /** The element for a page that has the style sheet; title and description are for those who cannot see it. */
-    public static String svg(Picture picture, String title, String description) {
-        return write(picture, title, description, "");
+    /**
+     * Draws a picture into a page that has the style sheet; title and description are for those who cannot see it.
+     *
+     * @param page open where the drawing is to stand
+     */
+    public static void draw(Markup page, Picture picture, String title, String description) {
+        new SvgPen(page).write(picture, title, description, "");
     }
 
     /** A whole file that brings its own style sheet. */
     public static String file(Picture picture, String title, String description, String css) {
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                + write(picture, title, description, "<style>\n" + escaped(css) + "</style>\n");
+        Markup file = Markup.xml();
+        new SvgPen(file).write(picture, title, description, css);
+        return file.finished();
     }
 
-    private static String write(Picture picture, String title, String description, String style) {
-        SvgPen pen = new SvgPen();
+    private void write(Picture picture, String title, String description, String css) {
         String width = tenths(picture.width());
         String height = tenths(picture.height());
-        pen.svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"plot\" role=\"img\"");
-        pen.attribute("viewBox", "0 0 " + width + " " + height)
-                .attribute("width", width)
-                .attribute("height", height);
-        pen.svg.append(">\n<title>").append(escaped(title)).append("</title>\n<desc>");
-        pen.svg.append(escaped(description)).append("</desc>\n").append(style);
-        picture.drawWith(pen);
-        return pen.svg.append("</svg>\n").toString();
+        svg.open(
+                "svg",
+                "xmlns",
+                "http://www.w3.org/2000/svg",
+                "class",
+                "plot",
+                "role",
+                "img",
+                "viewBox",
+                "0 0 " + width + " " + height,
+                "width",
+                width,
+                "height",
+                height);
+        svg.element("title", title).element("desc", description);
+        if (!css.isEmpty()) {
+            svg.style(css);
+        }
+        picture.drawWith(this);
+        svg.close("svg");
     }
 
     @Override
@@ -51,14 +73,14 @@ public final class SvgPen implements Pen {
             attribute("stroke-linejoin", "round");
         }
         opacity(stroke.opacity());
-        svg.append("/>\n");
+        end();
     }
 
     @Override
     public void polygon(Mark.Polygon area) {
         open("polygon", "r-", area.role()).attribute("points", points(area.points()));
         attribute("fill", COLOUR).opacity(area.opacity());
-        svg.append("/>\n");
+        end();
     }
 
     @Override
@@ -68,16 +90,16 @@ public final class SvgPen implements Pen {
             attribute("rx", tenths(rect.cornerRadius()));
         }
         attribute("fill", COLOUR).opacity(rect.opacity());
-        svg.append("/>\n");
+        end();
     }
 
     @Override
     public void marker(Mark.Marker marker) {
         shape(marker, marker.fill());
-        attribute("fill", COLOUR).svg.append("/>\n");
+        attribute("fill", COLOUR).end();
         shape(marker, marker.outline());
         attribute("fill", "none").attribute("stroke", COLOUR);
-        attribute("stroke-width", tenths(Mark.Marker.OUTLINE_WIDTH)).svg.append("/>\n");
+        attribute("stroke-width", tenths(Mark.Marker.OUTLINE_WIDTH)).end();
     }
 
     @Override
@@ -92,18 +114,17 @@ public final class SvgPen implements Pen {
 
     @Override
     public void beginClip(Frame frame) {
-        svg.append("<svg");
-        frame(frame).attribute("overflow", "hidden");
+        begin("svg").frame(frame).attribute("overflow", "hidden");
         attribute(
                 "viewBox",
                 tenths(frame.x()) + " " + tenths(frame.y()) + " " + tenths(frame.width()) + " "
                         + tenths(frame.height()));
-        svg.append(">\n");
+        svg.open(element, attributes.toArray(String[]::new));
     }
 
     @Override
     public void endClip() {
-        svg.append("</svg>\n");
+        svg.close("svg");
     }
 
     private void shape(Mark.Marker marker, Role role) {
@@ -115,13 +136,23 @@ public final class SvgPen implements Pen {
         }
     }
 
-    private SvgPen open(String element, String prefix, Role role) {
-        svg.append('<').append(element);
-        return attribute("class", prefix + role.cssName());
+    private SvgPen open(String name, String prefix, Role role) {
+        return begin(name).attribute("class", prefix + role.cssName());
+    }
+
+    private SvgPen begin(String name) {
+        element = name;
+        attributes.clear();
+        return this;
+    }
+
+    private void end() {
+        svg.empty(element, attributes.toArray(String[]::new));
     }
 
     private SvgPen attribute(String name, String value) {
-        svg.append(' ').append(name).append("=\"").append(value).append('"');
+        attributes.add(name);
+        attributes.add(value);
         return this;
     }
 
@@ -142,7 +173,9 @@ public final class SvgPen implements Pen {
     }
 
     private void content(Mark.Text text) {
-        svg.append('>').append(escaped(text.text())).append("</text>\n");
+        svg.open(element, attributes.toArray(String[]::new))
+                .verbatim(text.text())
+                .close("text");
     }
 
     private void opacity(double opacity) {
@@ -166,27 +199,5 @@ public final class SvgPen implements Pen {
         long whole = Math.abs(tenths) / 10;
         long rest = Math.abs(tenths) % 10;
         return (tenths < 0 ? "-" : "") + whole + (rest == 0 ? "" : "." + rest);
-    }
-
-    /** Escapes for element content and attributes; characters that XML 1.0 does not allow become U+FFFD. */
-    private static String escaped(String text) {
-        StringBuilder safe = new StringBuilder(text.length() + 16);
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(isAllowed(c) ? c : 0xFFFD);
-            }
-        });
-        return safe.toString();
-    }
-
-    private static boolean isAllowed(int c) {
-        boolean control = c < 0x20 && c != '\t' && c != '\n' && c != '\r';
-        boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
-        return !control && !surrogate && c != 0xFFFE && c != 0xFFFF;
     }
 }

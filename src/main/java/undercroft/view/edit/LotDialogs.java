@@ -7,6 +7,7 @@ import javafx.scene.layout.VBox;
 import undercroft.app.form.Field;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.Cause;
 import undercroft.view.kit.CautionView;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
@@ -32,7 +33,7 @@ final class LotDialogs {
                 .filter(batch -> batch.id().equals(batchId))
                 .flatMap(batch -> batch.lots().stream())
                 .filter(lot -> lot.lot().id().equals(lotId))
-                .map(lot -> lot.pressure().alert())
+                .map(lot -> lot.verdict().alert(Cause.Topic.PRESSURE))
                 .findFirst();
     }
 

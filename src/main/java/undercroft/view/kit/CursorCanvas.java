@@ -8,9 +8,9 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
-import undercroft.plot.Picture;
 import undercroft.plot.Readout;
 import undercroft.plot.mark.Palette;
+import undercroft.plot.mark.Picture;
 import undercroft.plot.mark.Role;
 import undercroft.plot.mark.TextStyle;
 

@@ -12,10 +12,10 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
-import undercroft.plot.Picture;
 import undercroft.plot.PlotStack;
 import undercroft.plot.Readout;
 import undercroft.plot.mark.Palette;
+import undercroft.plot.mark.Picture;
 import undercroft.plot.scale.TimeScale;
 import undercroft.wording.Texts;
 

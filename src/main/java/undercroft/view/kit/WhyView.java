@@ -11,8 +11,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import undercroft.app.shelf.BatchPage;
-import undercroft.outlook.lot.Why;
 import undercroft.wording.Texts;
+import undercroft.wording.Why;
 
 /** Where a figure comes from: how it is reckoned, from what, what was taken for granted, and the source. */
 final class WhyView extends VBox {
@@ -24,11 +24,7 @@ final class WhyView extends VBox {
         setId("why");
         setPrefWidth(WIDTH);
         setMaxWidth(WIDTH);
-        if (figure.why().isEmpty()) {
-            getChildren().addAll(title(Texts.of("why.none.title")), text(Texts.of("why.none.text")));
-            return;
-        }
-        Why why = figure.why().get();
+        Why why = figure.why();
         getChildren().addAll(title(why.number()), text(sentence(why.equation())));
         if (!why.inputs().isEmpty()) {
             GridPane inputs = grid();

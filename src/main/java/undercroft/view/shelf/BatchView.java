@@ -21,6 +21,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.picture.BatchPicture;
 import undercroft.picture.PictureSpan;
@@ -107,7 +108,8 @@ public final class BatchView extends ScrollPane {
             page.getChildren().add(lotPicker(shown));
         }
         if (!shown.cautions().isEmpty()) {
-            page.getChildren().add(new CautionView(shown.lot().get().pressure().alert(), shown.cautions()));
+            page.getChildren()
+                    .add(new CautionView(shown.lot().get().verdict().alert(Cause.Topic.PRESSURE), shown.cautions()));
         }
         HBox figures = new HBox();
         figures.getStyleClass().add("figures");

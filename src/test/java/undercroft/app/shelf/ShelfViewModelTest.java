@@ -114,7 +114,7 @@ class ShelfViewModelTest {
 
     @Test
     void anEmptyCellarHasNothingToChoose() {
-        outlook.set(OutlookSamples.outlook(cellar.withBatches(List.of()), OutlookSamples.NOW));
+        outlook.set(OutlookSamples.outlook(cellar.withServings(List.of()).withBatches(List.of()), OutlookSamples.NOW));
         assertTrue(plan().crates().isEmpty());
         assertNull(model.chosenProperty().get());
         model.move(ShelfViewModel.Step.NEXT);
@@ -124,7 +124,7 @@ class ShelfViewModelTest {
     @Test
     void aCrateSaysEverythingToThoseWhoHearIt() {
         assertEquals(
-                "Quarry Porter in Stair cupboard: ready · 2.3 vol, 18 left, all well",
+                "Quarry Porter in Stair cupboard: ready · 2.1 vol, 18 left, all well",
                 crate("quarry@cupboard").sentence());
     }
 }

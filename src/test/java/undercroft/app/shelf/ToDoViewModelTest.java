@@ -32,7 +32,7 @@ class ToDoViewModelTest {
     @Test
     void theMostUrgentComesFirst() {
         assertEquals(
-                List.of(Alert.ACT, Alert.ACT, Alert.WATCH, Alert.WATCH, Alert.CLEAR),
+                List.of(Alert.ACT, Alert.WATCH, Alert.WATCH, Alert.WATCH, Alert.WATCH, Alert.CLEAR, Alert.CLEAR),
                 lines.stream().map(ToDoViewModel.Line::alert).toList());
         assertEquals("beacon", lines.get(0).batchId());
     }
@@ -40,7 +40,7 @@ class ToDoViewModelTest {
     @Test
     void onlyWhatIsForLaterSaysWhen() {
         assertEquals("", lines.get(0).when());
-        assertEquals("today 19:00", lines.get(3).when());
+        assertEquals("tomorrow 16:03", lines.get(3).when());
     }
 
     @Test

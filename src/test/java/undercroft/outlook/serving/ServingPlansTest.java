@@ -22,11 +22,14 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Serving;
 import undercroft.cellar.TaskNote;
+import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.ServingShelf;
+import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.ReadyOutlook;
 import undercroft.outlook.task.Task;
 import undercroft.series.TimeSeries;
+import undercroft.wording.TaskWords;
 
 final class ServingPlansTest {
     private static final Instant MONDAY = local("2026-04-13T12:00");
@@ -211,10 +214,11 @@ final class ServingPlansTest {
         Batch batch = ServingShelf.ale("ale", Flocculation.FLOCCULENT, 40);
         Draw burst = new Draw(local("2026-04-12T08:00"), 1, Draw.Fate.BURST, "");
         Cellar cellar = ServingShelf.cellar(batch.withLot(batch.lot("box").withDraw(burst)));
-        Task task = ServingShelf.outlook(cellar, MONDAY).tasks().get(0);
+        CellarOutlook shelf = ServingShelf.outlook(cellar, MONDAY);
+        Task task = shelf.tasks().get(0);
         assertEquals(Task.Kind.LOOK_AT_THE_OTHERS, task.kind());
         assertEquals(Alert.ACT, task.alert());
-        assertTrue(task.why().contains("1 bottle burst on 12 April"), task.why());
+        assertTrue(new TaskWords(shelf, Wording.of(shelf)).why(task).contains("1 bottle burst on 12 April"));
         assertEquals(
                 task.key(),
                 ServingShelf.outlook(cellar, MONDAY.plusSeconds(86_400))

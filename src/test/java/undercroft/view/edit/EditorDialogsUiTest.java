@@ -34,6 +34,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.OutlookSamples;
 import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
@@ -161,7 +162,7 @@ class EditorDialogsUiTest {
     void bottlesOverTheirLimitComeWithACaution() {
         LotOutlook over = forecasts.outlookProperty().get().batches().stream()
                 .flatMap(batch -> batch.lots().stream())
-                .filter(lot -> lot.pressure().alert() == Alert.ACT)
+                .filter(lot -> lot.verdict().alert(Cause.Topic.PRESSURE) == Alert.ACT)
                 .findFirst()
                 .orElseThrow();
         Batch batch = FormSamples.CELLAR.batches().stream()

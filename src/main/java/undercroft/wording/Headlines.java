@@ -1,27 +1,65 @@
-package undercroft.outlook.lot;
+package undercroft.wording;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import undercroft.calc.light.LightBand;
 import undercroft.catalogue.Cover;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Draw;
-import undercroft.cellar.Lot;
 import undercroft.cellar.SugarDose;
 import undercroft.outlook.Wording;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Cause;
+import undercroft.outlook.lot.CauseFigure;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.ReadyOutlook;
+import undercroft.outlook.lot.Stage;
 import undercroft.quantity.Mass;
 import undercroft.quantity.Volume;
 
 /** The one sentence a person would say of a batch. */
-final class Headlines {
+public final class Headlines {
     private final Wording words;
 
-    Headlines(Wording words) {
+    public Headlines(Wording words) {
         this.words = words;
     }
 
+    /** What is to be said first of a batch: what is grave if anything is, else how far it has come. */
+    public String of(BatchOutlook batch) {
+        Stage stage = batch.stage();
+        if (stage == Stage.FILLING) {
+            return notCappedYet(batch.batch());
+        }
+        if (stage == Stage.EMPTY) {
+            return gone(batch.batch());
+        }
+        Optional<Cause> leading = batch.verdict().leading();
+        if (leading.isPresent()
+                && leading.get().kind().topic() == Cause.Topic.PRESSURE
+                && leading.get().alert() == Alert.ACT) {
+            return overPressure(batch, leading.get());
+        }
+        LotOutlook main = batch.mainLot();
+        return switch (stage) {
+            case CARBONATING -> carbonating(batch.batch(), main);
+            case CLEARING -> "Carbonated, clearing; " + readyWhen(main.ready()) + ". " + stock(batch);
+            case READY -> ready(main) + stock(batch);
+            case PAST_BEST_BEFORE ->
+                "Past its keeping time"
+                        + main.ageing()
+                                .bestBefore()
+                                .map(day -> " since " + words.day(day))
+                                .orElse("")
+                        + "; drink what is left soon. " + stock(batch);
+            case FILLING, EMPTY -> throw new IllegalArgumentException("no bottles to speak of");
+        };
+    }
+
     /** A plan, or a batch seen as of a day before it was bottled. */
-    String notCappedYet(Batch batch) {
+    private String notCappedYet(Batch batch) {
         return batch.cappedAt()
                 .map(capped -> "Not bottled yet on this day; it was capped on " + words.day(capped) + ".")
                 .orElseGet(() -> planned(batch));
@@ -35,7 +73,7 @@ final class Headlines {
         return "Planned: " + beer + sugar + "; it joins the shelf when it is capped.";
     }
 
-    String gone(Batch batch) {
+    private String gone(Batch batch) {
         Instant last = batch.lots().stream()
                 .flatMap(lot -> lot.draws().stream())
                 .map(Draw::at)
@@ -45,42 +83,30 @@ final class Headlines {
         return "All gone; the last bottle left on " + words.day(last) + ".";
     }
 
-    String of(Batch batch, Stage stage, LotOutlook main, LotOutlook tightest, int left) {
-        if (tightest.pressure().alert() == Alert.ACT) {
-            return overPressure(batch, tightest);
+    private String overPressure(BatchOutlook batch, Cause cause) {
+        LotOutlook lot = batch.lot(cause.lotId().orElseThrow());
+        if (cause.kind() == Cause.Kind.BURST) {
+            return Wording.bottles((int) cause.figure(CauseFigure.BOTTLES)) + " burst on "
+                    + words.day(cause.since().orElseThrow()) + ". " + coolFirst(lot);
         }
-        return switch (stage) {
-            case CARBONATING -> carbonating(batch, main);
-            case CLEARING -> "Carbonated, clearing; " + readyWhen(main.ready()) + ". " + stock(main, left);
-            case READY -> ready(main) + stock(main, left);
-            case PAST_BEST_BEFORE ->
-                "Past its keeping time"
-                        + main.ageing()
-                                .bestBefore()
-                                .map(day -> " since " + words.day(day))
-                                .orElse("")
-                        + "; drink what is left soon. " + stock(main, left);
-            case FILLING, EMPTY -> throw new IllegalArgumentException("no bottles to speak of");
-        };
-    }
-
-    private String overPressure(Batch batch, LotOutlook tightest) {
-        PressureOutlook pressure = tightest.pressure();
-        String limit = words.bar(pressure.workingPressureBar());
+        String limit = words.bar(cause.figure(CauseFigure.WORKING_PRESSURE_GAUGE_BAR));
         String which = batch.lots().size() > 1
-                ? " in the " + Wording.bottles(tightest.left()) + " in "
-                        + tightest.place().name()
+                ? " in the " + Wording.bottles(lot.left()) + " in "
+                        + lot.place().name()
                 : "";
-        if (pressure.strongestBottle().high() > pressure.workingPressureBar()) {
-            return "Over-pressure" + which + ": the strongest may hold "
-                    + words.bar(pressure.strongestBottle().high()) + " where " + limit + " is the limit. "
-                    + coolFirst(tightest);
-        }
-        if (pressure.peakAhead().high() > pressure.workingPressureBar()) {
-            return "Pressure" + which + " may pass its limit of " + limit + " in the weeks ahead (up to "
-                    + words.bar(pressure.peakAhead().high()) + "). Move it somewhere cooler.";
-        }
-        return "The glass" + which + " has borne more than it is trusted with over this time. " + coolFirst(tightest);
+        return switch (cause.kind()) {
+            case STRONGEST_OVER_WORKING_PRESSURE ->
+                "Over-pressure" + which + ": the strongest may hold "
+                        + words.bar(cause.figure(CauseFigure.STRONGEST_GAUGE_BAR)) + " where " + limit
+                        + " is the limit. "
+                        + coolFirst(lot);
+            case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
+                "Pressure" + which + " may pass its limit of " + limit
+                        + " in the weeks ahead (up to " + words.bar(cause.figure(CauseFigure.PEAK_AHEAD_GAUGE_BAR))
+                        + "). Move it somewhere cooler.";
+            default ->
+                "The glass" + which + " has borne more than it is trusted with over this time. " + coolFirst(lot);
+        };
     }
 
     private static String coolFirst(LotOutlook lot) {
@@ -132,16 +158,11 @@ final class Headlines {
         return "Ready" + since + light + ". ";
     }
 
-    private String stock(LotOutlook main, int left) {
-        double heat = main.pressure().heatLimitCelsius();
+    private String stock(BatchOutlook batch) {
+        double heat = batch.heatLimitLot().pressure().heatLimitCelsius();
         String safe = Double.isInfinite(heat)
                 ? ", safe in any room"
                 : heat < 0 ? "" : ", safe where it stands up to " + words.limitCelsius(heat);
-        return Wording.bottles(left) + " left" + safe + ".";
-    }
-
-    /** All lots emptied, whichever they were. */
-    static boolean isEmpty(List<Lot> lots, Instant at) {
-        return lots.stream().allMatch(lot -> lot.leftAt(at) == 0);
+        return Wording.bottles(batch.bottlesLeft()) + " left" + safe + ".";
     }
 }

@@ -1,9 +1,6 @@
-package undercroft.plot;
+package undercroft.plot.mark;
 
 import java.util.List;
-import undercroft.plot.mark.Frame;
-import undercroft.plot.mark.Mark;
-import undercroft.plot.mark.Pen;
 import undercroft.plot.scale.TimeScale;
 import undercroft.plot.scale.ValueScale;
 

@@ -1,60 +1,71 @@
-package undercroft.outlook.lot;
+package undercroft.wording;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import undercroft.calc.ageing.ShelfLife;
 import undercroft.calc.light.LightUncertainty;
 import undercroft.catalogue.BottleType;
+import undercroft.catalogue.Sugar;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Reading;
+import undercroft.cellar.SugarDose;
+import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Wording;
-import undercroft.outlook.lot.Why.Assumption;
-import undercroft.outlook.lot.Why.Grade;
-import undercroft.outlook.lot.Why.Input;
-import undercroft.quantity.Carbonation;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.FigureKind;
+import undercroft.outlook.lot.LotOutlook;
 import undercroft.quantity.Mass;
 import undercroft.quantity.Volume;
+import undercroft.wording.Why.Assumption;
+import undercroft.wording.Why.Grade;
+import undercroft.wording.Why.Input;
 
-/** Where the figures of a batch come from. */
-final class Whys {
-    private final Wording words;
-
-    Whys(Wording words) {
-        this.words = words;
+/** Where the figures of a lot come from. */
+public record Whys(CellarOutlook outlook, Wording words) {
+    /** The grounds of each figure of a batch, told of the lot whose figure stands for it. */
+    public List<Why> of(BatchOutlook batch) {
+        if (!batch.isCapped()) {
+            return List.of();
+        }
+        return Arrays.stream(FigureKind.values())
+                .map(figure -> of(batch, batch.lotFor(figure), figure))
+                .toList();
     }
 
-    List<Why> of(Batch batch, BatchChemistry chemistry, BatchOutlook outlook) {
-        LotOutlook main = outlook.mainLot();
-        LotOutlook tightest = outlook.tightestLot();
-        return List.of(
-                carbonation(batch, chemistry, main),
-                pressure(tightest),
-                heatLimit(tightest),
-                light(batch, outlook.brightestLot()),
-                ageing(batch, outlook.oldestLot()),
-                ready(batch, main));
+    /** The grounds of one figure of a lot. */
+    public Why of(BatchOutlook batch, LotOutlook lot, FigureKind figure) {
+        return switch (figure) {
+            case CARBONATION -> carbonation(batch.batch(), lot);
+            case PRESSURE -> pressure(lot);
+            case HEAT_LIMIT -> heatLimit(lot);
+            case LIGHT -> light(batch.batch(), lot);
+            case BEST_BEFORE -> ageing(batch.batch(), lot);
+            case READY -> ready(batch.batch(), lot);
+        };
     }
 
-    private Why carbonation(Batch batch, BatchChemistry chemistry, LotOutlook main) {
-        String sugars = chemistry.sugars().isEmpty()
+    private Why carbonation(Batch batch, LotOutlook main) {
+        List<SugarDose> doses = batch.priming().doses();
+        String sugars = doses.isEmpty()
                 ? "none"
-                : chemistry.sugars().stream()
+                : doses.stream()
                         .map(one -> Mass.ofGrams(one.grams()).text(words.units()) + " of "
-                                + one.sugar().label())
+                                + sugar(one).label())
                         .collect(Collectors.joining(", "));
         List<Assumption> assumptions = new ArrayList<>(List.of(
                 new Assumption("95 % of what the sugar could give is made (90 to 100)", Grade.ASSUMED),
                 new Assumption("uptake of 1 g/L a day at 21 °C, lag of a day, each with a wide spread", Grade.ASSUMED),
                 new Assumption("response to temperature between the yeast's cardinal temperatures", Grade.PUBLISHED)));
-        chemistry
-                .sugars()
-                .forEach(one -> assumptions.add(
-                        new Assumption(one.sugar().label() + ": " + one.sugar().basis(), Grade.PUBLISHED)));
+        doses.forEach(one -> assumptions.add(
+                new Assumption(sugar(one).label() + ": " + sugar(one).basis(), Grade.PUBLISHED)));
         if (!batch.readings().isEmpty()) {
             assumptions.add(new Assumption(readings(batch), Grade.MEASURED_BY_YOU));
         }
         return new Why(
+                FigureKind.CARBONATION,
+                main.id(),
                 "Carbonation " + Wording.volumes(main.carbonation().atPresent()),
                 "residual carbonation at the warmest temperature since fermentation, plus what the yeast has made of the"
                         + " priming sugar along the bottles' own temperature history",
@@ -63,12 +74,7 @@ final class Whys {
                         new Input(
                                 "beer primed",
                                 Volume.ofLitres(batch.priming().beerLitres()).text(words.units())),
-                        new Input(
-                                "residual",
-                                Wording.volumes(chemistry
-                                        .refermentation()
-                                        .residualGramsPerLitre()
-                                        .times(1 / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME))),
+                        new Input("residual", Wording.volumes(main.carbonation().residual())),
                         new Input(
                                 "warmest since fermentation",
                                 words.celsius(batch.beer().warmestCelsius())),
@@ -84,6 +90,10 @@ final class Whys {
                         + " sugar stoichiometry");
     }
 
+    private Sugar sugar(SugarDose dose) {
+        return outlook.cellar().sugar(dose.sugarId());
+    }
+
     private String readings(Batch batch) {
         long count = batch.readings().stream()
                 .map(Reading::at)
@@ -95,6 +105,8 @@ final class Whys {
     private Why pressure(LotOutlook lot) {
         BottleType bottle = lot.pressure().bottle();
         return new Why(
+                FigureKind.PRESSURE,
+                lot.id(),
                 "Pressure " + words.bars(lot.pressure().atPresent()),
                 "CO2 shared between beer and headspace at the bottle's temperature, plus trapped air and water vapour, less"
                         + " the outside air; beer and glass expand",
@@ -128,6 +140,8 @@ final class Whys {
         String shown =
                 Double.isInfinite(heat) ? "none up to 60 °C" : heat < 0 ? "passed even cold" : words.limitCelsius(heat);
         return new Why(
+                FigureKind.HEAT_LIMIT,
+                lot.id(),
                 "Heat limit " + shown,
                 "the warmest storage at which the 95 % pressure of the finished beer stays within what the weakest bottle is"
                         + " trusted with",
@@ -146,6 +160,8 @@ final class Whys {
 
     private Why light(Batch batch, LotOutlook lot) {
         return new Why(
+                FigureKind.LIGHT,
+                lot.id(),
                 "Light: " + lot.light().words(),
                 "lux and hours of each place it stood in, through the glass, weighed by how light acts on hops",
                 List.of(
@@ -170,6 +186,8 @@ final class Whys {
 
     private Why ageing(Batch batch, LotOutlook lot) {
         return new Why(
+                FigureKind.BEST_BEFORE,
+                lot.id(),
                 "Best before"
                         + lot.ageing()
                                 .bestBefore()
@@ -198,6 +216,8 @@ final class Whys {
 
     private Why ready(Batch batch, LotOutlook main) {
         return new Why(
+                FigureKind.READY,
+                main.id(),
                 "Ready " + main.ready().median().map(words::day).orElse("not within a year"),
                 "95 % of the priming sugar taken up, then 4 days (2 to 8) at 21 °C or as long as that takes in the cold",
                 List.of(

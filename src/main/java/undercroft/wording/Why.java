@@ -1,14 +1,23 @@
-package undercroft.outlook.lot;
+package undercroft.wording;
 
 import java.util.List;
+import undercroft.outlook.lot.FigureKind;
 
 /**
- * Where a number comes from.
+ * Where a figure of a lot comes from.
  *
+ * @param lotId the lot whose figure it is
  * @param number the number this explains, as shown
  * @param equation the calculation in words
  */
-public record Why(String number, String equation, List<Input> inputs, List<Assumption> assumptions, String source) {
+public record Why(
+        FigureKind figure,
+        String lotId,
+        String number,
+        String equation,
+        List<Input> inputs,
+        List<Assumption> assumptions,
+        String source) {
     /** An input with its unit, as shown. */
     public record Input(String name, String value) {}
 

@@ -1,0 +1,178 @@
+package undercroft.outlook.lot;
+
+import static undercroft.outlook.lot.CauseFigure.BOTTLES;
+import static undercroft.outlook.lot.CauseFigure.CAUTION_GAUGE_BAR;
+import static undercroft.outlook.lot.CauseFigure.FRACTION_DONE;
+import static undercroft.outlook.lot.CauseFigure.HEAT_LIMIT_CELSIUS;
+import static undercroft.outlook.lot.CauseFigure.LIGHT_DOSE;
+import static undercroft.outlook.lot.CauseFigure.LIGHT_DOSE_PER_DAY;
+import static undercroft.outlook.lot.CauseFigure.MEMORY_GAUGE_BAR;
+import static undercroft.outlook.lot.CauseFigure.PEAK_AHEAD_GAUGE_BAR;
+import static undercroft.outlook.lot.CauseFigure.PEAK_PAST_GAUGE_BAR;
+import static undercroft.outlook.lot.CauseFigure.SHELF_DAYS_BUDGET;
+import static undercroft.outlook.lot.CauseFigure.SHELF_DAYS_USED;
+import static undercroft.outlook.lot.CauseFigure.STRONGEST_GAUGE_BAR;
+import static undercroft.outlook.lot.CauseFigure.TEMPERATURE_CELSIUS;
+import static undercroft.outlook.lot.CauseFigure.WORKING_PRESSURE_GAUGE_BAR;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Grades a lot: from its facts to its verdict. All limits between clear, watch and act stand here. */
+final class LotVerdict {
+    /** Rooms get this warm in a hot week almost anywhere; a heat limit below it is worth watching (assumption). */
+    private static final double HOT_WEEK_CELSIUS = 30;
+
+    private static final double NOTICED = 1;
+    private static final double POSSIBLE = 0.25;
+    private static final double SOON_DAYS = 3;
+    /** So much light a day makes a taste possible within a month. */
+    private static final double FALLING_PER_DAY = POSSIBLE / 30;
+
+    private final LotOutlook lot;
+    private final List<Cause> causes = new ArrayList<>();
+
+    private LotVerdict(LotOutlook lot) {
+        this.lot = lot;
+    }
+
+    /** Nothing is to be said of a lot without bottles. */
+    static Verdict of(LotOutlook lot) {
+        if (lot.left() == 0) {
+            return new Verdict(List.of());
+        }
+        LotVerdict verdict = new LotVerdict(lot);
+        verdict.bursts();
+        verdict.readings();
+        verdict.pressure();
+        verdict.light();
+        verdict.yeast();
+        verdict.age();
+        return new Verdict(verdict.causes);
+    }
+
+    /** A burst bottle says more than any figure. */
+    private void bursts() {
+        for (Evidence.Burst burst : lot.evidence().bursts()) {
+            causes.add(new Cause(
+                    Cause.Kind.BURST,
+                    Alert.ACT,
+                    Optional.of(burst.lotId()),
+                    Optional.of(burst.at()),
+                    Map.of(BOTTLES, (double) burst.bottles())));
+        }
+    }
+
+    /** Act on gas that the sugar cannot explain; watch readings that do not fit. */
+    private void readings() {
+        switch (lot.evidence().readings()) {
+            case NEEDS_EXTRA_EXTRACT -> ofBatch(Cause.Kind.READINGS_ABOVE_SUGAR, Alert.ACT);
+            case DISAGREES -> ofBatch(Cause.Kind.READINGS_DISAGREE, Alert.WATCH);
+            case AGREES, NO_READINGS -> {}
+        }
+    }
+
+    /**
+     * Act when the strongest bottle may be over its limit now or an average one within the weeks ahead, or when the glass
+     * has borne what its class stands for a minute; watch from the caution pressure on and below a heat limit of 30 °C.
+     */
+    private void pressure() {
+        PressureOutlook pressure = lot.pressure();
+        double working = pressure.workingPressureBar();
+        if (pressure.strongestBottle().high() > working) {
+            add(
+                    Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE,
+                    Alert.ACT,
+                    Map.of(
+                            STRONGEST_GAUGE_BAR,
+                            pressure.strongestBottle().high(),
+                            WORKING_PRESSURE_GAUGE_BAR,
+                            working));
+        }
+        if (pressure.peakAhead().high() > working) {
+            add(
+                    Cause.Kind.PEAK_AHEAD_OVER_WORKING_PRESSURE,
+                    Alert.ACT,
+                    Map.of(PEAK_AHEAD_GAUGE_BAR, pressure.peakAhead().high(), WORKING_PRESSURE_GAUGE_BAR, working));
+        }
+        if (pressure.isWorn()) {
+            add(
+                    Cause.Kind.GLASS_WORN,
+                    Alert.ACT,
+                    Map.of(
+                            PEAK_PAST_GAUGE_BAR,
+                            pressure.peakPast().high(),
+                            MEMORY_GAUGE_BAR,
+                            pressure.memoryBar().high(),
+                            WORKING_PRESSURE_GAUGE_BAR,
+                            working));
+        }
+        if (pressure.strongestBottle().median() > pressure.cautionBar()) {
+            add(
+                    Cause.Kind.STRONGEST_OVER_CAUTION,
+                    Alert.WATCH,
+                    Map.of(
+                            STRONGEST_GAUGE_BAR,
+                            pressure.strongestBottle().high(),
+                            CAUTION_GAUGE_BAR,
+                            pressure.cautionBar()));
+        }
+        if (pressure.heatLimitCelsius() < HOT_WEEK_CELSIUS) {
+            add(Cause.Kind.LOW_HEAT_LIMIT, Alert.WATCH, Map.of(HEAT_LIMIT_CELSIUS, pressure.heatLimitCelsius()));
+        }
+    }
+
+    /** Act while there is still something to save and a taste of light is days away; watch once it may be there. */
+    private void light() {
+        double dose = lot.light().dose().median();
+        double perDay = lot.light().perDay();
+        Map<CauseFigure, Double> figures = Map.of(LIGHT_DOSE, dose, LIGHT_DOSE_PER_DAY, perDay);
+        if (dose < NOTICED && perDay > 0 && (NOTICED - dose) / perDay <= SOON_DAYS) {
+            add(Cause.Kind.LIGHTSTRUCK_SOON, Alert.ACT, figures);
+        }
+        if (dose >= POSSIBLE) {
+            add(Cause.Kind.LIGHT_MAY_BE_TASTED, Alert.WATCH, figures);
+        }
+        if (perDay > FALLING_PER_DAY) {
+            add(Cause.Kind.LIGHT_FALLS, Alert.WATCH, figures);
+        }
+    }
+
+    /** Watch yeast that does not get on. */
+    private void yeast() {
+        Map<CauseFigure, Double> figures = Map.of(
+                FRACTION_DONE,
+                lot.carbonation().fractionDone().median(),
+                TEMPERATURE_CELSIUS,
+                lot.temperature().nowCelsius());
+        switch (lot.progress()) {
+            case STALLED -> add(Cause.Kind.STALLED, Alert.WATCH, figures);
+            case TOO_HOT -> add(Cause.Kind.TOO_HOT_FOR_YEAST, Alert.WATCH, figures);
+            case SLOW -> add(Cause.Kind.SLOW, Alert.WATCH, figures);
+            case WORKING, DONE -> {}
+        }
+    }
+
+    private void age() {
+        if (lot.stage() == Stage.PAST_BEST_BEFORE) {
+            add(
+                    Cause.Kind.PAST_BEST_BEFORE,
+                    Alert.WATCH,
+                    Map.of(
+                            SHELF_DAYS_USED,
+                            lot.ageing().daysUsed().median(),
+                            SHELF_DAYS_BUDGET,
+                            lot.ageing().budgetDays().median()));
+        }
+    }
+
+    private void ofBatch(Cause.Kind kind, Alert alert) {
+        causes.add(new Cause(kind, alert, Optional.empty(), Optional.empty(), Map.of()));
+    }
+
+    private void add(Cause.Kind kind, Alert alert, Map<CauseFigure, Double> figures) {
+        causes.add(Cause.of(kind, alert, lot.lot().id(), figures));
+    }
+}

@@ -1,0 +1,31 @@
+package undercroft.app.shelf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import undercroft.demo.DemoShelf;
+import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
+
+final class BatchFiguresTest {
+    @Test
+    void aFigureEqualsItsWhyForEveryLotOfTheDemo() {
+        CellarOutlook outlook = DemoShelf.outlook();
+        for (BatchOutlook batch : outlook.batches()) {
+            for (LotOutlook lot : batch.lots()) {
+                for (BatchPage.Figure figure :
+                        BatchPageWriter.page(outlook, batch, lot.id()).figures()) {
+                    assertEquals(lot.id(), figure.why().lotId(), batch.id() + " " + figure.id());
+                    if (!figure.id().equals("best-before")) {
+                        assertTrue(
+                                figure.why().number().contains(figure.value()),
+                                batch.id() + ": " + figure.value() + " beside "
+                                        + figure.why().number());
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,134 @@
+package undercroft.outlook.lot;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static undercroft.outlook.SpellSamples.CAPPED;
+import static undercroft.outlook.SpellSamples.air;
+import static undercroft.outlook.SpellSamples.cellar;
+import static undercroft.outlook.SpellSamples.day;
+
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import undercroft.catalogue.Cover;
+import undercroft.catalogue.GlassColour;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Draw;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Stay;
+import undercroft.outlook.Outlooks;
+import undercroft.series.TimeSeries;
+
+final class LotVerdictTest {
+    private static final Map<String, TimeSeries> AIR = Map.of("room", air(70, time -> 20));
+
+    private static BatchOutlook ale(Cellar cellar) {
+        return Outlooks.of(cellar, AIR, day(60)).batch("ale");
+    }
+
+    private static List<Cause.Kind> kinds(Verdict verdict) {
+        return verdict.causes().stream().map(Cause::kind).toList();
+    }
+
+    @Test
+    void anOrdinaryLotHasNothingToSay() {
+        Verdict verdict = ale(cellar(110, "room")).mainLot().verdict();
+        assertEquals(List.of(), verdict.causes());
+        assertEquals(Alert.CLEAR, verdict.alert());
+        assertEquals(Optional.empty(), verdict.leading());
+    }
+
+    @Test
+    void aCauseCarriesTheFiguresOfItsLot() {
+        LotOutlook lot = ale(cellar(240, "room")).mainLot();
+        Cause first = lot.verdict().leading().orElseThrow();
+        assertEquals(Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE, first.kind());
+        assertEquals(Cause.Bite.NOW, first.kind().bite());
+        assertEquals(Optional.of("box"), first.lotId());
+        assertEquals(lot.pressure().strongestBottle().high(), first.figure(CauseFigure.STRONGEST_GAUGE_BAR));
+        assertEquals(lot.pressure().workingPressureBar(), first.figure(CauseFigure.WORKING_PRESSURE_GAUGE_BAR));
+        assertThrows(IllegalArgumentException.class, () -> first.figure(CauseFigure.LIGHT_DOSE));
+    }
+
+    @Test
+    void theGravestCauseLeadsAndWhatWasSeenComesBeforeWhatWasCalculated() {
+        Cellar over = cellar(240, "room");
+        Lot box = over.batch("ale").lot("box");
+        Draw burst = new Draw(day(58), 1, Draw.Fate.BURST, "");
+        Verdict verdict = ale(over.withBatch(over.batch("ale").withLot(box.withDraw(burst))))
+                .verdict();
+        assertEquals(Cause.Kind.BURST, kinds(verdict).get(0));
+        assertEquals(Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE, kinds(verdict).get(1));
+        List<Alert> alerts = verdict.causes().stream().map(Cause::alert).toList();
+        assertEquals(alerts.stream().sorted(Comparator.reverseOrder()).toList(), alerts);
+    }
+
+    @Test
+    void aBurstConcernsTheOtherLotsOfItsBatchAndIsToldOnce() {
+        Cellar cellar = cellar(110, "room");
+        Cellar parted = cellar.withBatch(cellar.batch("ale").withMove("box", 10, "fridge", day(30), Cover.CLOSED_BOX));
+        Lot box = parted.batch("ale").lot("box");
+        Draw burst = new Draw(day(58), 2, Draw.Fate.BURST, "");
+        BatchOutlook batch = ale(parted.withBatch(parted.batch("ale").withLot(box.withDraw(burst))));
+        assertEquals(Alert.ACT, batch.lot("box-2").verdict().alert());
+        assertEquals(List.of(Cause.Kind.BURST), kinds(batch.verdict()));
+        Cause told = batch.verdict().causes().get(0);
+        assertEquals(Optional.of("box"), told.lotId());
+        assertEquals(Optional.of(day(58)), told.since());
+        assertEquals(2, told.figure(CauseFigure.BOTTLES));
+    }
+
+    @Test
+    void aLotWithoutBottlesHasNothingToSay() {
+        Cellar over = cellar(240, "room");
+        Lot box = over.batch("ale").lot("box");
+        Draw all = new Draw(day(58), box.count(), Draw.Fate.BURST, "");
+        BatchOutlook batch = ale(over.withBatch(over.batch("ale").withLot(box.withDraw(all))));
+        assertEquals(Stage.EMPTY, batch.stage());
+        assertEquals(List.of(), batch.verdict().causes());
+    }
+
+    @Test
+    void aWornLotInTheFridgeSetsTheHeatLimitOfItsBatch() {
+        Cellar cellar = cellar(110, "room");
+        Lot box = cellar.batch("ale").lot("box");
+        Lot worn = new Lot(
+                "worn",
+                "longneck-330",
+                GlassColour.AMBER,
+                6,
+                330,
+                true,
+                List.of(
+                        new Stay("room", CAPPED, Cover.CLOSED_BOX),
+                        new Stay("fridge", CAPPED.plus(Duration.ofDays(40)), Cover.CLOSED_BOX)),
+                List.of());
+        BatchOutlook batch = ale(cellar.withBatch(cellar.batch("ale").withLots(List.of(box, worn))));
+        double wornLimit = batch.lot("worn").pressure().heatLimitCelsius();
+        assertEquals("box", batch.mainLot().id());
+        assertEquals("box", batch.limitingLot().id(), "in the cold its pressure is far from its limit");
+        assertTrue(wornLimit < batch.lot("box").pressure().heatLimitCelsius() - 3, "worn " + wornLimit);
+        assertEquals(wornLimit, batch.heatLimitLot().pressure().heatLimitCelsius());
+        assertEquals("worn", batch.lotFor(FigureKind.HEAT_LIMIT).id());
+        Lot drunk = worn.withDraw(new Draw(day(50), 6, Draw.Fate.OPENED, ""));
+        BatchOutlook without = ale(cellar.withBatch(cellar.batch("ale").withLots(List.of(box, drunk))));
+        assertEquals("box", without.heatLimitLot().id(), "what is drunk limits nothing");
+    }
+
+    @Test
+    void theVerdictOfABatchIsThatOfItsWorstLot() {
+        Cellar cellar = cellar(240, "room");
+        Cellar parted = cellar.withBatch(cellar.batch("ale").withMove("box", 10, "fridge", day(30), Cover.CLOSED_BOX));
+        BatchOutlook batch = ale(parted);
+        Verdict cold = batch.lot("box-2").verdict();
+        assertFalse(cold.has(Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE));
+        assertEquals(Alert.ACT, batch.alert());
+        assertEquals(batch.lot("box").verdict().leading(), batch.verdict().leading());
+        assertTrue(batch.verdict().causes().containsAll(cold.causes()));
+    }
+}
