@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import undercroft.command.Commands;
 import undercroft.command.Console;
+import undercroft.wording.Messages;
 
 /** The command line. */
 public final class Main {
@@ -17,6 +18,7 @@ public final class Main {
         Console console = new Console(
                 new PrintWriter(System.out, false, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                Messages.english(),
                 Clock.systemUTC(),
                 ZoneId.systemDefault(),
                 host.scratchFolder(),

@@ -44,6 +44,7 @@ import undercroft.view.RescueDialog;
 import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
 
 /** Wires a cellar to the window, one at a time, and lets go of it when another one is opened. */
 final class OpenCellar implements CellarChooser {
@@ -148,7 +149,7 @@ final class OpenCellar implements CellarChooser {
         Rescue rescue = Rescue.of(wanted);
         List<Version> versions = rescue.versions();
         List<String> labels = versions.stream().map(this::label).toList();
-        RescueDialog.ask(stage, fault.getMessage(), labels, dark.get())
+        RescueDialog.ask(stage, Texts.messages().fault(fault), labels, dark.get())
                 .ifPresentOrElse(
                         index -> {
                             rescue.restore(versions.get(index), clock);

@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import undercroft.calc.gas.PossibleContents;
 import undercroft.calc.light.BeerSensitivity;
 import undercroft.calc.priming.UnfinishedFermentation;
 import undercroft.catalogue.GlassColour;
+import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
+import undercroft.quantity.Limit;
+import undercroft.quantity.Phrase;
+import undercroft.quantity.Pressure;
+import undercroft.quantity.Temperature;
 
 /**
  * Everything a bottling day needs, computed from its plan. Pure: the same plan gives the same day.
@@ -21,8 +25,8 @@ import undercroft.quantity.Interval;
  * @param keg the part that goes to a keg
  * @param pressures one for each kind of bottle that is a pressure bottle, in the plan's order
  * @param unfinished whether to go on, and the volumes at stake
- * @param refusals why the plan must not be carried out as it is, as sentences; empty when it may
- * @param notes what else should be known, as sentences
+ * @param refusals why the plan must not be carried out as it is; empty when it may
+ * @param notes what else should be known
  */
 public record BottlingDay(
         BottlingPlan plan,
@@ -33,8 +37,8 @@ public record BottlingDay(
         UnfinishedFermentation unfinished,
         WashPlan wash,
         Supplies supplies,
-        List<String> refusals,
-        List<String> notes) {
+        List<Phrase> refusals,
+        List<Phrase> notes) {
     private static final Set<GlassColour> LET_LIGHT_IN =
             EnumSet.of(GlassColour.FLINT, GlassColour.BLUE, GlassColour.GREEN, GlassColour.PET_CLEAR);
     private static final double HARDLY_SENSITIVE = 0.1;
@@ -94,52 +98,48 @@ public record BottlingDay(
         return refusals.isEmpty() && unfinished.verdict() != UnfinishedFermentation.Verdict.WAIT;
     }
 
-    /** What goes on fermenting, in words: empty when nothing is at stake. */
-    public Optional<String> atStake() {
-        if (unfinished.points() <= 0) {
-            return Optional.empty();
-        }
-        return Optional.of(String.format(
-                Locale.ROOT,
-                "At stake: about %.1f volumes more than planned, if the last %.1f points ferment in the bottle.",
-                unfinished.extraVolumes().median(),
-                unfinished.points()));
+    /** What goes on fermenting; empty when nothing is at stake. */
+    public Optional<Phrase> atStake() {
+        return unfinished.points() <= 0
+                ? Optional.empty()
+                : Optional.of(Phrase.of(
+                        "bottling.at-stake",
+                        Phrase.of(
+                                "quantity.volumes",
+                                Math.rint(unfinished.extraVolumes().median() * 10) / 10),
+                        Math.rint(unfinished.points() * 10) / 10));
     }
 
-    private static List<String> refusals(BottlingPlan plan, FillOrder order, List<BottlePressure> pressures) {
-        List<String> refusals = new ArrayList<>();
+    private static List<Phrase> refusals(BottlingPlan plan, FillOrder order, List<BottlePressure> pressures) {
+        List<Phrase> refusals = new ArrayList<>();
         for (FillRow row : order.rows()) {
-            row.refusal().ifPresent(why -> refusals.add(row.bottle().label() + ": " + why));
+            row.refusal().ifPresent(why -> refusals.add(Phrase.of("bottling.refusal.row", row.bottle(), why)));
         }
-        double target = plan.filling().wish().targetVolumes();
         for (BottlePressure pressure : pressures) {
-            double highest = pressure.highestTargetVolumes();
-            boolean over = pressure.marginBar() < 0;
-            if (over && highest > 0) {
-                refusals.add(String.format(
-                        Locale.ROOT,
-                        "%s: %.2f volumes are more than it may hold. At %.0f °C the safety estimate would pass its %.1f bar;"
-                                + " the highest safe target is %.1f volumes.",
-                        pressure.bottle().label(),
-                        target,
-                        BottlePressure.CHECKED_CELSIUS,
-                        pressure.limits().workingPressureBar(),
-                        Math.floor(highest * 10) / 10));
-            } else if (over) {
-                refusals.add(String.format(
-                        Locale.ROOT,
-                        "%s: with what may still ferment, no target is safe. At %.0f °C the safety estimate passes its"
-                                + " %.1f bar even without sugar.",
-                        pressure.bottle().label(),
-                        BottlePressure.CHECKED_CELSIUS,
-                        pressure.limits().workingPressureBar()));
+            if (pressure.marginBar() < 0) {
+                refusals.add(overTheLimit(plan, pressure));
             }
         }
         return refusals;
     }
 
-    private static List<String> notes(BottlingPlan plan, FillOrder order, SugarPlan sugar) {
-        List<String> notes = new ArrayList<>(order.notes());
+    private static Phrase overTheLimit(BottlingPlan plan, BottlePressure pressure) {
+        Temperature hot = Temperature.ofCelsius(BottlePressure.CHECKED_CELSIUS);
+        Limit limit = new Limit(Pressure.ofBar(pressure.limits().workingPressureBar()));
+        double highest = pressure.highestTargetVolumes();
+        return highest > 0
+                ? Phrase.of(
+                        "bottling.refusal.over",
+                        pressure.bottle(),
+                        Carbonation.ofVolumes(plan.filling().wish().targetVolumes()),
+                        hot,
+                        limit,
+                        new Limit(Carbonation.ofVolumes(highest)))
+                : Phrase.of("bottling.refusal.no-target", pressure.bottle(), hot, limit);
+    }
+
+    private static List<Phrase> notes(BottlingPlan plan, FillOrder order, SugarPlan sugar) {
+        List<Phrase> notes = new ArrayList<>(order.notes());
         notes.addAll(sugar.notes());
         double sensitivity = BeerSensitivity.factor(
                 plan.beer().bitternessIbu(),
@@ -149,11 +149,10 @@ public record BottlingDay(
                 .anyMatch(row ->
                         row.filled() > 0 && LET_LIGHT_IN.contains(row.bottle().colour()));
         if (light && sensitivity > HARDLY_SENSITIVE) {
-            notes.add(
-                    "Some of these bottles let light in, and this beer takes harm from it: keep them in a closed box.");
+            notes.add(Phrase.of("bottling.note.light"));
         }
         if (plan.yeast().fermentsDextrins()) {
-            notes.add("This yeast goes on for months on what others leave; the safety estimate counts that in.");
+            notes.add(Phrase.of("bottling.note.diastatic"));
         }
         return notes;
     }

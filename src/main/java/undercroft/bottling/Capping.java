@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,16 +20,19 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
+import undercroft.quantity.Carbonation;
 import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Mass;
+import undercroft.quantity.Phrase;
 
 /**
  * The end of bottling day: the planned batch becomes one that stands on the shelf, with what was really done.
  *
  * @param batch capped, without its plan
- * @param differences what was done otherwise than planned, as sentences; empty when all went as planned
+ * @param differences what was done otherwise than planned, empty when all went as planned
  */
-public record Capping(Batch batch, List<String> differences) {
+public record Capping(Batch batch, List<Phrase> differences) {
     private static final double SAME_SHARE = 0.01;
     private static final double SAME_VOLUMES = 0.05;
 
@@ -137,9 +139,7 @@ public record Capping(Batch batch, List<String> differences) {
             int count = done.counts().get(i);
             FillRow row = rows.get(i);
             if (count < 0 || count > row.available()) {
-                throw new InvalidInput(
-                        "counts[" + i + "]",
-                        "is " + count + ", but " + row.available() + " were set out; correct one of the two");
+                throw new InvalidInput("counts[" + i + "]", "bottling.fault.set-out", count, row.available());
             }
             if (count > 0) {
                 BottleType bottle = row.bottle();
@@ -156,41 +156,35 @@ public record Capping(Batch batch, List<String> differences) {
             }
         }
         if (lots.isEmpty()) {
-            throw new InvalidInput("counts", "are all zero; a capped batch has bottles");
+            throw new InvalidInput("counts", "bottling.fault.none-capped");
         }
         return lots;
     }
 
-    private static List<String> differences(BottlingDay day, Done done) {
-        List<String> differences = new ArrayList<>();
+    private static List<Phrase> differences(BottlingDay day, Done done) {
+        List<Phrase> differences = new ArrayList<>();
         for (int i = 0; i < done.counts().size(); i++) {
             FillRow row = day.order().rows().get(i);
-            int change = done.counts().get(i) - row.filled();
+            int capped = done.counts().get(i);
+            int change = capped - row.filled();
             if (change != 0) {
-                differences.add(String.format(
-                        Locale.ROOT,
-                        "%s: %d instead of %d, %d %s.",
-                        row.bottle().label(),
-                        done.counts().get(i),
-                        row.filled(),
-                        Math.abs(change),
-                        change > 0 ? "more" : "fewer"));
+                String key = change > 0 ? "bottling.difference.more" : "bottling.difference.fewer";
+                differences.add(Phrase.of(key, row.bottle(), capped, row.filled(), Math.abs(change)));
             }
         }
         double planned = day.sugar().weighGrams();
         if (Math.abs(done.sugarGrams() - planned) > SAME_SHARE * Math.max(1, planned)) {
-            differences.add(String.format(Locale.ROOT, "Sugar: %.1f g instead of %.1f g.", done.sugarGrams(), planned));
+            differences.add(
+                    Phrase.of("bottling.difference.sugar", Mass.ofGrams(done.sugarGrams()), Mass.ofGrams(planned)));
         }
         double given = addedVolumes(day, done) + day.sugar().dose().residualVolumes();
         double expected = day.sugar().dose().totalVolumes().median();
         if (Math.abs(given - expected) > SAME_VOLUMES) {
-            differences.add(String.format(
-                    Locale.ROOT,
-                    "That gives about %.2f volumes instead of %.2f, %.2f %s.",
-                    given,
-                    expected,
-                    Math.abs(given - expected),
-                    given > expected ? "more" : "less"));
+            differences.add(Phrase.of(
+                    given > expected ? "bottling.difference.stronger" : "bottling.difference.weaker",
+                    Carbonation.ofVolumes(given),
+                    Carbonation.ofVolumes(expected),
+                    Carbonation.ofVolumes(Math.abs(given - expected))));
         }
         return differences;
     }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import undercroft.cellar.StepState;
-import undercroft.quantity.UnitSystem;
 
 /**
  * The day's steps in working order with what is ticked and which timers run. Immutable: each tick gives a new list, whose
@@ -22,8 +21,8 @@ public final class Checklist {
     }
 
     /** The list of a day, with the ticks and timers its plan has kept. */
-    public static Checklist of(BottlingDay day, UnitSystem units) {
-        return new Checklist(Steps.of(day, units), day.plan().filling().steps());
+    public static Checklist of(BottlingDay day) {
+        return new Checklist(Steps.of(day), day.plan().filling().steps());
     }
 
     public List<Step> steps() {

@@ -3,11 +3,12 @@ package undercroft.bottling;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.catalogue.BottleType;
 import undercroft.cellar.BottleStock;
+import undercroft.quantity.Phrase;
+import undercroft.quantity.Volume;
 
 /**
  * Which bottles are filled and what does not fit. Bottles are taken in the order they were set out; one plastic bottle, where
@@ -19,9 +20,7 @@ import undercroft.cellar.BottleStock;
  */
 public record FillOrder(List<FillRow> rows, double bottleLitres, double leftOverLitres) {
     /** Below the rim of the bottle, mm (common practice, no source). */
-    public static final String FILL_ADVICE =
-            "Leave 25 to 40 mm below the rim, the same in every bottle; never less than"
-                    + " 15 mm, which leaves no room to expand, nor more than 60 mm, which shuts in air.";
+    public static final Phrase FILL_ADVICE = Phrase.of("bottling.fill-height");
 
     /** What is less than this is wetness, not a rest. */
     private static final double HARDLY_ANYTHING_LITRES = 0.03;
@@ -47,7 +46,7 @@ public record FillOrder(List<FillRow> rows, double bottleLitres, double leftOver
         for (int i = 0; i < count; i++) {
             BottleType bottle = plan.bottles().get(i);
             boolean wanted = plan.filling().wish().targetVolumes() > 0;
-            Optional<String> refusal = wanted ? PressureLimits.refusal(bottle) : Optional.empty();
+            Optional<Phrase> refusal = wanted ? PressureLimits.refusal(bottle) : Optional.empty();
             if (refusal.isEmpty()) {
                 int more = fits(plan, i, filled[i], left);
                 filled[i] += more;
@@ -93,43 +92,35 @@ public record FillOrder(List<FillRow> rows, double bottleLitres, double leftOver
                 .findFirst();
     }
 
-    /** What should be said about the bottles, as sentences. */
-    public List<String> notes() {
-        List<String> notes = new ArrayList<>();
+    /** What should be said about the bottles. */
+    public List<Phrase> notes() {
+        List<Phrase> notes = new ArrayList<>();
         rest().ifPresent(notes::add);
         for (FillRow row : rows) {
             if (row.refusal().isEmpty() && row.leftEmpty() > 0) {
-                notes.add(row.leftEmpty() + " of " + row.available() + " × "
-                        + row.bottle().label() + " stay empty: there is no beer for them.");
+                notes.add(Phrase.of("bottling.note.empty", row.leftEmpty(), row.available(), row.bottle()));
             }
         }
-        notes.add(
-                testBottle().isPresent()
-                        ? "Fill one " + testBottle().get().label()
-                                + " first and mark it: squeezed, it tells how the pressure rises."
-                        : "Add one small plastic bottle, or one with a pressure gauge, filled like the others: it shows how"
-                                + " the pressure rises.");
+        notes.add(testBottle()
+                .map(test -> Phrase.of("bottling.note.test-bottle", test))
+                .orElseGet(() -> Phrase.of("bottling.note.add-test-bottle")));
         return notes;
     }
 
-    private Optional<String> rest() {
+    private Optional<Phrase> rest() {
         if (leftOverLitres < HARDLY_ANYTHING_LITRES) {
             return Optional.empty();
         }
-        Optional<FillRow> next = rows.stream()
+        Volume rest = Volume.ofLitres(leftOverLitres);
+        return rows.stream()
                 .filter(row -> row.refusal().isEmpty() && row.leftEmpty() > 0)
-                .min(Comparator.comparingDouble(row -> row.bottle().fillMillilitres()));
-        if (next.isPresent()) {
-            double share = leftOverLitres * 1000 / next.get().bottle().fillMillilitres();
-            return Optional.of(String.format(
-                    Locale.ROOT,
-                    "%.0f mL are left over, %.0f %% of a %s: taste it, do not cap it, for a bottle part full shuts in too"
-                            + " much air.",
-                    leftOverLitres * 1000,
-                    share * 100,
-                    next.get().bottle().label()));
-        }
-        return Optional.of(String.format(
-                Locale.ROOT, "%.1f L find no bottle: set out more, or give them to the keg.", leftOverLitres));
+                .map(FillRow::bottle)
+                .min(Comparator.comparingDouble(BottleType::fillMillilitres))
+                .map(next -> Phrase.of(
+                        "bottling.note.part-full",
+                        rest,
+                        Math.round(100 * rest.millilitres() / next.fillMillilitres()),
+                        next))
+                .or(() -> Optional.of(Phrase.of("bottling.note.no-bottle-left", rest)));
     }
 }

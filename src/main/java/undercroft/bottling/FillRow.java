@@ -2,6 +2,7 @@ package undercroft.bottling;
 
 import java.util.Optional;
 import undercroft.catalogue.BottleType;
+import undercroft.quantity.Phrase;
 
 /**
  * One kind of bottle on the day.
@@ -10,9 +11,9 @@ import undercroft.catalogue.BottleType;
  * @param scuffed true for reused or visibly worn ones
  * @param available how many are set out
  * @param filled how many get beer
- * @param refusal why none of them may be filled, as a sentence; empty for bottles that may
+ * @param refusal why none of them may be filled, empty for bottles that may
  */
-public record FillRow(BottleType bottle, boolean scuffed, int available, int filled, Optional<String> refusal) {
+public record FillRow(BottleType bottle, boolean scuffed, int available, int filled, Optional<Phrase> refusal) {
     public double filledLitres() {
         return filled * bottle.fillMillilitres() / 1000;
     }

@@ -1,15 +1,15 @@
 package undercroft.bottling;
 
-import java.util.Locale;
 import undercroft.calc.gas.BeerFactor;
 import undercroft.calc.gas.CarbonDioxideSolubility;
 import undercroft.calc.gas.RealExtract;
 import undercroft.calc.gas.WaterVapour;
 import undercroft.calc.priming.PrimingDose;
 import undercroft.quantity.Carbonation;
+import undercroft.quantity.Mass;
+import undercroft.quantity.Phrase;
 import undercroft.quantity.Pressure;
 import undercroft.quantity.Temperature;
-import undercroft.quantity.UnitSystem;
 
 /**
  * The beer that goes to a keg.
@@ -45,16 +45,13 @@ public record KegPart(PrimingDose dose, double servingCelsius, double gaugeBar) 
         return dose.beerLitres();
     }
 
-    /** One sentence that gives the choice between sugar and gas from a cylinder. */
-    public String words(UnitSystem units) {
-        String gas = String.format(
-                Locale.ROOT,
-                "hold it under %s of CO2 at %s",
-                Pressure.ofBar(gaugeBar).text(units),
-                Temperature.ofCelsius(servingCelsius).text(units));
+    /** The choice between sugar and gas from a cylinder. */
+    public Phrase words() {
+        Pressure gas = Pressure.ofBar(gaugeBar);
+        Temperature cold = Temperature.ofCelsius(servingCelsius);
         return dose.notNeeded()
-                ? "The keg needs no sugar; " + gas + "."
-                : "Prime the keg with " + DoseLine.massText(dose.grams().median()) + " of "
-                        + dose.sugar().label() + ", or " + gas + " until it takes no more.";
+                ? Phrase.of("bottling.keg.gas", gas, cold)
+                : Phrase.of(
+                        "bottling.keg.sugar-or-gas", Mass.ofGrams(dose.grams().median()), dose.sugar(), gas, cold);
     }
 }

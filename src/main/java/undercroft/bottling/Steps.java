@@ -2,12 +2,13 @@ package undercroft.bottling;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import undercroft.calc.priming.Dosing;
 import undercroft.catalogue.Closure;
+import undercroft.quantity.Limit;
+import undercroft.quantity.Mass;
+import undercroft.quantity.Phrase;
 import undercroft.quantity.Temperature;
-import undercroft.quantity.UnitSystem;
 import undercroft.quantity.Volume;
 
 /** The steps of the day in working order, with the day's amounts in their words. */
@@ -15,16 +16,14 @@ final class Steps {
     private static final int COOL_MINUTES = 20;
 
     private final BottlingDay day;
-    private final UnitSystem units;
     private final List<Step> steps = new ArrayList<>();
 
-    private Steps(BottlingDay day, UnitSystem units) {
+    private Steps(BottlingDay day) {
         this.day = day;
-        this.units = units;
     }
 
-    static List<Step> of(BottlingDay day, UnitSystem units) {
-        Steps all = new Steps(day, units);
+    static List<Step> of(BottlingDay day) {
+        Steps all = new Steps(day);
         all.prepare();
         if (!day.sugar().dose().notNeeded()) {
             all.sweeten();
@@ -35,119 +34,93 @@ final class Steps {
     }
 
     private void prepare() {
-        steps.add(Step.of(
-                "gravity",
-                "Read the gravity once more and write it down. "
-                        + day.unfinished().reason()));
-        steps.add(Step.of(
-                        "bottles",
-                        "Set out " + bottles() + " and " + day.supplies().spareBottles()
-                                + " spare. Look at each against the light: chipped or cracked ones go to the glass bank.")
-                .caution("Broken glass: gloves."));
-        steps.add(Step.of("clean", capital(day.wash().cleaning().words(units)) + ".")
-                .timed(day.wash().cleaning().minutes())
-                .caution(String.join(" ", day.wash().cleaning().cautions())));
-        steps.add(Step.of(
-                        "sanitise",
-                        capital(day.wash().sanitising().words(units))
-                                + ". Bottles, filler, tubes, spoon and vessel, inside all over.")
-                .timed(day.wash().sanitising().minutes())
-                .caution(String.join(" ", day.wash().sanitising().cautions())));
+        steps.add(Step.of("gravity", day.unfinished().reason()));
+        steps.add(Step.of("bottles", bottles(), day.supplies().spareBottles())
+                .caution(Phrase.of("bottling.caution.glass")));
+        steps.add(wash("clean", day.wash().cleaning()));
+        steps.add(wash("sanitise", day.wash().sanitising()));
         if (!day.supplies().closures().isEmpty()) {
-            steps.add(Step.of("caps", "Lay ready " + closures() + ", spares included, wet with sanitiser."));
+            steps.add(Step.of("caps", closures()));
         }
         day.keg()
-                .ifPresent(keg -> steps.add(Step.of(
-                                "keg",
-                                "Run " + Volume.ofLitres(keg.litres()).text(units) + " into the keg, before any syrup. "
-                                        + keg.words(units))
-                        .caution("Never over the keg's own pressure mark.")
-                        .oxygen("Fill from the bottom and blow the air out with CO2.")));
+                .ifPresent(keg -> steps.add(Step.of("keg", Volume.ofLitres(keg.litres()), keg.words())
+                        .caution(Phrase.of("bottling.caution.keg"))
+                        .oxygen(Phrase.of("bottling.oxygen.keg"))));
+    }
+
+    private static Step wash(String id, Solution solution) {
+        Phrase cautions = solution.cautions().stream()
+                .reduce((first, next) -> Phrase.of("list.sentences", first, next))
+                .orElseThrow();
+        return Step.of(id, solution.words()).timed(solution.minutes()).caution(cautions);
     }
 
     private void sweeten() {
         SugarPlan sugar = day.sugar();
-        String weight = DoseLine.massText(sugar.weighGrams());
+        steps.add(
+                Step.of("weigh", Mass.ofGrams(sugar.weighGrams()), sugar.dose().sugar()));
         if (sugar.dosing() == Dosing.SYRUP) {
-            String water =
-                    Volume.ofMillilitres(sugar.dose().syrupWaterMillilitres()).text(units);
-            steps.add(Step.of(
-                    "weigh", "Weigh " + weight + " of " + sugar.dose().sugar().label() + "."));
-            steps.add(Step.of("boil", "Stir it into " + water + " of water and boil 5 to 10 minutes.")
+            steps.add(Step.of("boil", Volume.ofMillilitres(sugar.dose().syrupWaterMillilitres()))
                     .timed(SugarPlan.BOIL_MINUTES)
-                    .caution("Hot syrup sticks and burns."));
-            steps.add(Step.of("cool", "Cool the syrup, lid on, below " + whole(SugarPlan.COOL_BELOW_CELSIUS) + ".")
+                    .caution(Phrase.of("bottling.caution.syrup")));
+            steps.add(Step.of("cool", Temperature.ofCelsius(SugarPlan.COOL_BELOW_CELSIUS))
                     .timed(COOL_MINUTES));
-            steps.add(Step.of("mix", "Syrup into the empty vessel first, run the beer onto it, stir gently and well.")
-                    .oxygen("The end of the tube stays under the surface; no splashing."));
+            steps.add(Step.of("mix").oxygen(Phrase.of("bottling.oxygen.mix")));
         } else {
-            String each = sugar.perBottle().stream()
-                    .map(per -> DoseLine.massText(per.grams().median()) + " into each "
-                            + per.bottle().label())
-                    .collect(Collectors.joining(", "));
-            steps.add(Step.of(
-                    "weigh", "Weigh " + weight + " of " + sugar.dose().sugar().label() + "."));
-            steps.add(Step.of("dose", "Put " + each + ", dry, before the beer.")
-                    .caution("Sugar thrown into gassy beer makes it gush."));
+            List<Phrase> each = sugar.perBottle().stream()
+                    .map(per -> Phrase.of(
+                            "bottling.step.dose.each", Mass.ofGrams(per.grams().median()), per.bottle()))
+                    .toList();
+            steps.add(Step.of("dose", each).caution(Phrase.of("bottling.caution.gush")));
         }
     }
 
     private void fill() {
-        String test = day.order().testBottle().isPresent()
-                ? " Begin with the " + day.order().testBottle().get().label() + "."
-                : "";
-        steps.add(Step.of("fill", "Fill " + bottles() + "." + test + " " + FillOrder.FILL_ADVICE)
-                .oxygen("Filler down to the bottom, let the beer rise quietly, no splashing."));
-        steps.add(Step.of("cap", "Lay a cap on each bottle as it is filled, then close them in the order of filling.")
-                .oxygen("Close at once, or let foam rise under the loose cap for some minutes and close on it."));
+        Step fill = day.order()
+                .testBottle()
+                .map(test -> Phrase.of("bottling.step.fill.test", bottles(), test))
+                .map(words -> Step.of("fill", words, FillOrder.FILL_ADVICE))
+                .orElseGet(
+                        () -> Step.of("fill", Phrase.of("bottling.step.fill.all", bottles()), FillOrder.FILL_ADVICE));
+        steps.add(fill.oxygen(Phrase.of("bottling.oxygen.fill")));
+        steps.add(Step.of("cap").oxygen(Phrase.of("bottling.oxygen.cap")));
         if (day.supplies().closures().containsKey(Closure.CROWN)) {
-            steps.add(Step.of(
-                    "crimp", "Measure a few crimped crowns: 28.6 to 28.8 mm across. Turn some over: none may drip."));
+            steps.add(Step.of("crimp"));
         }
     }
 
     private void finish() {
-        steps.add(Step.of("count", "Count the bottles of each kind, note them and the sugar as it was weighed."));
-        steps.add(Step.of("store", "Wipe, label and stand them upright in the dark, in a box or crate with a lid.")
-                .caution(heat()));
-        steps.add(Step.of("rinse", "Rinse all gear before it dries."));
+        steps.add(Step.of("count"));
+        Step store = Step.of("store");
+        steps.add(heat().map(store::caution).orElse(store));
+        steps.add(Step.of("rinse"));
     }
 
-    private String heat() {
-        return day.weakest()
-                .map(weakest -> switch (weakest.heatLimit().reach()) {
-                    case NOT_REACHED -> "Keep children and faces away; cap and glass are under pressure for months.";
-                    case BEYOND_WHEN_COLD -> "These bottles are over their limit even when cold: do not fill them.";
-                    case PRESSURE, LIQUID_FULL, MATERIAL ->
-                        "Never warmer than "
-                                + Temperature.ofCelsius(
-                                                Math.floor(weakest.heatLimit().celsius()))
-                                        .text(units)
-                                + ": there the " + weakest.bottle().label() + " reaches its limit.";
-                })
-                .orElse("");
+    private Optional<Phrase> heat() {
+        return day.weakest().map(weakest -> switch (weakest.heatLimit().reach()) {
+            case NOT_REACHED -> Phrase.of("bottling.caution.heat.none");
+            case BEYOND_WHEN_COLD -> Phrase.of("bottling.caution.heat.cold");
+            case PRESSURE, LIQUID_FULL, MATERIAL ->
+                Phrase.of(
+                        "bottling.caution.heat.limit",
+                        new Limit(Temperature.ofCelsius(weakest.heatLimit().celsius())),
+                        weakest.bottle());
+        });
     }
 
-    private String bottles() {
-        String list = day.order().rows().stream()
+    /** What is filled, kind by kind. */
+    private Object bottles() {
+        List<Phrase> list = day.order().rows().stream()
                 .filter(row -> row.filled() > 0)
-                .map(row -> row.filled() + " × " + row.bottle().label())
-                .collect(Collectors.joining(", "));
-        return list.isEmpty() ? "no bottles" : list;
+                .map(row -> Phrase.of("bottling.times", row.filled(), row.bottle()))
+                .toList();
+        return list.isEmpty() ? Phrase.of("bottling.no-bottles") : list;
     }
 
-    private String whole(double celsius) {
-        return Temperature.ofCelsius(celsius).text(units).replace(".0 ", " ");
-    }
-
-    private String closures() {
+    private List<Phrase> closures() {
         return day.supplies().closures().entrySet().stream()
                 .sorted((a, b) -> a.getKey().compareTo(b.getKey()))
-                .map(entry -> entry.getValue() + " × " + entry.getKey().label())
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+                .map(entry -> Phrase.of("bottling.times", entry.getValue(), entry.getKey()))
+                .toList();
     }
 }

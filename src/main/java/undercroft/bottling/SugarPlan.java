@@ -2,7 +2,6 @@ package undercroft.bottling;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import undercroft.calc.priming.Dosing;
 import undercroft.calc.priming.OunceRule;
 import undercroft.calc.priming.PrimingDose;
@@ -11,6 +10,7 @@ import undercroft.calc.priming.SugarAddition;
 import undercroft.catalogue.BottleType;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
+import undercroft.quantity.Phrase;
 
 /**
  * The priming sugar of the day.
@@ -67,28 +67,25 @@ public record SugarPlan(
         return PrimingYield.of(List.of(weighed), dose.beerLitres()).expectedVolumes();
     }
 
-    /** What should be said about the sugar, as sentences. */
-    public List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        if (!dose.note().isEmpty()) {
-            notes.add(dose.note());
-        }
+    /** What should be said about the sugar. */
+    public List<Phrase> notes() {
         if (dose.notNeeded()) {
-            return notes;
+            return List.of(Phrase.of("bottling.note.no-sugar"));
+        }
+        List<Phrase> notes = new ArrayList<>();
+        if (!dose.sugar().advice().isEmpty()) {
+            notes.add(Phrase.of(
+                    "bottling.note.advice", dose.sugar(), Phrase.of(dose.sugar().advice())));
         }
         Interval yield = dose.sugar().yield();
         double width = yield.width() / 2 / yield.median();
         if (width >= WORTH_SAYING) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "The gas it gives is uncertain by ±%.0f %%, since %s.",
-                    100 * width,
+            notes.add(Phrase.of(
+                    "bottling.note.uncertain",
+                    (long) Math.ceil(100 * width),
                     dose.sugar().basis()));
         }
-        notes.add(String.format(
-                Locale.ROOT,
-                "Uneven mixing is the largest error: the strongest bottle gets about %.0f %% more sugar than the mean.",
-                100 * (strongestShare - 1)));
+        notes.add(Phrase.of("bottling.note.uneven", (long) Math.ceil(100 * (strongestShare - 1))));
         return notes;
     }
 }

@@ -4,17 +4,19 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import undercroft.calc.priming.Dosing;
 import undercroft.catalogue.Closure;
+import undercroft.quantity.Phrase;
 
 /**
  * What has to lie ready.
  *
  * @param closures caps, corks and washers to sanitise, with spares: a twentieth more, at least five
  * @param spareBottles clean bottles beyond those planned: one breaks, one is forgotten, one takes the rest
- * @param equipment tools, for a person
+ * @param equipment tools
  */
-public record Supplies(Map<Closure, Integer> closures, int spareBottles, List<String> equipment) {
+public record Supplies(Map<Closure, Integer> closures, int spareBottles, List<Phrase> equipment) {
     private static final int SPARE_BOTTLES = 3;
     private static final int LEAST_SPARE_CAPS = 5;
     private static final int ONE_SPARE_CAP_FOR = 20;
@@ -41,36 +43,22 @@ public record Supplies(Map<Closure, Integer> closures, int spareBottles, List<St
         return count + Math.max(LEAST_SPARE_CAPS, (count + ONE_SPARE_CAP_FOR - 1) / ONE_SPARE_CAP_FOR);
     }
 
-    private static List<String> equipment(BottlingPlan plan, Map<Closure, Integer> bottles) {
-        List<String> equipment = new ArrayList<>(List.of(
-                "hydrometer and jar",
-                "scale that shows single grams",
-                "siphon or tap with a tube long enough to reach the bottom",
-                "bottle filler that reaches the bottom of the bottle"));
-        if (plan.dosing() == Dosing.SYRUP) {
-            equipment.add("small pan and a spoon for the syrup");
-            equipment.add("second vessel to mix beer and syrup in");
-        } else {
-            equipment.add("dry funnel and a spoon or measure for the sugar");
-        }
+    private static List<Phrase> equipment(BottlingPlan plan, Map<Closure, Integer> bottles) {
+        List<Phrase> equipment = new ArrayList<>(tools("hydrometer", "scale", "siphon", "filler"));
+        equipment.addAll(plan.dosing() == Dosing.SYRUP ? tools("pan", "vessel") : tools("funnel"));
         for (Closure closure : Closure.values()) {
             if (bottles.containsKey(closure)) {
-                equipment.add(tool(closure));
+                equipment.addAll(tools(closure.id()));
             }
         }
         if (plan.filling().shares().kegLitres() > 0) {
-            equipment.add("keg, cleaned, with sound seals");
+            equipment.addAll(tools("keg"));
         }
-        equipment.addAll(List.of("gloves and eye cover", "towel, brush, bottle rack", "labels and a pencil"));
+        equipment.addAll(tools("gloves", "towel", "labels"));
         return equipment;
     }
 
-    private static String tool(Closure closure) {
-        return switch (closure) {
-            case CROWN -> "capper; a crimped cap measures 28.6 to 28.8 mm across";
-            case SWING_TOP -> "new washers for swing-tops whose own are hard or cracked";
-            case WIRED_CORK -> "corker, wires and pliers";
-            case SCREW -> "undamaged screw caps of the bottles' own size";
-        };
+    private static List<Phrase> tools(String... names) {
+        return Stream.of(names).map(name -> Phrase.of("bottling.tool." + name)).toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import undercroft.catalogue.Cleaner;
 import undercroft.catalogue.Sanitiser;
 import undercroft.cellar.FillingPlan;
+import undercroft.quantity.Phrase;
 
 /**
  * What to mix for cleaning and sanitising. Bottles are soaked full, a crate at a time; sanitiser goes from bottle to bottle,
@@ -27,32 +28,34 @@ public record WashPlan(Solution cleaning, Solution sanitising) {
         double gramsPerLitre =
                 wash.cleanerGramsPerLitre().orElse(cleaner.usualGramsPerLitre().orElse(0));
         Solution cleaning = new Solution(
-                cleaner.label(),
+                cleaner,
                 washLitres,
                 gramsPerLitre * washLitres,
-                "g",
+                false,
                 wash.cleanerGramsPerLitre().isPresent(),
                 cleaner.soakMinutes(),
                 true,
                 cleaner.basis(),
-                List.of(cleaner.caution(), Sanitiser.LABEL_WINS));
+                List.of(Phrase.of("bottling.cleaner." + cleaner.id()), Solution.LABEL_WINS));
         Sanitiser sanitiser = wash.sanitiser();
         double sanitiserLitres = roundedUp(brimful * SANITISER_SHARE + BUCKET_LITRES);
-        boolean byHeat = sanitiser.usualMillilitresPerLitre().isEmpty();
-        double millilitresPerLitre = byHeat
+        double millilitresPerLitre = sanitiser == Sanitiser.HEAT
                 ? 0
                 : wash.sanitiserMillilitresPerLitre()
-                        .orElse(sanitiser.usualMillilitresPerLitre().getAsDouble());
+                        .orElse(sanitiser.usualMillilitresPerLitre().orElse(0));
         Solution sanitising = new Solution(
-                sanitiser.label(),
+                sanitiser,
                 sanitiserLitres,
                 millilitresPerLitre * sanitiserLitres,
-                "mL",
+                true,
                 wash.sanitiserMillilitresPerLitre().isPresent(),
                 sanitiser.contactMinutes(),
                 !sanitiser.isNoRinse(),
                 sanitiser.basis(),
-                List.of(sanitiser.caution(), Sanitiser.ALWAYS, Sanitiser.LABEL_WINS));
+                List.of(
+                        Phrase.of("bottling.sanitiser." + sanitiser.id()),
+                        Phrase.of("bottling.wash.always"),
+                        Solution.LABEL_WINS));
         return new WashPlan(cleaning, sanitising);
     }
 

@@ -12,44 +12,32 @@ public enum Cleaner implements Listed {
             "alkaline percarbonate wash",
             5,
             30,
-            "Warm water, about 50 °C. Never shut a bottle with the solution in it: it gives off oxygen. Rinse well.",
             "3 to 10 g/L for half an hour (common practice, no source)"),
     WASHING_SODA(
             "washing-soda",
             "washing soda (sodium carbonate)",
             10,
             30,
-            "Warm water. Rinse until the glass no longer feels slippery. Not for aluminium.",
             "10 g/L for half an hour (common practice, no source)"),
     CAUSTIC(
             "caustic",
             "caustic (sodium hydroxide)",
             10,
             15,
-            "Burns skin and eyes: goggles and long gloves. Always into cold water, never water onto it. Not for aluminium."
-                    + " Rinse several times.",
             "a one per cent solution for a quarter of an hour (common practice, no source)"),
-    HOT_WATER(
-            "hot-water",
-            "hot water and a brush",
-            0,
-            0,
-            "For bottles rinsed right after pouring. Hold each to the light.",
-            "common practice, no source");
+    HOT_WATER("hot-water", "hot water and a brush", 0, 0, "common practice, no source");
 
     private final String id;
     private final String label;
     private final double usualGramsPerLitre;
     private final int soakMinutes;
-    private final String caution;
     private final String basis;
 
-    Cleaner(String id, String label, double usualGramsPerLitre, int soakMinutes, String caution, String basis) {
+    Cleaner(String id, String label, double usualGramsPerLitre, int soakMinutes, String basis) {
         this.id = id;
         this.label = label;
         this.usualGramsPerLitre = usualGramsPerLitre;
         this.soakMinutes = soakMinutes;
-        this.caution = caution;
         this.basis = basis;
     }
 
@@ -71,10 +59,6 @@ public enum Cleaner implements Listed {
     /** How long to soak; 0 when brushing is all there is to it. */
     public int soakMinutes() {
         return soakMinutes;
-    }
-
-    public String caution() {
-        return caution;
     }
 
     /** Where the figures come from, for a person. */

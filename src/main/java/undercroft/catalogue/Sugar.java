@@ -9,7 +9,7 @@ import undercroft.quantity.Interval;
  * @param yield grams of CO2 from one gram of the product when everything fermentable is fermented, by stoichiometry from
  *     its composition: low, mid, high
  * @param basis composition and its source
- * @param advice what the user should know, or empty
+ * @param advice what the user should know: the key of a sentence, or what a user wrote; or empty
  */
 public record Sugar(String id, String label, Interval yield, String basis, String advice) implements Listed {
     public Sugar {

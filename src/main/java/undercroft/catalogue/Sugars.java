@@ -5,7 +5,7 @@ import undercroft.quantity.Interval;
 
 /** The priming sugars that come with the tool, computed from composition limits in the sources named. */
 public final class Sugars {
-    private static final String WIDE = "its sugar varies; read a gauge or open a bottle early, and keep the batch cool";
+    private static final String WIDE = "catalogue.advice.varies";
 
     public static final List<Sugar> STANDARD = List.of(
             new Sugar(
@@ -49,13 +49,13 @@ public final class Sugars {
                     "invert syrup",
                     Interval.of(0.342, 0.357, 0.376),
                     "70 to 77 % solids, all hexose (common practice, no source)",
-                    "use the solids on the label if it gives them"),
+                    "catalogue.advice.solids"),
             new Sugar(
                     "dark-syrup",
                     "dark or golden syrup",
                     Interval.of(0.376, 0.399, 0.427),
                     "81 to 83 % solids (from memory)",
-                    "dark syrups ferment only partly; use the label"),
+                    "catalogue.advice.partly"),
             new Sugar(
                     "dry-malt-extract",
                     "dry malt extract",

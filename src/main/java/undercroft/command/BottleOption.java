@@ -15,21 +15,18 @@ import undercroft.quantity.Volume;
 final class BottleOption {
     private static final BottleType PATTERN = Bottles.STANDARD.get(0);
 
-    @Option(names = "--bottle", description = "make of bottle, like longneck-330")
+    @Option(names = "--bottle")
     private String bottle;
 
-    @Option(names = "--fill", description = "beer in it, like 330mL")
+    @Option(names = "--fill")
     private String fill;
 
-    @Option(
-            names = "--brimful",
-            description = "what it holds to the brim, like 344mL; with --fill in place of --bottle")
+    @Option(names = "--brimful")
     private String brimful;
 
     BottleType type() {
         if (bottle == null && (fill == null || brimful == null)) {
-            throw new InvalidInput(
-                    "--bottle", "is missing; name a make like longneck-330, or give --brimful and --fill");
+            throw new InvalidInput("--bottle", "command.fault.no-bottle");
         }
         BottleType made = bottle == null ? null : Listed.find(Bottles.STANDARD, bottle, "--bottle");
         BottleType pattern = made == null ? PATTERN : made;
@@ -42,7 +39,7 @@ final class BottleOption {
         return OptionFaults.naming(
                 () -> new BottleType(
                         made == null ? "given" : made.id(),
-                        made == null ? "bottle as given" : made.label(),
+                        made == null ? "given" : made.label(),
                         made == null ? GlassColour.AMBER : made.colour(),
                         made == null ? BottleClass.STANDARD : made.bottleClass(),
                         made == null ? Closure.CROWN : made.closure(),

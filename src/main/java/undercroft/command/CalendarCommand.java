@@ -13,18 +13,18 @@ import undercroft.report.Answer;
 import undercroft.report.ShelfCalendar;
 import undercroft.store.CellarStore;
 
-@Command(name = "calendar", description = "Writes pours, first tastes and best-before dates as iCalendar.")
+@Command(name = "calendar")
 final class CalendarCommand extends AnswerCommand {
-    @Parameters(index = "0", paramLabel = "folder", description = "the cellar folder")
+    @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;
 
-    @Option(names = "--at", description = "as of when, like 2026-08-14T15:00:00Z or 2026-08-14 (default: now)")
+    @Option(names = "--at")
     private String at;
 
-    @Option(names = "--out", required = true, description = "file to write, or folder with --per-batch")
+    @Option(names = "--out", required = true)
     private Path out;
 
-    @Option(names = "--per-batch", description = "one file for each batch")
+    @Option(names = "--per-batch")
     private boolean perBatch;
 
     CalendarCommand(Console console) {
@@ -39,10 +39,10 @@ final class CalendarCommand extends AnswerCommand {
         CellarOutlook outlook =
                 Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
         List<Path> files = ShelfCalendar.of(outlook, now).write(out, perBatch);
-        return new Answer()
-                .put("files", files.stream().map(Path::toString).toList())
-                .put("pours", outlook.servings().size())
-                .say("Wrote " + (files.size() == 1 ? files.get(0) : files.size() + " calendars into " + out) + " for "
-                        + cellar.name() + ".");
+        Answer answer = reply().put("files", files.stream().map(Path::toString).toList())
+                .put("servings", outlook.servings().size());
+        return files.size() == 1
+                ? answer.say("command.calendar.one", files.get(0), cellar.name())
+                : answer.say("command.calendar.each", files.size(), out, cellar.name());
     }
 }

@@ -9,15 +9,16 @@ import picocli.CommandLine.Parameters;
 import undercroft.quantity.InvalidInput;
 import undercroft.report.Answer;
 import undercroft.store.CellarStore;
+import undercroft.wording.Messages;
 
-@Command(name = "check", description = "Says what is wrong in a cellar folder, and where.")
+@Command(name = "check")
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(index = "0", paramLabel = "folder", description = "the cellar folder")
+    @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;
 
-    @Option(names = "--json", description = "print one JSON object")
+    @Option(names = "--json")
     private boolean json;
 
     CheckCommand(Console console) {
@@ -26,15 +27,15 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<String> faults = CellarStore.faults(folder).stream()
-                .map(InvalidInput::getMessage)
-                .toList();
-        Answer answer = new Answer().put("folder", folder.toString()).put("faults", faults);
+        List<InvalidInput> faults = CellarStore.faults(folder);
+        Messages english = Messages.english();
+        Answer answer = new Answer(console.messages())
+                .put("folder", folder.toString())
+                .put("faults", faults.stream().map(english::fault).toList());
         if (faults.isEmpty()) {
-            answer.say("All well in " + folder + ".");
-        } else {
-            faults.forEach(answer::say);
+            answer.say("command.check.nothing", folder);
         }
+        faults.forEach(fault -> answer.line(console.messages().fault(fault)));
         console.out().print(json ? answer.json() : answer.text());
         console.out().flush();
         return faults.isEmpty() ? 0 : 2;

@@ -16,27 +16,24 @@ import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
 
-@Command(name = "chill", description = "How long bottles take to get cold.")
+@Command(name = "chill")
 final class ChillCommand extends AnswerCommand {
     @Mixin
     private BottleOption bottle = new BottleOption();
 
-    @Option(names = "--from", required = true, description = "temperature now, like 20C or 68F")
+    @Option(names = "--from", required = true)
     private String from;
 
-    @Option(names = "--fridge", required = true, description = "temperature of the cold place, like 5C")
+    @Option(names = "--fridge", required = true)
     private String fridge;
 
-    @Option(names = "--to", required = true, description = "temperature wanted, like 8C")
+    @Option(names = "--to", required = true)
     private String to;
 
-    @Option(names = "--count", defaultValue = "1", description = "bottles together (default: ${DEFAULT-VALUE})")
+    @Option(names = "--count", defaultValue = "1")
     private int count;
 
-    @Option(
-            names = "--in",
-            defaultValue = "fridge",
-            description = "fridge, fan-fridge, freezer or ice-water (default: ${DEFAULT-VALUE})")
+    @Option(names = "--in", defaultValue = "fridge")
     private String coolingMedium;
 
     ChillCommand(Console console) {
@@ -52,32 +49,28 @@ final class ChillCommand extends AnswerCommand {
         double goal = celsius("--to", to);
         Check.within("--count", count, 1, 1000);
         if (goal > start) {
-            throw new InvalidInput("--to", "is warmer than the bottle is now; nothing to chill");
+            throw new InvalidInput("--to", "command.fault.warmer");
         }
         Cooling cooling = Cooling.of(type, place, cold, count);
         Optional<Interval> minutes = cooling.minutesSpread(start, goal);
-        Answer answer = new Answer();
+        Answer answer = reply();
         minutes.ifPresentOrElse(spread -> answer.put("minutes", spread), () -> answer.put("minutes", Double.NaN));
         answer.put("timeConstantMinutes", cooling.timeConstantMinutes(start));
         if (minutes.isEmpty()) {
-            return answer.say(String.format(
-                    "Never: a place of %.1f °C does not bring it to %.1f °C; choose a colder place.", cold, goal));
+            return answer.say("command.chill.never", words().celsius(cold), words().celsius(goal));
         }
-        answer.say(String.format(
-                "%.0f min from %.1f to %.1f °C (%.0f to %.0f; %d together: %s). Count on the longest.",
-                minutes.get().median(),
-                start,
-                goal,
-                minutes.get().low(),
-                minutes.get().high(),
+        answer.say(
+                "command.chill.minutes",
+                words().number(minutes.get().median(), 0),
+                words().celsius(start),
+                words().celsius(goal),
+                words().range(minutes.get(), 0),
                 count,
-                cooling.arrangement().label()));
+                cooling.arrangement());
         if (place == CoolingMedium.FREEZER) {
             FreezerAlarm alarm =
                     FreezerAlarm.of(BottleThermal.of(type), start, cold, FreezerAlarm.USUAL_FREEZING_CELSIUS);
-            answer.say(String.format(
-                    "Set an alarm: out after %.0f min at the latest. Freezing beer bursts its bottle.",
-                    alarm.alarmMinutes()));
+            answer.say("command.chill.alarm", words().numberDown(alarm.alarmMinutes(), 0));
         }
         return answer;
     }

@@ -3,8 +3,13 @@ package undercroft.command;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Messages;
 
 /** The commands, with one line on the error stream and exit code 2 for every fault of the user's. */
 public final class Commands {
@@ -16,12 +21,15 @@ public final class Commands {
             name = "undercroft",
             mixinStandardHelpOptions = true,
             versionProvider = ProgramVersion.class,
-            description = "Watches over bottles that were primed at home.",
             synopsisSubcommandLabel = "[command]")
     private static final class Root {}
 
     /** Runs one command line and returns its exit code. */
     public static int run(Console console, String... arguments) {
+        return line(console).execute(arguments.length == 0 ? new String[] {"open"} : arguments);
+    }
+
+    static CommandLine line(Console console) {
         CommandLine line = new CommandLine(new Root())
                 .addSubcommand(new OpenCommand(console))
                 .addSubcommand(new ReportCommand(console))
@@ -34,22 +42,40 @@ public final class Commands {
                 .addSubcommand(new CalendarCommand(console))
                 .setOut(console.out())
                 .setErr(console.err());
+        line.setResourceBundle(console.messages().bundle("usage"));
         line.getSubcommands().values().forEach(one -> one.getCommandSpec().mixinStandardHelpOptions(true));
         line.setParameterExceptionHandler((fault, ignored) -> {
             String command = fault.getCommandLine().getCommandName();
             String hint = command.equals("undercroft") ? "" : command + " ";
-            String what = fault instanceof UnmatchedArgumentException unmatched
-                    ? "\"" + unmatched.getUnmatched().get(0) + "\" is not known here"
-                    : fault.getMessage();
-            return say(console.err(), what + "; see undercroft " + hint + "--help");
+            return say(console.err(), console.messages().of("command.see", what(fault, console.messages()), hint));
         });
         line.setExecutionExceptionHandler((fault, where, ignored) -> {
-            if (fault instanceof InvalidInput) {
-                return say(console.err(), fault.getMessage());
+            if (fault instanceof InvalidInput input) {
+                return say(console.err(), console.messages().fault(input));
             }
             throw fault;
         });
-        return line.execute(arguments.length == 0 ? new String[] {"open"} : arguments);
+        return line;
+    }
+
+    /** The library's own sentences are in English only. */
+    private static String what(ParameterException fault, Messages messages) {
+        if (fault instanceof UnmatchedArgumentException unmatched) {
+            return messages.of("command.fault.unknown", unmatched.getUnmatched().get(0));
+        }
+        if (fault instanceof MissingParameterException missing) {
+            return messages.of(
+                    "command.fault.missing",
+                    messages.list(
+                            missing.getMissing().stream().map(Commands::name).toList()));
+        }
+        return fault.getArgSpec() == null
+                ? fault.getMessage()
+                : messages.of("command.fault.unfit", name(fault.getArgSpec()), fault.getValue());
+    }
+
+    private static String name(ArgSpec one) {
+        return one instanceof OptionSpec option ? option.longestName() : one.paramLabel();
     }
 
     private static int say(PrintWriter err, String sentence) {

@@ -4,13 +4,22 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import undercroft.wording.Messages;
 
 /**
  * What a command may use of the machine, handed in by the one place that looks.
  *
+ * @param messages the language of answers and faults
  * @param scratch a folder for reports nobody named a place for
  */
-public record Console(PrintWriter out, PrintWriter err, Clock clock, ZoneId zone, Path scratch, WindowOpener window) {
+public record Console(
+        PrintWriter out,
+        PrintWriter err,
+        Messages messages,
+        Clock clock,
+        ZoneId zone,
+        Path scratch,
+        WindowOpener window) {
     /** Opens a window on a cellar folder, or on the demo. */
     public interface WindowOpener {
         /**

@@ -2,36 +2,33 @@ package undercroft.command;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import undercroft.bottling.DoseLine;
 import undercroft.calc.gas.Atmosphere;
 import undercroft.calc.priming.PrimingDose;
 import undercroft.catalogue.Listed;
 import undercroft.catalogue.Sugar;
 import undercroft.catalogue.Sugars;
 import undercroft.quantity.Carbonation;
+import undercroft.quantity.Phrase;
 import undercroft.quantity.Temperature;
-import undercroft.quantity.UnitSystem;
 import undercroft.quantity.Volume;
 import undercroft.report.Answer;
+import undercroft.wording.DoseLine;
 
-@Command(name = "dose", description = "Priming sugar for a batch.")
+@Command(name = "dose")
 final class DoseCommand extends AnswerCommand {
-    @Option(names = "--beer", required = true, description = "beer to be primed, like 19L or 5gal")
+    @Option(names = "--beer", required = true)
     private String beer;
 
-    @Option(names = "--warmest", required = true, description = "warmest since fermentation ended, like 20C or 68F")
+    @Option(names = "--warmest", required = true)
     private String warmest;
 
-    @Option(names = "--target", required = true, description = "carbonation wanted, like 2.4vol")
+    @Option(names = "--target", required = true)
     private String target;
 
-    @Option(names = "--sugar", defaultValue = "dextrose", description = "kind of sugar (default: ${DEFAULT-VALUE})")
+    @Option(names = "--sugar", defaultValue = "dextrose")
     private String sugarId;
 
-    @Option(
-            names = "--altitude",
-            defaultValue = "0",
-            description = "metres above sea level (default: ${DEFAULT-VALUE})")
+    @Option(names = "--altitude", defaultValue = "0")
     private String altitude;
 
     DoseCommand(Console console) {
@@ -54,8 +51,7 @@ final class DoseCommand extends AnswerCommand {
                 "--warmest",
                 "target",
                 "--target");
-        Answer answer = new Answer()
-                .put("sugar", sugar.id())
+        Answer answer = reply().put("sugar", sugar.id())
                 .put("grams", dose.grams())
                 .put("gramsPerLitre", dose.gramsPerLitre())
                 .put("residualVolumes", dose.residualVolumes())
@@ -63,14 +59,12 @@ final class DoseCommand extends AnswerCommand {
                 .put("totalVolumes", dose.totalVolumes())
                 .put("syrupWaterMillilitres", dose.syrupWaterMillilitres());
         if (dose.notNeeded()) {
-            answer.say(String.format(
-                    "No sugar: the beer already holds %.2f vol, the target is %.2f vol.",
-                    dose.residualVolumes(), wanted.volumes()));
+            answer.warn(Phrase.of("command.dose.none", Carbonation.ofVolumes(dose.residualVolumes()), wanted));
         }
-        DoseLine.of(dose, UnitSystem.METRIC).forEach(line -> answer.say(line.label() + ": " + line.value()));
+        DoseLine.of(dose, words()).forEach(line -> answer.say("command.dose.line", line.label(), line.value()));
         if (!sugar.advice().isEmpty()) {
-            answer.say("Mind: " + sugar.advice() + ".");
+            answer.warn(Phrase.of("command.dose.advice", Phrase.of(sugar.advice())));
         }
-        return answer;
+        return answer.estimate();
     }
 }

@@ -2,8 +2,6 @@ package undercroft.command;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.UnitSystem;
 import undercroft.report.Answer;
 import undercroft.store.CellarStore;
 import undercroft.store.logger.Choices;
@@ -27,31 +26,31 @@ import undercroft.store.logger.Progress;
 import undercroft.store.logger.Question.About;
 import undercroft.store.logger.Reason;
 import undercroft.store.logger.text.TimeFormat;
+import undercroft.wording.QuantityFormat;
 
-@Command(name = "import", description = "Takes a logger's file into a place; safe to repeat.")
+@Command(name = "import")
 final class ImportCommand extends AnswerCommand {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.ENGLISH);
     private static final Map<String, TimeFormat> ORDERS =
             Map.of("ymd", TimeFormat.YEAR_FIRST, "dmy", TimeFormat.DAY_FIRST, "mdy", TimeFormat.MONTH_FIRST);
     private static final Map<String, LoggerUnit> UNITS =
             Map.of("c", LoggerUnit.CELSIUS, "f", LoggerUnit.FAHRENHEIT, "k", LoggerUnit.KELVIN);
 
-    @Parameters(index = "0", paramLabel = "folder", description = "the cellar folder")
+    @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;
 
-    @Parameters(index = "1", paramLabel = "file", description = "the logger's file")
+    @Parameters(index = "1", paramLabel = "file", descriptionKey = "file")
     private Path file;
 
-    @Option(names = "--place", required = true, description = "id of the place it was logged in")
+    @Option(names = "--place", required = true)
     private String placeId;
 
-    @Option(names = "--column", description = "name of the column to take (default: the likeliest)")
+    @Option(names = "--column")
     private String column;
 
-    @Option(names = "--dates", description = "ymd, dmy or mdy, when the file leaves it open")
+    @Option(names = "--dates")
     private String dates;
 
-    @Option(names = "--unit", description = "c, f or k, when the file leaves it open")
+    @Option(names = "--unit")
     private String unit;
 
     ImportCommand(Console console) {
@@ -82,10 +81,11 @@ final class ImportCommand extends AnswerCommand {
                     .findFirst()
                     .orElseThrow(() -> new InvalidInput(
                             "--column",
-                            "\"" + column + "\" is not in the file; it has "
-                                    + found.columns().stream()
-                                            .map(Inspection.Column::name)
-                                            .collect(Collectors.joining(", "))))
+                            "command.fault.no-column",
+                            column,
+                            found.columns().stream()
+                                    .map(Inspection.Column::name)
+                                    .collect(Collectors.joining(", "))))
                     .index());
         }
         if (dates != null) {
@@ -96,10 +96,10 @@ final class ImportCommand extends AnswerCommand {
         }
         for (undercroft.store.logger.Question question : found.questions()) {
             if (question.about() == About.DATE_ORDER && dates == null) {
-                throw new InvalidInput(file.toString(), question.sentence() + " Say --dates ymd, dmy or mdy.");
+                throw new InvalidInput(file.toString(), "command.fault.say-dates", question.sentence());
             }
             if (question.about() == About.UNIT && unit == null) {
-                throw new InvalidInput(file.toString(), question.sentence() + " Say --unit c, f or k.");
+                throw new InvalidInput(file.toString(), "command.fault.say-unit", question.sentence());
             }
         }
         return choices;
@@ -109,38 +109,38 @@ final class ImportCommand extends AnswerCommand {
         T value = known.get(text.toLowerCase(Locale.ROOT));
         if (value == null) {
             List<String> names = known.keySet().stream().sorted().toList();
-            throw new InvalidInput(option, "\"" + text + "\" is not one of " + String.join(", ", names));
+            throw new InvalidInput(option, "command.fault.not-one-of", text, String.join(", ", names));
         }
         return value;
     }
 
     private Answer words(ImportedLog log, ImportMerge merge, Choices choices) {
-        Answer answer = new Answer()
-                .put("place", placeId)
+        Answer answer = reply().put("place", placeId)
                 .put("lines", (double) log.lines())
                 .put("kept", log.kept())
                 .put("dropped", (double) log.dropped())
                 .put("added", merge.added())
                 .put("alreadyThere", merge.alreadyThere())
                 .put("replaced", merge.replaced());
-        answer.say(
-                merge.changesNothing()
-                        ? "Nothing new in " + file + ": all " + merge.alreadyThere() + " readings were there."
-                        : merge.added() + " readings added to " + placeId + ", " + merge.alreadyThere()
-                                + " were there, " + merge.replaced() + " had another value and were replaced.");
+        if (merge.changesNothing()) {
+            answer.say("command.import.nothing-new", file, merge.alreadyThere());
+        } else {
+            answer.say("command.import.added", merge.added(), placeId, merge.alreadyThere(), merge.replaced());
+        }
         if (!log.celsius().isEmpty()) {
-            ZoneId zone = choices.zone();
-            answer.say("Read as " + choices.format().words() + " and "
-                    + choices.unit().symbol() + ": from "
-                    + DAY.format(
-                            Instant.ofEpochSecond(log.celsius().firstTime()).atZone(zone)) + " to "
-                    + DAY.format(Instant.ofEpochSecond(log.celsius().lastTime()).atZone(zone)) + ".");
+            QuantityFormat words = QuantityFormat.of(console().messages(), UnitSystem.METRIC, choices.zone());
+            answer.say(
+                    "command.import.read",
+                    choices.format(),
+                    choices.unit(),
+                    words.dayAndTime(Instant.ofEpochSecond(log.celsius().firstTime())),
+                    words.dayAndTime(Instant.ofEpochSecond(log.celsius().lastTime())));
         }
         Arrays.stream(Reason.values()).forEach(reason -> {
             Finding finding = log.found(reason);
             if (finding.count() > 0) {
-                answer.say(finding.count() + (reason.drops() ? " dropped: " : " repaired: ") + reason.words()
-                        + " (line " + finding.lines().get(0) + (finding.count() > 1 ? " first" : "") + ")");
+                String key = reason.drops() ? "command.import.dropped" : "command.import.repaired";
+                answer.say(key, finding.count(), reason, finding.lines().get(0));
             }
         });
         return answer;

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import undercroft.calc.light.BeerSensitivity;
-import undercroft.calc.light.DurationWords;
 import undercroft.calc.light.LightBand;
 import undercroft.calc.light.LightDose;
 import undercroft.calc.light.LightExposure;
@@ -17,27 +16,27 @@ import undercroft.catalogue.LightSource;
 import undercroft.catalogue.Listed;
 import undercroft.report.Answer;
 
-@Command(name = "light", description = "What light does to beer in a bottle.")
+@Command(name = "light")
 final class LightCommand extends AnswerCommand {
-    @Option(names = "--glass", required = true, description = "colour, like amber, green or flint")
+    @Option(names = "--glass", required = true)
     private String glass;
 
-    @Option(names = "--lux", required = true, description = "illuminance on the bottle, lx")
+    @Option(names = "--lux", required = true)
     private String lux;
 
-    @Option(names = "--source", required = true, description = "kind of light, like sun, window or led-warm")
+    @Option(names = "--source", required = true)
     private String source;
 
-    @Option(names = "--hours", required = true, description = "how long, hours")
+    @Option(names = "--hours", required = true)
     private String hours;
 
-    @Option(names = "--ibu", defaultValue = "25", description = "bitterness, IBU (default: ${DEFAULT-VALUE})")
+    @Option(names = "--ibu", defaultValue = "25")
     private String ibu;
 
-    @Option(names = "--ebc", defaultValue = "8", description = "colour of the beer, EBC (default: ${DEFAULT-VALUE})")
+    @Option(names = "--ebc", defaultValue = "8")
     private String ebc;
 
-    @Option(names = "--glass-millimetres", description = "thickness of the wall (default: usual for the colour)")
+    @Option(names = "--glass-millimetres")
     private String millimetres;
 
     LightCommand(Console console) {
@@ -60,15 +59,16 @@ final class LightCommand extends AnswerCommand {
         double luxHours = LightDose.luxHoursToPerceptible(colour, wall.millimetres(), kind, beer);
         double hoursToNotice = illuminance == 0 ? Double.POSITIVE_INFINITY : luxHours / illuminance;
         double spread = exposure.uncertaintyFactor();
-        String words = DurationWords.between(hoursToNotice / spread, hoursToNotice * spread);
         LightBand band = exposure.band();
-        return new Answer()
-                .put("dose", exposure.dose())
+        return reply().put("dose", exposure.dose())
                 .put("luxHoursToPerceptible", luxHours)
-                .put("words", words)
-                .say(String.format("%s: %s.", colour.label(), band.label()))
-                .say("In this light a taster would notice it after: " + words + ".")
-                .say("Orders of time only: tasters, beers and glass differ by a factor of four and more.");
+                .put("words", english().timeOrders(hoursToNotice / spread, hoursToNotice * spread))
+                .say(
+                        "command.light.band",
+                        console().messages().capital(console().messages().name(colour)),
+                        band)
+                .say("command.light.time", words().timeOrders(hoursToNotice / spread, hoursToNotice * spread))
+                .say("command.light.rough");
     }
 
     /** A colour by its id, or by the word its label begins with, such as brown or clear. */

@@ -15,7 +15,7 @@ import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
 import undercroft.store.Rescue;
 
-@Command(name = "open", description = "Opens the window; without a display, writes the report.")
+@Command(name = "open")
 final class OpenCommand implements Callable<Integer> {
     /** The cellar that comes with the program. */
     static final String DEMO = "weir-house";
@@ -24,11 +24,7 @@ final class OpenCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(
-            index = "0",
-            paramLabel = "folder",
-            arity = "0..1",
-            description = "the cellar folder (default: the demo)")
+    @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder", arity = "0..1")
     private Path folder;
 
     OpenCommand(Console console) {
@@ -77,8 +73,8 @@ final class OpenCommand implements Callable<Integer> {
     private void report(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Path out) {
         CellarOutlook outlook = Outlooks.of(cellar, temperatures, at);
         ShelfReport.write(out, outlook);
-        console.out().println("No display to open a window on, so here is the report instead.");
-        console.out().println("Page: " + out.resolve("index.html"));
+        console.out().println(console.messages().of("command.open.no-display"));
+        console.out().println(console.messages().of("command.open.page", out.resolve("index.html")));
         console.out().println();
         console.out().print(ShelfTable.of(outlook, TERMINAL_COLUMNS));
         console.out().flush();

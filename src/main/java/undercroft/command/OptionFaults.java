@@ -14,7 +14,7 @@ final class OptionFaults {
         } catch (InvalidInput fault) {
             for (int i = 0; i < namesAndOptions.length; i += 2) {
                 if (fault.where().equals(namesAndOptions[i])) {
-                    throw new InvalidInput(namesAndOptions[i + 1], fault.what());
+                    throw fault.at(namesAndOptions[i + 1]);
                 }
             }
             throw fault;

@@ -17,10 +17,11 @@ import undercroft.catalogue.Listed;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Check;
 import undercroft.quantity.Interval;
+import undercroft.quantity.Phrase;
 import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
 
-@Command(name = "pressure", description = "Pressure at rest in a closed bottle.")
+@Command(name = "pressure")
 final class PressureCommand extends AnswerCommand {
     private static final double USUAL_EXTRACT = 40;
     private static final double USUAL_PLATO = 12;
@@ -55,36 +56,25 @@ final class PressureCommand extends AnswerCommand {
     @Mixin
     private BottleOption bottle = new BottleOption();
 
-    @Option(names = "--volumes", required = true, description = "all CO2 in the bottle, like 2.5vol")
+    @Option(names = "--volumes", required = true)
     private String volumes;
 
-    @Option(names = "--temp", required = true, description = "temperature of the bottle, like 20C or 68F")
+    @Option(names = "--temp", required = true)
     private String temperature;
 
-    @Option(names = "--abv", defaultValue = "5", description = "strength, %% by volume (default: ${DEFAULT-VALUE})")
+    @Option(names = "--abv", defaultValue = "5")
     private String abv;
 
-    @Option(
-            names = "--beer-factor",
-            description = "solubility in beer against water, 0.5 to 1.1 (default: from strength)")
+    @Option(names = "--beer-factor")
     private String beerFactor;
 
-    @Option(
-            names = "--air",
-            defaultValue = "dissolving",
-            description = "none, dissolving or trapped (default: ${DEFAULT-VALUE})")
+    @Option(names = "--air", defaultValue = "dissolving")
     private String air;
 
-    @Option(
-            names = "--capped-at",
-            defaultValue = "20C",
-            description = "temperature when capped (default: ${DEFAULT-VALUE})")
+    @Option(names = "--capped-at", defaultValue = "20C")
     private String cappedAt;
 
-    @Option(
-            names = "--altitude",
-            defaultValue = "0",
-            description = "metres above sea level (default: ${DEFAULT-VALUE})")
+    @Option(names = "--altitude", defaultValue = "0")
     private String altitude;
 
     PressureCommand(Console console) {
@@ -122,9 +112,8 @@ final class PressureCommand extends AnswerCommand {
         PressureLimits limits = PressureLimits.of(type);
         HeatLimit heat = HeatLimit.of(
                 closed, grams, factor.median() - BeerFactor.SPREAD, capped.amount, 1, limits.workingPressureBar());
-        Answer answer = new Answer()
-                .put("gaugeBar", gauge)
-                .put("safetyGaugeBar", estimates.safety().gaugeBar())
+        Answer answer = reply().put("gaugeBar", gauge)
+                .put("upperEstimateGaugeBar", estimates.safety().gaugeBar())
                 .put("carbonDioxideBar", asked.carbonDioxideBar())
                 .put("airBar", asked.airBar())
                 .put("waterVapourBar", asked.waterVapourBar())
@@ -133,8 +122,8 @@ final class PressureCommand extends AnswerCommand {
                 .put("beerFactor", factor.median())
                 .put("liquidFull", asked.liquidFull())
                 .put("bottleClass", PressureLimits.workingClass(type).id())
-                .put("cautionBar", limits.cautionBar())
-                .put("limitBar", limits.workingPressureBar())
+                .put("cautionGaugeBar", limits.cautionBar())
+                .put("workingPressureGaugeBar", limits.workingPressureBar())
                 .put("heatLimitCelsius", heat.reach() == HeatLimit.Reach.NOT_REACHED ? Double.NaN : heat.celsius());
         return words(
                 answer,
@@ -160,38 +149,40 @@ final class PressureCommand extends AnswerCommand {
                 Math.max(median, estimates.gaugeBar().high()));
     }
 
-    private static Answer words(
+    private Answer words(
             Answer answer,
             BottleType type,
             Interval gauge,
-            double safety,
+            double upperEstimate,
             PressureLimits limits,
             HeatLimit heat,
             boolean liquidFull,
             boolean freezes) {
-        answer.say(String.format(
-                "%s: %.2f bar gauge (%.2f to %.2f), safety estimate %.2f.",
-                type.label(), gauge.median(), gauge.low(), gauge.high(), safety));
-        answer.say(String.format(
-                "Limit %.1f bar (%s), caution from %.1f; heat limit %s.",
-                limits.workingPressureBar(),
-                PressureLimits.workingClass(type).label(),
-                limits.cautionBar(),
-                heat.reach() == HeatLimit.Reach.NOT_REACHED
-                        ? "none up to 60 °C"
-                        : heat.reach() == HeatLimit.Reach.BEYOND_WHEN_COLD
-                                ? "passed even cold"
-                                : String.format("%.0f °C", Math.floor(heat.celsius()))));
+        answer.say(
+                "command.pressure.gauge",
+                console().messages().name(type),
+                words().bars(gauge),
+                words().barWorst(upperEstimate));
+        double heatLimit = switch (heat.reach()) {
+            case NOT_REACHED -> Double.POSITIVE_INFINITY;
+            case BEYOND_WHEN_COLD -> -1;
+            case PRESSURE, LIQUID_FULL, MATERIAL -> heat.celsius();
+        };
+        answer.say(
+                "command.pressure.limit",
+                words().barLimit(limits.workingPressureBar()),
+                PressureLimits.workingClass(type),
+                words().barLimit(limits.cautionBar()),
+                words().heatLimit(heatLimit));
         if (freezes) {
-            answer.say("Near or below its freezing point: freezing beer swells and bursts its bottle.");
+            answer.warn(Phrase.of("command.pressure.freezes"));
         }
         if (liquidFull) {
-            answer.say("The beer fills the bottle: pressure rises by bars for each degree. Take some out.");
+            answer.warn(Phrase.of("command.pressure.liquid-full"));
         }
-        if (safety > limits.workingPressureBar()) {
-            answer.say(
-                    "Over the limit on the safety estimate: cool it in a closed box before touching; cover eyes and hands.");
+        if (upperEstimate > limits.workingPressureBar()) {
+            answer.warn(Phrase.of("command.pressure.over"));
         }
-        return answer.say("An estimate, no permission: the maker's word and local rules come first.");
+        return answer.estimate();
     }
 }

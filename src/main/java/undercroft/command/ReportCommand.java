@@ -12,15 +12,15 @@ import undercroft.report.Answer;
 import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;
 
-@Command(name = "report", description = "Writes the shelf as report.json, index.html and series.")
+@Command(name = "report")
 final class ReportCommand extends AnswerCommand {
-    @Parameters(index = "0", paramLabel = "folder", description = "the cellar folder")
+    @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;
 
-    @Option(names = "--at", description = "as of when, like 2026-08-14T15:00:00Z or 2026-08-14 (default: now)")
+    @Option(names = "--at")
     private String at;
 
-    @Option(names = "--out", required = true, description = "folder to write into")
+    @Option(names = "--out", required = true)
     private Path out;
 
     ReportCommand(Console console) {
@@ -34,13 +34,13 @@ final class ReportCommand extends AnswerCommand {
         CellarOutlook outlook =
                 Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
         ShelfReport.write(out, outlook);
-        return new Answer()
-                .put("page", out.resolve("index.html").toString())
+        return reply().put("page", out.resolve("index.html").toString())
                 .put("report", out.resolve("report.json").toString())
                 .put("batches", outlook.batches().size())
-                .say("Wrote " + out.resolve("index.html") + " and report.json for " + cellar.name() + ", "
-                        + (outlook.batches().size() == 1
-                                ? "1 batch."
-                                : outlook.batches().size() + " batches."));
+                .say(
+                        "command.report.written",
+                        out.resolve("index.html"),
+                        cellar.name(),
+                        outlook.batches().size());
     }
 }

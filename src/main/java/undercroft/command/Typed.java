@@ -18,7 +18,7 @@ final class Typed {
         try {
             return parse.apply(text);
         } catch (InvalidInput fault) {
-            throw new InvalidInput(option, fault.what());
+            throw fault.at(option);
         }
     }
 
@@ -28,8 +28,7 @@ final class Typed {
                     text.strip().replace(',', '.').replaceAll("\\s*" + Pattern.quote(unit) + "$", ""));
             return Check.within(option, value, min, max, unit);
         } catch (NumberFormatException notANumber) {
-            throw new InvalidInput(
-                    option, "\"" + text + "\" is not a number; give one from " + min + " to " + max + " " + unit);
+            throw new InvalidInput(option, "command.fault.not-a-number", text, min, max, unit);
         }
     }
 
@@ -44,8 +43,7 @@ final class Typed {
                             .minusSeconds(1)
                     : OffsetDateTime.parse(text).toInstant();
         } catch (DateTimeParseException notAnInstant) {
-            throw new InvalidInput(
-                    option, "\"" + text + "\" is not a time; write it like 2026-08-14T15:00:00Z or 2026-08-14");
+            throw new InvalidInput(option, "command.fault.not-a-time", text);
         }
     }
 }

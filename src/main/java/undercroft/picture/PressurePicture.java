@@ -2,7 +2,6 @@ package undercroft.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import undercroft.bottling.BottlePressure;
 import undercroft.plot.mark.Anchor;
 import undercroft.plot.mark.Dash;
@@ -15,13 +14,10 @@ import undercroft.plot.mark.Stroke;
 import undercroft.plot.mark.TextStyle;
 import undercroft.plot.scale.ValueTicks;
 import undercroft.quantity.Interval;
-import undercroft.quantity.Pressure;
-import undercroft.quantity.Temperature;
-import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
+import undercroft.wording.QuantityFormat;
 
-/** The pressure a bottle comes to in a fridge, a room, a hot room and an attic, against what it may bear. */
-public record PressurePicture(BottlePressure pressure, UnitSystem units) {
+/** The pressure a bottle comes to in a fridge, a room, a hot room and an attic, against its working pressure. */
+public record PressurePicture(BottlePressure pressure, QuantityFormat words) {
     private static final double LEFT = 52;
     private static final double RIGHT = 14;
     private static final double TOP = 24;
@@ -43,7 +39,9 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
         double caution = x(frame, pressure.limits().cautionBar(), most);
         line(frame, caution, Stroke.of(Role.SPELL, 1.5).with(Dash.DASHED), marks);
         marks.add(new Mark.Text(
-                Texts.of("bottling.picture.limit", text(pressure.limits().workingPressureBar())),
+                words.of(
+                        "bottling.picture.limit",
+                        words.barLimit(pressure.limits().workingPressureBar())),
                 limit + 4,
                 frame.y() - 8,
                 Anchor.START,
@@ -52,7 +50,9 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
                 false));
         if (pressure.limits().cautionBar() < pressure.limits().workingPressureBar()) {
             marks.add(new Mark.Text(
-                    Texts.of("bottling.picture.caution", text(pressure.limits().cautionBar())),
+                    words.of(
+                            "bottling.picture.caution",
+                            words.barLimit(pressure.limits().cautionBar())),
                     caution - 4,
                     frame.y() - 8,
                     Anchor.END,
@@ -78,7 +78,7 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
             double x = frame.x() + frame.width() * ticks.at(i) / top;
             line(frame, x, Stroke.of(Role.GRID, 1), marks);
             marks.add(new Mark.Text(
-                    ticks.label(i, Locale.ROOT),
+                    ticks.label(i, words.messages().locale()),
                     x,
                     frame.bottom() + 15,
                     Anchor.MIDDLE,
@@ -87,10 +87,7 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
                     false));
         }
         marks.add(new Mark.Text(
-                Texts.of(
-                        "bottling.picture.axis",
-                        units == UnitSystem.US ? "psi" : "bar",
-                        pressure.bottle().label()),
+                words.of("bottling.picture.axis", words.pressureUnit(), pressure.bottle()),
                 frame.right(),
                 frame.bottom() + 30,
                 Anchor.END,
@@ -114,7 +111,7 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
             marks.add(new Mark.Polyline(Points.of(high, y - BAND / 2, high, y + BAND / 2), Stroke.of(role, 2.5)));
             marks.add(new Mark.Marker(over ? MarkerShape.DIAMOND : MarkerShape.CIRCLE, best, y, 5, Role.PAPER, role));
             marks.add(new Mark.Text(
-                    Temperature.ofCelsius(warmth.celsius()).text(units).replace(".0 ", " "),
+                    words.statedCelsius(warmth.celsius()),
                     frame.x() - 8,
                     y + 4,
                     Anchor.END,
@@ -124,10 +121,10 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
             boolean room =
                     high + TEXT_ROOM < x(frame, pressure.limits().cautionBar(), most) || low - TEXT_ROOM < frame.x();
             marks.add(new Mark.Text(
-                    Texts.of(
+                    words.of(
                             over ? "bottling.picture.over" : "bottling.picture.row",
-                            text(bar.median()),
-                            text(bar.high())),
+                            words.bar(bar.median()),
+                            words.barWorst(bar.high())),
                     room ? high + 8 : low - 8,
                     y + 4,
                     room ? Anchor.START : Anchor.END,
@@ -146,25 +143,21 @@ public record PressurePicture(BottlePressure pressure, UnitSystem units) {
     }
 
     private double shown(double bar) {
-        return units == UnitSystem.US ? Pressure.ofBar(bar).psi() : bar;
-    }
-
-    private String text(double bar) {
-        return Pressure.ofBar(bar).text(units);
+        return words.shownBar(bar);
     }
 
     /** The picture as a sentence, for those who do not see it. */
-    public String words() {
-        StringBuilder words = new StringBuilder(
-                Texts.of("bottling.picture.limit", text(pressure.limits().workingPressureBar())));
+    public String sentence() {
+        StringBuilder all = new StringBuilder(words.of(
+                "bottling.picture.limit", words.barLimit(pressure.limits().workingPressureBar())));
         for (BottlePressure.AtWarmth warmth : pressure.warmths()) {
-            words.append("; ")
-                    .append(Texts.of(
+            all.append("; ")
+                    .append(words.of(
                             "bottling.picture.sentence",
-                            Temperature.ofCelsius(warmth.celsius()).text(units),
-                            text(warmth.gaugeBar().median()),
-                            text(warmth.gaugeBar().high())));
+                            words.statedCelsius(warmth.celsius()),
+                            words.bar(warmth.gaugeBar().median()),
+                            words.barWorst(warmth.gaugeBar().high())));
         }
-        return words.toString();
+        return all.toString();
     }
 }

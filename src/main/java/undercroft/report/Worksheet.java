@@ -1,27 +1,21 @@
 package undercroft.report;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import undercroft.bottling.BottlePressure;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
-import undercroft.bottling.DoseLine;
 import undercroft.bottling.FillRow;
 import undercroft.bottling.Step;
 import undercroft.bottling.SugarPlan;
 import undercroft.catalogue.Closure;
-import undercroft.quantity.Interval;
-import undercroft.quantity.Pressure;
-import undercroft.quantity.Temperature;
-import undercroft.quantity.UnitSystem;
-import undercroft.quantity.Volume;
+import undercroft.quantity.Phrase;
+import undercroft.wording.DoseLine;
+import undercroft.wording.QuantityFormat;
 
 /** A bottling day on one A4 sheet to hang by the tap: amounts, the list to tick, cautions, room for what was really done. */
 public final class Worksheet {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final String STYLE = "@page{size:A4 portrait;margin:9mm}"
             + "body{font:7.9pt/1.2 Inter,'Helvetica Neue',Arial,sans-serif;color:#111;background:#fff;max-width:192mm;"
             + "margin:0 auto}h1{font-size:15pt;margin:0}h2{font-size:9.5pt;margin:2mm 0 .6mm;border-bottom:.3mm solid #111}"
@@ -35,12 +29,12 @@ public final class Worksheet {
             + ".done{border-bottom:.2mm solid #111;display:inline-block;min-width:30mm}";
 
     private final BottlingDay day;
-    private final UnitSystem units;
+    private final QuantityFormat words;
     private final WorksheetHtml page;
 
-    private Worksheet(String title, BottlingDay day, UnitSystem units) {
+    private Worksheet(String title, BottlingDay day, QuantityFormat words) {
         this.day = day;
-        this.units = units;
+        this.words = words;
         this.page = new WorksheetHtml(title, STYLE);
     }
 
@@ -50,10 +44,10 @@ public final class Worksheet {
      * @param batchName as the user calls it
      * @param on the day to print on top
      */
-    public static String of(String batchName, BottlingDay day, UnitSystem units, LocalDate on) {
-        Worksheet sheet = new Worksheet("Bottling day: " + batchName, day, units);
+    public static String of(String batchName, BottlingDay day, QuantityFormat words, LocalDate on) {
+        Worksheet sheet = new Worksheet(words.of("worksheet.title", batchName), day, words);
         sheet.page.element("h1", batchName);
-        sheet.page.element("p", "Bottling day, " + DAY.format(on));
+        sheet.page.element("p", words.of("worksheet.day", words.day(on)));
         sheet.verdict();
         sheet.page.open("div", "cols").open("div", "left");
         sheet.bottles();
@@ -71,44 +65,63 @@ public final class Worksheet {
     }
 
     private void verdict() {
-        String word = switch (day.unfinished().verdict()) {
-            case GO -> "Go.";
-            case WAIT -> "Wait.";
-            case UNKNOWN -> "Not known to be finished.";
+        String key = switch (day.unfinished().verdict()) {
+            case GO -> "worksheet.verdict.go";
+            case WAIT -> "worksheet.verdict.wait";
+            case UNKNOWN -> "worksheet.verdict.unknown";
         };
-        page.open("div", "verdict").element("p", word + " " + day.unfinished().reason());
-        day.atStake().ifPresent(words -> page.element("p", words));
-        day.refusals().forEach(words -> page.element("p", "Refused. " + words));
+        page.open("div", "verdict")
+                .element("p", words.of(key, words.of(day.unfinished().reason())));
+        day.atStake().ifPresent(stake -> page.element("p", words.of(stake)));
+        day.refusals().forEach(refusal -> page.element("p", words.of("worksheet.refused", words.of(refusal))));
         page.close("div");
     }
 
     private void bottles() {
-        page.element("h2", "Beer and bottles");
+        heading("worksheet.bottles");
         page.element(
                 "p",
-                litres(day.plan().filling().shares().vesselLitres()) + " in the vessel, "
-                        + litres(day.plan().filling().shares().lossLitres()) + " stay behind, "
-                        + litres(day.order().bottleLitres()) + " to bottles"
-                        + day.keg()
-                                .map(keg -> ", " + litres(keg.litres()) + " to the keg")
-                                .orElse("") + ".");
-        page.open("table", "bottles").row("th", List.of("Fill", "Bottle", "Beer", "Sugar each"));
+                words.of(
+                        day.keg().isPresent() ? "worksheet.shares.keg" : "worksheet.shares",
+                        words.litres(day.plan().filling().shares().vesselLitres()),
+                        words.litres(day.plan().filling().shares().lossLitres()),
+                        words.litres(day.order().bottleLitres()),
+                        words.litres(day.plan().filling().shares().kegLitres())));
+        page.open("table", "bottles")
+                .row(
+                        "th",
+                        List.of(
+                                words.of("worksheet.head.fill"),
+                                words.of("worksheet.head.bottle"),
+                                words.of("worksheet.head.beer"),
+                                words.of("worksheet.head.sugar")));
         for (FillRow row : day.order().rows()) {
             if (row.filled() > 0) {
                 page.row(
                         "td",
                         List.of(
-                                row.filled() + " of " + row.available(),
-                                row.bottle().label() + ", "
-                                        + row.bottle().colour().label(),
-                                litres(row.filledLitres()),
+                                words.of("bottling.bottles.of", row.filled(), row.available()),
+                                words.of(
+                                        "bottling.bottle",
+                                        row.bottle(),
+                                        row.bottle().colour()),
+                                words.litres(row.filledLitres()),
                                 sugarEach(row)));
             }
         }
-        page.close("table").open("ul", "plain");
-        day.notes().stream()
+        page.close("table");
+        notes(day.notes().stream()
                 .filter(note -> !day.sugar().notes().contains(note))
-                .forEach(note -> page.element("li", note));
+                .toList());
+    }
+
+    private void heading(String key, Object... arguments) {
+        page.element("h2", words.of(key, arguments));
+    }
+
+    private void notes(List<Phrase> notes) {
+        page.open("ul", "plain");
+        notes.forEach(note -> page.element("li", words.of(note)));
         page.close("ul");
     }
 
@@ -116,19 +129,22 @@ public final class Worksheet {
         return day.sugar().perBottle().stream()
                 .filter(per -> per.bottle().equals(row.bottle()))
                 .findFirst()
-                .map(per -> DoseLine.massText(per.grams().median()))
+                .map(per -> words.weighed(per.grams().median()))
                 .orElse("");
     }
 
     private void sugar() {
         SugarPlan sugar = day.sugar();
-        page.element("h2", "Sugar, " + sugar.dosing().label());
+        heading("worksheet.sugar", sugar.dosing());
         page.open("table", "sugar");
-        page.row("td", List.of("Target", day.plan().filling().wish().targetVolumes() + " vol"));
-        DoseLine.of(sugar.dose(), units).forEach(line -> page.row("td", List.of(line.label(), line.value())));
-        page.close("table").open("ul", "plain");
-        sugar.notes().forEach(note -> page.element("li", note));
-        page.close("ul");
+        page.row(
+                "td",
+                List.of(
+                        words.of("worksheet.target"),
+                        words.statedVolumes(day.plan().filling().wish().targetVolumes())));
+        DoseLine.of(sugar.dose(), words).forEach(line -> page.row("td", List.of(line.label(), line.value())));
+        page.close("table");
+        notes(sugar.notes());
     }
 
     private void pressure() {
@@ -136,84 +152,68 @@ public final class Worksheet {
             return;
         }
         BottlePressure weakest = day.weakest().get();
-        page.element("h2", "Pressure in the weakest bottle, " + weakest.bottle().label());
+        heading("worksheet.pressure", weakest.bottle());
         page.open("table", "pressure");
-        List<String> head = new ArrayList<>(List.of("at"));
-        List<String> values = new ArrayList<>(List.of("best (low to safety)"));
+        List<String> head = new ArrayList<>(List.of(words.of("worksheet.head.at")));
+        List<String> values = new ArrayList<>(List.of(words.of("worksheet.head.estimates")));
         for (BottlePressure.AtWarmth warmth : weakest.warmths()) {
-            head.add(whole(warmth.celsius()));
-            values.add(bars(warmth.gaugeBar()));
+            head.add(words.statedCelsius(warmth.celsius()));
+            values.add(words.bars(warmth.gaugeBar()));
         }
-        head.add("never above");
-        values.add(Pressure.ofBar(weakest.limits().workingPressureBar()).text(units) + heatLimit(weakest));
+        head.add(words.of("worksheet.head.limit"));
+        double heat = switch (weakest.heatLimit().reach()) {
+            case NOT_REACHED -> Double.POSITIVE_INFINITY;
+            case BEYOND_WHEN_COLD -> -1;
+            case PRESSURE, LIQUID_FULL, MATERIAL -> weakest.heatLimit().celsius();
+        };
+        values.add(words.of(
+                "worksheet.limit", words.barLimit(weakest.limits().workingPressureBar()), words.heatLimit(heat)));
         page.row("th", head).row("td", values).close("table");
     }
 
-    private String heatLimit(BottlePressure weakest) {
-        return switch (weakest.heatLimit().reach()) {
-            case NOT_REACHED -> ", no room is too warm";
-            case BEYOND_WHEN_COLD -> ", passed even cold";
-            case MATERIAL ->
-                ", plastic no warmer than "
-                        + whole(Math.floor(weakest.heatLimit().celsius()));
-            case PRESSURE, LIQUID_FULL ->
-                ", reached at " + whole(Math.floor(weakest.heatLimit().celsius()));
-        };
-    }
-
-    private String bars(Interval bar) {
-        return Pressure.ofBar(bar.median()).text(units) + " ("
-                + Pressure.ofBar(bar.low()).text(units) + " to "
-                + Pressure.ofBar(bar.high()).text(units) + ")";
-    }
-
     private void steps() {
-        page.element("h2", "In this order");
+        heading("worksheet.steps");
         page.open("ul", "steps");
-        for (Step step : Checklist.of(day, units).steps()) {
+        for (Step step : Checklist.of(day).steps()) {
             page.open("li", "step");
-            page.element("b", step.words() + timer(step));
-            String more = (step.oxygen() + " " + step.caution()).strip();
-            if (!more.isEmpty()) {
-                page.element("span", more);
-            }
+            page.element(
+                    "b",
+                    step.timer()
+                            .map(time -> words.of("worksheet.timed", words.of(step.words()), time.toMinutes()))
+                            .orElseGet(() -> words.of(step.words())));
+            step.oxygen().ifPresent(habit -> page.element("span", words.of(habit)));
+            step.caution().ifPresent(caution -> page.element("span", words.of(caution)));
             page.close("li");
         }
         page.close("ul");
     }
 
-    private static String timer(Step step) {
-        return step.timer().map(time -> " [" + time.toMinutes() + " min]").orElse("");
-    }
-
     private void supplies() {
-        page.element("h2", "Lay ready");
+        heading("bottling.supplies.title");
         List<String> all = new ArrayList<>();
         for (Closure closure : Closure.values()) {
             if (day.supplies().closures().containsKey(closure)) {
-                all.add(day.supplies().closures().get(closure) + " × " + closure.label() + " with spares");
+                all.add(words.of(
+                        "bottling.supplies.closures", day.supplies().closures().get(closure), closure));
             }
         }
-        all.add(day.supplies().spareBottles() + " spare bottles");
-        all.addAll(day.supplies().equipment());
-        page.element("p", String.join("; ", all) + ".");
+        all.add(words.of("bottling.supplies.bottles", day.supplies().spareBottles()));
+        day.supplies().equipment().forEach(tool -> all.add(words.of(tool)));
+        page.element("p", words.messages().sentence(String.join("; ", all)));
     }
 
     private void done() {
-        page.element("h2", "As done");
-        for (String what : List.of("Gravity", "Sugar weighed", "Bottles capped", "Capped at")) {
+        heading("worksheet.done");
+        for (String what : List.of(
+                words.of("worksheet.done.gravity"),
+                words.of("worksheet.done.sugar"),
+                words.of("worksheet.done.bottles"),
+                words.of("worksheet.done.capped"))) {
             page.open("p", "as-done")
                     .element("span", what + " ")
                     .element("span", "done", "")
                     .close("p");
         }
-    }
-
-    private String whole(double celsius) {
-        return Temperature.ofCelsius(celsius).text(units).replace(".0 ", " ");
-    }
-
-    private String litres(double litres) {
-        return Volume.ofLitres(litres).text(units);
+        page.element("p", words.of("caution.estimate"));
     }
 }

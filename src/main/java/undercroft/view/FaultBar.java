@@ -27,7 +27,7 @@ final class FaultBar extends HBox {
         close.setOnAction(event -> faults.putAway());
         getChildren().addAll(new AlertSign(Alert.WATCH), sentence, close);
         faults.newestProperty().addListener((property, before, after) -> {
-            sentence.setText(after == null ? "" : after.getMessage());
+            sentence.setText(after == null ? "" : Texts.messages().fault(after));
             setVisible(after != null);
         });
         setVisible(faults.newestProperty().get() != null);

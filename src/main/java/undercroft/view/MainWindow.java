@@ -140,7 +140,9 @@ public final class MainWindow {
 
     private void showSaveFault(InvalidInput fault) {
         if (fault != null) {
-            context.faults().show(new InvalidInput("", Texts.of("fault.save.text", fault.getMessage())));
+            context.faults()
+                    .show(new InvalidInput(
+                            "", "fault.save.text", Texts.messages().fault(fault)));
         }
     }
 

@@ -29,6 +29,11 @@ record Figures(Locale locale) {
         return number(value, decimals, RoundingMode.HALF_UP);
     }
 
+    /** At least and at most so many decimals. */
+    String number(double value, int least, int most) {
+        return written(BigDecimal.valueOf(value).round(CONVERTED).setScale(most, RoundingMode.HALF_UP), least, most);
+    }
+
     /** At most so many decimals, without idle zeros and without grouping: what a field shows. */
     String lean(double value, int decimals) {
         DecimalFormat format = format(0, decimals);

@@ -1,7 +1,7 @@
 package undercroft.wording;
 
+import java.text.Format;
 import java.text.MessageFormat;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,6 +49,11 @@ public final class Messages {
         return ResourceBundle.getBundle(FOLDER + name, locale, Messages.class.getClassLoader(), NO_FALLBACK);
     }
 
+    /** The sentences of JSON and CSV, which are in English for every reader. */
+    public static Messages english() {
+        return new Messages(ENGLISH);
+    }
+
     /** The language, with its country's numbers and dates. */
     public Locale locale() {
         return locale;
@@ -57,8 +62,9 @@ public final class Messages {
     /**
      * The sentence, its arguments set in.
      *
-     * @param arguments texts, whole numbers (which also choose between one and many), enum constants, entries of the
-     *     catalogue, phrases; other numbers are best worded before, since only {@link QuantityFormat} knows how to round
+     * @param arguments texts, numbers (which also choose between one and many), enum constants, entries of the
+     *     catalogue, phrases, lists of them; quantities are best worded before, since only {@link QuantityFormat} knows
+     *     the units
      */
     public String of(String key, Object... arguments) {
         return formatted(pattern(key), UnitSystem.METRIC, arguments);
@@ -86,7 +92,7 @@ public final class Messages {
     }
 
     /** What a person calls a constant. */
-    public String name(Enum<?> one) {
+    public String nameOf(Enum<?> one) {
         return one instanceof Listed listed
                 ? name(listed)
                 : of(Keys.of("name." + Keys.type(one.getDeclaringClass()), one));
@@ -131,6 +137,11 @@ public final class Messages {
         return of("list.last", first, parts.get(parts.size() - 1));
     }
 
+    /** The lines of one bundle as they stand, for a library that fills them in itself. */
+    public ResourceBundle bundle(String name) {
+        return bundle(name, locale);
+    }
+
     private String pattern(String key) {
         if (!has(key)) {
             throw new MissingResourceException("no sentence has the key " + key, Messages.class.getName(), key);
@@ -151,11 +162,17 @@ public final class Messages {
     }
 
     private String formatted(String pattern, UnitSystem units, Object... arguments) {
-        Object[] said = Arrays.stream(arguments).map(one -> said(one, units)).toArray();
-        return new MessageFormat(pattern, locale).format(said);
+        MessageFormat format = new MessageFormat(pattern, locale);
+        Format[] asked = format.getFormatsByArgumentIndex();
+        Object[] said = new Object[arguments.length];
+        for (int i = 0; i < said.length; i++) {
+            boolean plain = arguments[i] instanceof Double && (i >= asked.length || asked[i] == null);
+            said[i] = plain ? new Figures(locale).plain((Double) arguments[i]) : said(arguments[i], units);
+        }
+        return format.format(said);
     }
 
-    /** An argument as it is put into its sentence; whole numbers stay numbers, so that they can choose the plural. */
+    /** An argument as it is put into its sentence; numbers stay numbers, so that they can choose the plural. */
     private Object said(Object argument, UnitSystem units) {
         if (argument instanceof Phrase phrase) {
             return of(phrase, units);
@@ -167,10 +184,13 @@ public final class Messages {
             return name(listed);
         }
         if (argument instanceof Enum<?> constant) {
-            return name(constant);
+            return nameOf(constant);
         }
-        if (argument instanceof Double || argument instanceof Float) {
-            return new Figures(locale).plain(((Number) argument).doubleValue());
+        if (argument instanceof List<?> parts) {
+            return parts.stream()
+                    .map(part -> String.valueOf(said(part, units)))
+                    .reduce((first, next) -> of("list.more", first, next))
+                    .orElse("");
         }
         return argument instanceof Number ? argument : QuantityFormat.said(argument, this, units);
     }

@@ -9,10 +9,12 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
 import java.util.function.DoubleUnaryOperator;
+import undercroft.calc.light.TimeOrder;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Gravity;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Limit;
 import undercroft.quantity.Mass;
 import undercroft.quantity.Phrase;
 import undercroft.quantity.Pressure;
@@ -27,6 +29,10 @@ import undercroft.quantity.Volume;
  * was made from.
  */
 public final class QuantityFormat {
+    /** Heat limits are looked for up to here, °C. */
+    private static final double WARMEST_LIMIT_CELSIUS = 60;
+
+    private static final double LITRES_PER_GALLON = Volume.ofUsGallons(1).litres();
     private static final RoundingMode DOWN = RoundingMode.FLOOR;
     private static final RoundingMode UP = RoundingMode.CEILING;
     private static final RoundingMode NEAREST = RoundingMode.HALF_UP;
@@ -49,6 +55,7 @@ public final class QuantityFormat {
     private static final Unit PSI =
             new Unit("quantity.psi", 0, bar -> Pressure.ofBar(bar).psi());
     private static final Unit VOLUMES = new Unit("quantity.volumes", 1, DoubleUnaryOperator.identity());
+    private static final Unit FINE_VOLUMES = new Unit("quantity.volumes", 2, DoubleUnaryOperator.identity());
     private static final Unit LITRES = new Unit("quantity.litres", 1, DoubleUnaryOperator.identity());
     private static final Unit MILLILITRES = new Unit("quantity.millilitres", 0, litres -> litres * 1000);
     private static final Unit GALLONS =
@@ -103,6 +110,11 @@ public final class QuantityFormat {
         return said(isUs() ? FAHRENHEIT : CELSIUS, celsius, NEAREST);
     }
 
+    /** A temperature someone set: {@code 20 °C}, {@code 17.5 °C} or {@code 68 °F}. */
+    public String statedCelsius(double celsius) {
+        return isUs() ? celsius(celsius) : of(CELSIUS.key(), figures.lean(celsius, 1));
+    }
+
     /** {@code 17 °C} or {@code 63 °F}, where a tenth would only be noise. */
     public String wholeCelsius(double celsius) {
         return said(isUs() ? FAHRENHEIT : WHOLE_CELSIUS, celsius, NEAREST);
@@ -113,6 +125,17 @@ public final class QuantityFormat {
         return said(isUs() ? FAHRENHEIT : WHOLE_CELSIUS, celsius, DOWN);
     }
 
+    /**
+     * The warmest storage of a bottle, °C: rounded down; infinite where none was found up to 60 °C, below zero where it is
+     * passed even in the cold.
+     */
+    public String heatLimit(double celsius) {
+        if (Double.isInfinite(celsius)) {
+            return of("quantity.heat-limit.beyond", celsiusLimit(WARMEST_LIMIT_CELSIUS));
+        }
+        return celsius < 0 ? of("quantity.heat-limit.passed") : celsiusLimit(celsius);
+    }
+
     /** The warmest it may have been: a tenth of a degree Celsius, or a degree Fahrenheit, rounded up. */
     public String celsiusWorst(double celsius) {
         return said(isUs() ? FAHRENHEIT : CELSIUS, celsius, UP);
@@ -121,6 +144,26 @@ public final class QuantityFormat {
     /** A difference of temperatures: {@code 3.0 °C} or {@code 5 °F}. */
     public String kelvin(double kelvin) {
         return said(isUs() ? FAHRENHEIT_STEP : KELVIN, kelvin, NEAREST);
+    }
+
+    /** The unit pressures are shown in, for an axis. */
+    public String pressureUnit() {
+        return unit(pressure());
+    }
+
+    /** A pressure in the unit shown, for an axis. */
+    public double shownBar(double bar) {
+        return pressure().from().applyAsDouble(bar);
+    }
+
+    /** The unit temperatures are shown in, for an axis. */
+    public String temperatureUnit() {
+        return unit(isUs() ? FAHRENHEIT : CELSIUS);
+    }
+
+    /** A temperature in the unit shown, for an axis. */
+    public double shownCelsius(double celsius) {
+        return isUs() ? FAHRENHEIT.from().applyAsDouble(celsius) : celsius;
     }
 
     /** {@code 2.4 bar} or {@code 35 psi}. */
@@ -153,9 +196,28 @@ public final class QuantityFormat {
         return said(VOLUMES, volumes, NEAREST);
     }
 
+    /** A carbonation someone set: {@code 2.4 vol} or {@code 2.45 vol}. */
+    public String statedVolumes(double volumes) {
+        return of(VOLUMES.key(), figures.number(volumes, 1, 2));
+    }
+
     /** A carbonation not to be passed. */
     public String volumesLimit(double volumes) {
         return said(VOLUMES, volumes, DOWN);
+    }
+
+    /** {@code 2.43 vol}: for figures that are added up. */
+    public String fineVolumes(double volumes) {
+        return said(FINE_VOLUMES, volumes, NEAREST);
+    }
+
+    /** The span that nine of ten lie in, then the middle: {@code 2.21 to 2.62, about 2.40 vol}. */
+    public String volumesAbout(Interval volumes) {
+        return of(
+                "quantity.volumes-about",
+                figure(FINE_VOLUMES, volumes.low(), DOWN),
+                figure(FINE_VOLUMES, volumes.high(), UP),
+                figure(FINE_VOLUMES, volumes.median(), NEAREST));
     }
 
     /** {@code 2.3 vol (2.1 to 2.6)}. */
@@ -183,6 +245,22 @@ public final class QuantityFormat {
     /** {@code 118 g}, {@code 4.2 g} or {@code 4.2 oz}. */
     public String grams(double grams) {
         return said(isUs() ? OUNCES : grams < 10 ? TENTHS_OF_GRAMS : GRAMS, grams, NEAREST);
+    }
+
+    /** Both units at once, as scales have either: {@code 118.3 g (4.17 oz)}. */
+    public String weighed(double grams) {
+        return of(
+                "quantity.weighed",
+                figures.number(grams, grams < 10 ? 2 : 1),
+                figures.number(Mass.ofGrams(grams).ounces(), 2));
+    }
+
+    /** {@code 6.21 g/L}, or ounces to the US gallon. */
+    public String gramsPerLitre(double gramsPerLitre) {
+        double ouncesPerGallon = Mass.ofGrams(gramsPerLitre).ounces() * LITRES_PER_GALLON;
+        return isUs()
+                ? of("quantity.ounces-a-gallon", figures.number(ouncesPerGallon, 2))
+                : of("quantity.grams-a-litre", figures.number(gramsPerLitre, 2));
     }
 
     /** {@code 1.012}. */
@@ -220,6 +298,11 @@ public final class QuantityFormat {
     /** {@code 2.1 to 2.5}, or one number when both ends read the same. */
     public String range(Interval interval, int decimals) {
         return fromTo(numberDown(interval.low(), decimals), numberUp(interval.high(), decimals));
+    }
+
+    /** {@code minutes to hours}: a span of time too uncertain for digits. */
+    public String timeOrders(double fromHours, double toHours) {
+        return fromTo(messages.nameOf(TimeOrder.ofHours(fromHours)), messages.nameOf(TimeOrder.ofHours(toHours)));
     }
 
     /** {@code 1 bottle}, {@code 24 bottles}. */
@@ -310,8 +393,11 @@ public final class QuantityFormat {
     /** A quantity as an argument of a sentence: in its unit, to the nearest. */
     static Object said(Object argument, Messages messages, UnitSystem units) {
         QuantityFormat format = new QuantityFormat(messages, units, java.time.ZoneOffset.UTC);
+        if (argument instanceof Limit limit) {
+            return format.limit(limit.quantity());
+        }
         if (argument instanceof Temperature temperature) {
-            return format.celsius(temperature.celsius());
+            return format.statedCelsius(temperature.celsius());
         }
         if (argument instanceof Pressure pressure) {
             return format.bar(pressure.bar());
@@ -320,12 +406,25 @@ public final class QuantityFormat {
             return format.litres(volume.litres());
         }
         if (argument instanceof Mass mass) {
-            return format.grams(mass.grams());
+            return format.weighed(mass.grams());
         }
         if (argument instanceof Carbonation carbonation) {
-            return format.volumes(carbonation.volumes());
+            return format.statedVolumes(carbonation.volumes());
         }
         return argument instanceof Gravity gravity ? format.gravity(gravity.specific()) : String.valueOf(argument);
+    }
+
+    private String limit(Object quantity) {
+        if (quantity instanceof Temperature temperature) {
+            return celsiusLimit(temperature.celsius());
+        }
+        if (quantity instanceof Pressure pressure) {
+            return barLimit(pressure.bar());
+        }
+        if (quantity instanceof Carbonation carbonation) {
+            return volumesLimit(carbonation.volumes());
+        }
+        throw new IllegalArgumentException("no limit is a " + quantity.getClass());
     }
 
     private boolean isUs() {
@@ -334,6 +433,10 @@ public final class QuantityFormat {
 
     private Unit pressure() {
         return isUs() ? PSI : BAR;
+    }
+
+    private String unit(Unit unit) {
+        return of(unit.key(), "").strip();
     }
 
     private String said(Unit unit, double kept, RoundingMode rounding) {

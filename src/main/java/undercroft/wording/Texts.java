@@ -14,6 +14,11 @@ public final class Texts {
         return ENGLISH.of(key, Arrays.stream(values).map(String::valueOf).toArray());
     }
 
+    /** All of them. */
+    public static Messages messages() {
+        return ENGLISH;
+    }
+
     /** A sentence whose {0} is a number that chooses between one and many. */
     public static String counted(String key, long count, Object... more) {
         Object[] values = new Object[more.length + 1];

@@ -22,6 +22,7 @@ import undercroft.cellar.BottleStock;
 import undercroft.cellar.DatedGravity;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.English;
 
 class BottlingDayTest {
     private static final BottleStock LONGNECKS = stock("longneck-330", 60);
@@ -49,7 +50,7 @@ class BottlingDayTest {
         assertEquals(Verdict.WAIT, day.unfinished().verdict());
         assertEquals(1.0, day.unfinished().extraVolumes().median(), 0.05);
         assertFalse(day.mayGoOn());
-        assertTrue(day.atStake().orElseThrow().contains("1.0 volumes"));
+        assertTrue(English.of(day.atStake().orElseThrow()).contains("about 1 vol more"));
     }
 
     @Test
@@ -93,15 +94,15 @@ class BottlingDayTest {
     }
 
     @Test
-    void aTargetAboveTheWeakestBottleIsRefusedWithTheHighestSafeOne() {
+    void aTargetAboveTheWeakestBottleIsRefusedWithTheHighestWithinTheLimit() {
         BottleStock worn = new BottleStock("longneck-330", GlassColour.AMBER, true, 20);
         BottlingDay day = day(plan(3.3, "sucrose", stock("sparkling-750", 10), worn));
         assertFalse(day.mayGoOn());
         assertEquals(1, day.refusals().size());
         double highest = day.highestTargetVolumes().orElseThrow();
-        assertTrue(day.refusals()
-                .get(0)
-                .contains(String.format("safe target is %d.%d", (int) highest, (int) (highest * 10) % 10)));
+        assertTrue(English.of(day.refusals().get(0))
+                .contains(String.format(
+                        "target within the limit (estimate) is %d.%d vol", (int) highest, (int) (highest * 10) % 10)));
         assertEquals(3.5, day.weakest().orElseThrow().limits().workingPressureBar());
         BottlingDay lower = day(plan(Math.floor(highest * 10) / 10, "sucrose", stock("sparkling-750", 10), worn));
         assertTrue(lower.mayGoOn());
@@ -114,7 +115,7 @@ class BottlingDayTest {
             BottlingDay day = day(plan(target, "sucrose", stock(bottle, 30)));
             assertFalse(day.mayGoOn());
             assertEquals(0, day.order().filled());
-            assertTrue(day.refusals().get(0).contains("not a pressure bottle"));
+            assertTrue(English.of(day.refusals().get(0)).contains("not a pressure bottle"));
         }
     }
 
@@ -140,9 +141,9 @@ class BottlingDayTest {
     }
 
     @Test
-    void unfinishedBeerWithoutAnySafeTargetIsRefusedAsSuch() {
+    void unfinishedBeerForWhichNoTargetStaysWithinTheLimitIsRefusedAsSuch() {
         BottlingDay day = day(with(plan(1.0, "sucrose", LONGNECKS), 1.020, 1.020));
-        assertTrue(day.refusals().get(0).contains("no target is safe"));
+        assertTrue(English.of(day.refusals().get(0)).contains("no target stays within the limit"));
         assertEquals(0, day.highestTargetVolumes().orElseThrow());
     }
 
@@ -190,7 +191,8 @@ class BottlingDayTest {
     @Test
     void clearGlassAndABitterBeerAskForABox() {
         BottlingDay clear = day(plan(2.4, "sucrose", new BottleStock("longneck-330", GlassColour.FLINT, false, 60)));
-        assertTrue(clear.notes().stream().anyMatch(note -> note.contains("let light in")));
-        assertTrue(day(plan(2.4, "sucrose", LONGNECKS)).notes().stream().noneMatch(note -> note.contains("light in")));
+        assertTrue(clear.notes().stream().anyMatch(note -> note.key().equals("bottling.note.light")));
+        assertTrue(day(plan(2.4, "sucrose", LONGNECKS)).notes().stream()
+                .noneMatch(note -> note.key().equals("bottling.note.light")));
     }
 }

@@ -28,6 +28,8 @@ import undercroft.outlook.Outlooks;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Stage;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
+import undercroft.wording.English;
 
 class CappingTest {
     private static final Instant CAPPED = Instant.parse("2026-11-14T15:00:00Z");
@@ -86,8 +88,10 @@ class CappingTest {
         assertEquals(140, capping.batch().priming().doses().get(0).grams());
         assertEquals(
                 "330 mL longneck: 18 instead of 20, 2 fewer.",
-                capping.differences().get(0));
-        assertTrue(capping.differences().stream().anyMatch(line -> line.startsWith("Sugar: 140.0 g instead of 123.")));
+                English.of(capping.differences().get(0)));
+        assertTrue(capping.differences().stream()
+                .map(English::of)
+                .anyMatch(line -> line.startsWith("Sugar: 140.0 g (4.94 oz) instead of 123.")));
     }
 
     /**
@@ -99,8 +103,8 @@ class CappingTest {
         Capping.Done plan = asPlanned();
         Capping.Done more = new Capping.Done(
                 CAPPED, "stairs", Cover.CLOSED_BOX, FillingMethod.CAREFUL, plan.counts(), 19, plan.sugarGrams() + 17);
-        List<String> differences = Capping.of(PLANNED, day(), more).differences();
-        assertEquals("That gives about 2.62 volumes instead of 2.40, 0.22 more.", differences.get(1));
+        List<Phrase> differences = Capping.of(PLANNED, day(), more).differences();
+        assertEquals("That gives about 2.62 vol instead of 2.4 vol, 0.22 vol more.", English.of(differences.get(1)));
     }
 
     @Test

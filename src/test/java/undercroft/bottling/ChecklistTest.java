@@ -18,14 +18,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 import undercroft.catalogue.Cleaner;
 import undercroft.catalogue.Sanitiser;
 import undercroft.cellar.FillingPlan;
-import undercroft.quantity.UnitSystem;
+import undercroft.wording.English;
 
 class ChecklistTest {
     private static final Instant NOON = Instant.parse("2026-11-14T12:00:00Z");
     private static final FillingPlan PLAN = plan(2.4, "sucrose", stock("longneck-330", 60));
 
     private static Checklist list(FillingPlan plan) {
-        return Checklist.of(Days.day(plan), UnitSystem.METRIC);
+        return Checklist.of(Days.day(plan));
     }
 
     private static Step step(Checklist list, String id) {
@@ -105,31 +105,35 @@ class ChecklistTest {
     @Test
     void theHabitsThatKeepAirOutAreNamedWhereTheyMatter() {
         Checklist list = list(PLAN);
-        assertTrue(step(list, "mix").oxygen().contains("no splashing"));
-        assertTrue(step(list, "fill").oxygen().contains("bottom"));
-        assertTrue(step(list, "cap").oxygen().contains("foam"));
+        assertTrue(English.of(step(list, "mix").oxygen().orElseThrow()).contains("no splashing"));
+        assertTrue(English.of(step(list, "fill").oxygen().orElseThrow()).contains("bottom"));
+        assertTrue(English.of(step(list, "cap").oxygen().orElseThrow()).contains("foam"));
     }
 
     @ParameterizedTest
     @EnumSource(Sanitiser.class)
     void everySanitiserWarnsOfMixingEyesHandsAndAirAndLetsTheLabelWin(Sanitiser sanitiser) {
         Checklist list = list(PLAN.withWash(FillingPlan.Wash.of(sanitiser, Cleaner.PERCARBONATE)));
-        String caution = step(list, "sanitise").caution();
-        for (String word : List.of("never acid and chlorine", "Gloves", "eyes", "window", "label")) {
+        String caution = English.of(step(list, "sanitise").caution().orElseThrow());
+        for (String word : List.of("never acid and chlorine", "Gloves", "eye protection", "window", "label")) {
             assertTrue(caution.contains(word), word);
         }
         assertEquals(
-                Optional.of(Duration.ofMinutes(sanitiser.contactMinutes())),
+                sanitiser.contactMinutes() > 0
+                        ? Optional.of(Duration.ofMinutes(sanitiser.contactMinutes()))
+                        : Optional.empty(),
                 step(list, "sanitise").timer());
     }
 
-    /** One US fluid ounce in five US gallons (common practice): 29.57 mL / 18.93 L = 1.56 mL/L. */
     @Test
-    void acidSanitiserIsAnOunceToFiveGallons() {
+    void forAnAcidSanitiserOnlyTheLabelHasARate() {
         Solution solution = Days.day(PLAN).wash().sanitising();
-        assertEquals(29.5735 / 18.9271, solution.productAmount() / solution.litres(), 0.01);
+        assertEquals(0, solution.productAmount());
         assertFalse(solution.rinse());
-        assertFalse(solution.fromLabel());
+        assertTrue(English.of(solution.words()).contains("as its label says, in 6.0 L of water, then drain"));
+        FillingPlan labelled = PLAN.withWash(new FillingPlan.Wash(
+                Sanitiser.ACID_ANIONIC, OptionalDouble.of(1.5), Cleaner.PERCARBONATE, OptionalDouble.empty()));
+        assertTrue(English.of(Days.day(labelled).wash().sanitising().words()).startsWith("9 mL (0.30 fl oz) of acid"));
     }
 
     /** Iodophor of 1.75 % at 12.5 to 25 ppm (US 21 CFR 178.1010, from memory): 12.5 mg/L / 17.5 mg/mL = 0.71 mL/L and 1.43. */

@@ -17,6 +17,8 @@ import undercroft.quantity.Carbonation;
 import undercroft.quantity.Mass;
 import undercroft.quantity.UnitSystem;
 import undercroft.quantity.Volume;
+import undercroft.wording.DoseLine;
+import undercroft.wording.English;
 
 class SugarPlanTest {
     private static final BottleStock HALF_LITRES = stock("returnable-500", 60);
@@ -85,10 +87,11 @@ class SugarPlanTest {
         double grams = day(metric).sugar().weighGrams();
         double ounces = Mass.ofGrams(day(us).sugar().weighGrams()).ounces();
         assertEquals(grams, Mass.ofOunces(ounces).grams(), 0.05);
-        String weighed = DoseLine.massText(grams);
-        assertTrue(
-                DoseLine.of(day(metric).sugar().dose(), UnitSystem.METRIC).contains(new DoseLine("To weigh", weighed)));
-        assertTrue(DoseLine.of(day(us).sugar().dose(), UnitSystem.US).contains(new DoseLine("To weigh", weighed)));
+        String weighed = English.in(UnitSystem.METRIC).weighed(grams);
+        assertTrue(DoseLine.of(day(metric).sugar().dose(), English.in(UnitSystem.METRIC))
+                .contains(new DoseLine("To weigh", weighed)));
+        assertTrue(DoseLine.of(day(us).sugar().dose(), English.in(UnitSystem.US))
+                .contains(new DoseLine("To weigh", weighed)));
     }
 
     /** EU 2001/110 lets honey hold 45 to 80 % of fermentable sugars: ± 16 % in yield alone about the middle. */
@@ -98,16 +101,18 @@ class SugarPlanTest {
         double added = sugar.addedVolumes().median();
         assertTrue(sugar.addedVolumes().high() >= 1.12 * added);
         assertTrue(sugar.addedVolumes().low() <= 0.88 * added);
-        assertTrue(sugar.notes().stream().anyMatch(note -> note.contains("uncertain") && note.contains("2001/110")));
+        assertTrue(sugar.notes().stream()
+                .map(English::of)
+                .anyMatch(note -> note.contains("uncertain") && note.contains("2001/110")));
     }
 
     @Test
     void aTargetBelowTheResidualNeedsNoSugarAndSaysSo() {
         SugarPlan sugar = sugar(0.5, "sucrose");
         assertEquals(0, sugar.weighGrams());
-        assertTrue(sugar.notes().get(0).contains("add no sugar"));
+        assertTrue(English.of(sugar.notes().get(0)).contains("add no sugar"));
         assertEquals(0, sugar.addedVolumes().high());
-        assertTrue(Steps.of(day(plan(0.5, "sucrose", HALF_LITRES)), UnitSystem.METRIC).stream()
+        assertTrue(Steps.of(day(plan(0.5, "sucrose", HALF_LITRES))).stream()
                 .noneMatch(step -> step.id().equals("boil")));
     }
 
@@ -128,7 +133,8 @@ class SugarPlanTest {
                 PrimingDose.forTarget(Sugars.STANDARD.get(4), 19, 20, Carbonation.ofVolumes(2.4), Days.SEA_LEVEL_BAR);
         for (UnitSystem units : UnitSystem.values()) {
             assertEquals(
-                    DoseLine.of(alone, units), DoseLine.of(sugar(2.4, "honey").dose(), units));
+                    DoseLine.of(alone, English.in(units)),
+                    DoseLine.of(sugar(2.4, "honey").dose(), English.in(units)));
         }
     }
 
@@ -143,10 +149,7 @@ class SugarPlanTest {
         assertEquals(alone, day.keg().orElseThrow().dose());
         assertEquals(
                 List.of("keg"),
-                Steps.of(day, UnitSystem.METRIC).stream()
-                        .map(Step::id)
-                        .filter("keg"::equals)
-                        .toList());
+                Steps.of(day).stream().map(Step::id).filter("keg"::equals).toList());
     }
 
     /**

@@ -41,7 +41,9 @@ final class CommandsTest {
                 "residualVolumes",
                 "addedVolumes",
                 "totalVolumes",
-                "syrupWaterMillilitres");
+                "syrupWaterMillilitres",
+                "warnings",
+                "caution");
         assertEquals("dextrose", answer.get("sugar").asText());
         assertTrue(answer.get("grams").get("low").asDouble()
                 < answer.get("grams").get("median").asDouble());
@@ -133,7 +135,7 @@ final class CommandsTest {
         assertKeys(
                 answer,
                 "gaugeBar",
-                "safetyGaugeBar",
+                "upperEstimateGaugeBar",
                 "carbonDioxideBar",
                 "airBar",
                 "waterVapourBar",
@@ -142,13 +144,15 @@ final class CommandsTest {
                 "beerFactor",
                 "liquidFull",
                 "bottleClass",
-                "cautionBar",
-                "limitBar",
-                "heatLimitCelsius");
+                "cautionGaugeBar",
+                "workingPressureGaugeBar",
+                "heatLimitCelsius",
+                "warnings",
+                "caution");
         // Regression against this model's own reference table (500 mL with 20 mL of headspace, 2.5 vol, 20 °C): 2.67
         // bar.
         assertEquals(2.67, answer.get("gaugeBar").get("median").asDouble(), 0.03);
-        assertEquals(3.20, answer.get("safetyGaugeBar").asDouble(), 0.03);
+        assertEquals(3.20, answer.get("upperEstimateGaugeBar").asDouble(), 0.03);
     }
 
     @Test

@@ -14,7 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import undercroft.app.bottling.BottlingViewModel;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.PlanForm;
-import undercroft.bottling.DoseLine;
 import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Flocculation;
 import undercroft.catalogue.GlassColour;
@@ -28,6 +27,8 @@ import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
+import undercroft.wording.DoseLine;
+import undercroft.wording.English;
 
 final class DoseOnScreenTest {
     @TempDir
@@ -85,6 +86,6 @@ final class DoseOnScreenTest {
                 id -> {});
         model.open("bitter");
         PlanForm form = model.formProperty().get();
-        return new DaySheet(form.dayProperty().get().orElseThrow(), UnitSystem.METRIC).dose();
+        return new DaySheet(form.dayProperty().get().orElseThrow(), English.in(UnitSystem.METRIC)).dose();
     }
 }

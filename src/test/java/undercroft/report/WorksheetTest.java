@@ -22,7 +22,6 @@ import undercroft.bottling.BottlingDay;
 import undercroft.bottling.BottlingPlan;
 import undercroft.bottling.Capping;
 import undercroft.bottling.Checklist;
-import undercroft.bottling.DoseLine;
 import undercroft.bottling.Step;
 import undercroft.catalogue.BeerStyle;
 import undercroft.catalogue.Cover;
@@ -43,7 +42,11 @@ import undercroft.cellar.TemperatureSource;
 import undercroft.cellar.Yeast;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.quantity.Phrase;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.DoseLine;
+import undercroft.wording.English;
+import undercroft.wording.QuantityFormat;
 
 class WorksheetTest {
     private static final LocalDate DAY = LocalDate.of(2026, 11, 14);
@@ -83,16 +86,17 @@ class WorksheetTest {
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void theSheetCarriesEveryStepAndEveryFigureOfTheDose(UnitSystem units) {
-        String html = Worksheet.of("Stout", day(), units, DAY);
+        QuantityFormat words = English.in(units);
+        String html = Worksheet.of("Stout", day(), words, DAY);
         assertWellFormed(html);
-        for (Step step : Checklist.of(day(), units).steps()) {
-            assertTrue(html.contains(WorksheetHtml.escaped(step.words())), step.id());
+        for (Step step : Checklist.of(day()).steps()) {
+            assertTrue(html.contains(WorksheetHtml.escaped(words.of(step.words()))), step.id());
         }
-        for (DoseLine line : DoseLine.of(day().sugar().dose(), units)) {
+        for (DoseLine line : DoseLine.of(day().sugar().dose(), words)) {
             assertTrue(html.contains(WorksheetHtml.escaped(line.value())), line.label());
         }
-        for (String note : day().notes()) {
-            assertTrue(html.contains(WorksheetHtml.escaped(note)), note);
+        for (Phrase note : day().notes()) {
+            assertTrue(html.contains(WorksheetHtml.escaped(words.of(note))), note.key());
         }
         assertTrue(html.contains("@page{size:A4"));
         assertTrue(html.contains("14 November 2026"));
@@ -100,10 +104,10 @@ class WorksheetTest {
 
     @Test
     void namesCannotBreakOutOfThePage() {
-        String html = Worksheet.of(NASTY, day(), UnitSystem.METRIC, DAY);
+        String html = Worksheet.of(NASTY, day(), English.in(UnitSystem.METRIC), DAY);
         assertWellFormed(html);
         assertFalse(html.contains("<script"));
-        assertWellFormed(Worksheet.of("a\u0000b\ud800c\ufffe", day(), UnitSystem.METRIC, DAY));
+        assertWellFormed(Worksheet.of("a\u0000b\ud800c\ufffe", day(), English.in(UnitSystem.METRIC), DAY));
     }
 
     @Test

@@ -103,6 +103,22 @@ class QuantityFormatTest {
     }
 
     @Test
+    void whatIsTooUncertainForDigitsHasNone() {
+        assertEquals("minutes to hours", metric.timeOrders(0.5, 8));
+        assertEquals("weeks", metric.timeOrders(400, 500));
+        assertEquals("never", metric.timeOrders(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
+    }
+
+    @Test
+    void aHeatLimitIsToldWhereverItLies() {
+        assertEquals("31 °C", metric.heatLimit(31.9));
+        assertEquals("89 °F", us.heatLimit(31.9));
+        assertEquals("above 60 °C (estimate)", metric.heatLimit(Double.POSITIVE_INFINITY));
+        assertEquals("above 140 °F (estimate)", us.heatLimit(Double.POSITIVE_INFINITY));
+        assertEquals("passed even when cold", metric.heatLimit(-1));
+    }
+
+    @Test
     void aDayIsSeenFromADayOnTheCellarsClock() {
         QuantityFormat vienna = QuantityFormat.of(english, UnitSystem.METRIC, ZoneId.of("Europe/Vienna"));
         Instant now = Instant.parse("2026-11-25T17:00:00Z");

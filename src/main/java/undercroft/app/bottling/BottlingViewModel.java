@@ -11,9 +11,8 @@ import undercroft.app.form.batch.BatchForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
-import undercroft.quantity.UnitSystem;
-import undercroft.quantity.Volume;
 import undercroft.session.Workspace;
+import undercroft.wording.QuantityFormat;
 import undercroft.wording.Texts;
 
 /**
@@ -63,8 +62,10 @@ public final class BottlingViewModel {
         return workspace.getCellar();
     }
 
-    public UnitSystem units() {
-        return workspace.getCellar().settings().units();
+    /** Quantities in the cellar's units. */
+    public QuantityFormat words() {
+        Cellar cellar = workspace.getCellar();
+        return QuantityFormat.of(Texts.messages(), cellar.settings().units(), cellar.zone());
     }
 
     public LocalDate today() {
@@ -91,9 +92,9 @@ public final class BottlingViewModel {
         reopen();
     }
 
-    /** The beer a plan is about. */
-    public String litres(Batch planned) {
-        return Volume.ofLitres(planned.priming().beerLitres()).text(units());
+    /** The beer a draft is about. */
+    public String litres(Batch draft) {
+        return words().litres(draft.priming().beerLitres());
     }
 
     /** Back to the list of plans. */
@@ -152,7 +153,7 @@ public final class BottlingViewModel {
         return day().map(day -> new DayPrintouts(
                 form.get().madeProperty().get().name(),
                 day,
-                units(),
+                words(),
                 today(),
                 workspace.getState().temperatures(),
                 clock.instant()));

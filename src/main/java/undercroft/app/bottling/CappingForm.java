@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import undercroft.app.form.BooleanField;
@@ -22,6 +23,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.QuantityFormat;
 import undercroft.wording.Texts;
 
 /** What was really done on bottling day; it begins with everything as planned. */
@@ -146,7 +148,9 @@ public final class CappingForm extends Form {
             throw new InvalidInput("may", Texts.of("form.capping.must-say"));
         }
         Batch capped = capping.batch();
-        String told = String.join(" ", capping.differences());
+        QuantityFormat words =
+                QuantityFormat.of(Texts.messages(), current.settings().units(), current.zone());
+        String told = capping.differences().stream().map(words::of).collect(Collectors.joining(" "));
         return current.withBatch(
                 told.isEmpty()
                         ? capped

@@ -23,7 +23,7 @@ public final class DayList {
         this.workspace = workspace;
         this.clock = clock;
         this.form = form;
-        this.checklist = Checklist.of(day, workspace.getCellar().settings().units());
+        this.checklist = Checklist.of(day);
         this.whenKept = whenKept;
     }
 

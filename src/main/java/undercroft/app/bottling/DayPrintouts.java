@@ -16,24 +16,23 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.Outlooks;
 import undercroft.quantity.InvalidInput;
-import undercroft.quantity.UnitSystem;
 import undercroft.report.CrateLabel;
 import undercroft.report.Worksheet;
 import undercroft.series.TimeSeries;
-import undercroft.wording.Texts;
+import undercroft.wording.QuantityFormat;
 
 /** What a bottling day puts on paper. */
 public record DayPrintouts(
         String batchName,
         BottlingDay day,
-        UnitSystem units,
+        QuantityFormat words,
         LocalDate today,
         Map<String, TimeSeries> temperatures,
         Instant now) {
     private static final int BOTTLES_IN_CRATE = 24;
 
     public String worksheet() {
-        return Worksheet.of(batchName, day, units, today);
+        return Worksheet.of(batchName, day, words, today);
     }
 
     /** Labels for the crates as they will stand after capping; {@code cellar} still holds the plan. */
@@ -43,22 +42,25 @@ public record DayPrintouts(
         Instant at =
                 now.isBefore(capped.cappedAt().orElse(now)) ? capped.cappedAt().orElse(now) : now;
         return CrateLabel.page(CrateLabel.of(
-                Outlooks.of(alone, temperatures, at).batches().get(0), BOTTLES_IN_CRATE, cellar.zone(), units));
+                Outlooks.of(alone, temperatures, at).batches().get(0), BOTTLES_IN_CRATE, cellar.zone(), words.units()));
     }
 
     /** The sheet as plain lines, its title first. */
     public List<String> lines() {
-        List<String> lines = new ArrayList<>(List.of(Texts.of("bottling.papers.title", batchName, today)));
-        DaySheet sheet = new DaySheet(day, units);
+        List<String> lines = new ArrayList<>(List.of(words.of("bottling.papers.title", batchName, words.day(today))));
+        DaySheet sheet = new DaySheet(day, words);
         DaySheet.Verdict verdict = sheet.verdict();
-        lines.add(Texts.of("bottling.papers.verdict", verdict.word(), verdict.reason(), verdict.stake()));
-        lines.addAll(day.refusals());
+        lines.add(words.of("bottling.papers.verdict", verdict.word(), verdict.reason()));
+        lines.add(verdict.stake());
+        lines.addAll(sheet.said(day.refusals()));
         lines.add(sheet.shares());
-        sheet.bottles().forEach(line -> lines.add(Texts.of("bottling.papers.figure", line.name(), line.filled())));
-        sheet.dose().forEach(line -> lines.add(Texts.of("bottling.papers.figure", line.label(), line.value())));
+        sheet.bottles().forEach(line -> lines.add(words.of("bottling.papers.figure", line.name(), line.filled())));
+        sheet.dose().forEach(line -> lines.add(words.of("bottling.papers.figure", line.label(), line.value())));
         lines.add(sheet.heatLimit());
-        for (Step step : Checklist.of(day, units).steps()) {
-            lines.add(Texts.of("bottling.papers.step", step.words(), step.oxygen(), step.caution()));
+        for (Step step : Checklist.of(day).steps()) {
+            lines.add(words.of("bottling.papers.step", words.of(step.words())));
+            step.oxygen().map(words::of).ifPresent(lines::add);
+            step.caution().map(words::of).ifPresent(lines::add);
         }
         lines.addAll(sheet.supplies());
         lines.removeIf(String::isBlank);
@@ -75,7 +77,7 @@ public record DayPrintouts(
         try {
             Files.writeString(file, page);
         } catch (IOException fault) {
-            throw new InvalidInput("", "\"" + file + "\" could not be written (" + fault.getMessage() + ")");
+            throw new InvalidInput("", "bottling.fault.not-written", file, fault.getMessage());
         }
     }
 }

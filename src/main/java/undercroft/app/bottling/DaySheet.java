@@ -2,26 +2,21 @@ package undercroft.app.bottling;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import undercroft.bottling.BottlePressure;
 import undercroft.bottling.BottlingDay;
-import undercroft.bottling.DoseLine;
 import undercroft.bottling.FillRow;
 import undercroft.bottling.SugarPlan;
 import undercroft.calc.gas.HeatLimit;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.picture.PressurePicture;
 import undercroft.quantity.Interval;
-import undercroft.quantity.Pressure;
-import undercroft.quantity.Temperature;
-import undercroft.quantity.UnitSystem;
-import undercroft.quantity.Volume;
-import undercroft.wording.Texts;
+import undercroft.quantity.Phrase;
+import undercroft.wording.DoseLine;
+import undercroft.wording.QuantityFormat;
 
 /** A bottling day in words. */
-public record DaySheet(BottlingDay day, UnitSystem units) {
+public record DaySheet(BottlingDay day, QuantityFormat words) {
 
     /** Whether to bottle: a shape and a word, why, and what is at stake, which may be empty. */
     public record Verdict(Alert alert, String word, String reason, String stake) {}
@@ -30,15 +25,15 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
     public record BottleLine(String filled, String name, String beer, String headspace, String refusal) {}
 
     /** How one kind of bottle stands on a hot day. */
-    public record PressureLine(String name, String safety, String limit, String highestTarget, boolean over) {}
+    public record PressureLine(String name, String upperEstimate, String limit, String highestTarget, boolean over) {}
 
     public Verdict verdict() {
-        String stake = day.atStake().orElse("");
-        String reason = day.unfinished().reason();
+        String stake = day.atStake().map(words::of).orElse("");
+        String reason = words.of(day.unfinished().reason());
         return switch (day.unfinished().verdict()) {
-            case GO -> new Verdict(Alert.CLEAR, Texts.of("bottling.verdict.go"), reason, stake);
-            case WAIT -> new Verdict(Alert.ACT, Texts.of("bottling.verdict.wait"), reason, stake);
-            case UNKNOWN -> new Verdict(Alert.WATCH, Texts.of("bottling.verdict.unknown"), reason, stake);
+            case GO -> new Verdict(Alert.CLEAR, words.of("bottling.verdict.go"), reason, stake);
+            case WAIT -> new Verdict(Alert.ACT, words.of("bottling.verdict.wait"), reason, stake);
+            case UNKNOWN -> new Verdict(Alert.WATCH, words.of("bottling.verdict.unknown"), reason, stake);
         };
     }
 
@@ -48,18 +43,16 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
 
     private BottleLine line(FillRow row) {
         return new BottleLine(
-                Texts.of("bottling.bottles.of", row.filled(), row.available()),
-                row.bottle().label(),
+                words.of("bottling.bottles.of", row.filled(), row.available()),
+                words.messages().name(row.bottle()),
                 litres(row.filledLitres()),
-                Volume.ofMillilitres(
-                                row.bottle().brimfulMillilitres() - row.bottle().fillMillilitres())
-                        .text(units),
-                row.refusal().orElse(""));
+                words.millilitres(row.bottle().headspaceMillilitres()),
+                row.refusal().map(words::of).orElse(""));
     }
 
     /** How much is filled into how many. */
     public String bottleSum() {
-        return Texts.counted(
+        return words.of(
                 "bottling.bottles.sum",
                 day.order().filled(),
                 litres(day.order().filledLitres()),
@@ -68,19 +61,15 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
 
     /** Beer for bottles and keg. */
     public String shares() {
-        String bottles = Texts.of("bottling.beer.to-bottles", litres(day.order().bottleLitres()));
+        String bottles = words.of("bottling.beer.to-bottles", litres(day.order().bottleLitres()));
         return day.keg()
-                .map(keg -> bottles + " " + Texts.of("bottling.beer.to-keg", litres(keg.litres()), keg.words(units)))
+                .map(keg ->
+                        bottles + " " + words.of("bottling.beer.to-keg", litres(keg.litres()), words.of(keg.words())))
                 .orElse(bottles);
     }
 
-    /** With a capital and a full stop. */
-    public static String sentence(String words) {
-        return Texts.of("form.fault.plain", words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1));
-    }
-
     public String litres(double litres) {
-        return Volume.ofLitres(litres).text(units);
+        return words.litres(litres);
     }
 
     public List<PressureLine> pressures() {
@@ -92,78 +81,59 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
                 .get(BottlePressure.CELSIUS.indexOf((int) BottlePressure.CHECKED_CELSIUS))
                 .gaugeBar();
         return new PressureLine(
-                pressure.bottle().label() + ", " + pressure.bottle().colour().label(),
-                bars(hot.high()),
-                bars(pressure.limits().workingPressureBar()),
-                Wording.number(Math.floor(pressure.highestTargetVolumes() * 10) / 10, 1) + " vol",
+                words.of("bottling.bottle", pressure.bottle(), pressure.bottle().colour()),
+                words.barWorst(hot.high()),
+                words.barLimit(pressure.limits().workingPressureBar()),
+                words.volumesLimit(pressure.highestTargetVolumes()),
                 pressure.marginBar() < 0);
     }
 
-    /** The warmth at which a target has to be safe. */
+    /** The warmth at which a target is held to the limit. */
     public String checkedAt() {
-        return degrees(BottlePressure.CHECKED_CELSIUS);
-    }
-
-    public String bars(double gaugeBar) {
-        return Pressure.ofBar(gaugeBar).text(units);
-    }
-
-    /** Warmth in whole degrees; limits are given rounded down. */
-    public String degrees(double celsius) {
-        return Temperature.ofCelsius(celsius).text(units).replace(".0 ", " ");
+        return words.statedCelsius(BottlePressure.CHECKED_CELSIUS);
     }
 
     /** How warm the weakest bottle may get. */
     public String heatLimit() {
         return day.weakest()
                 .map(weakest -> {
-                    String name = weakest.bottle().label();
                     HeatLimit limit = weakest.heatLimit();
                     return switch (limit.reach()) {
-                        case NOT_REACHED -> Texts.of("bottling.heat.none", name);
-                        case BEYOND_WHEN_COLD -> Texts.of("bottling.heat.cold", name);
+                        case NOT_REACHED ->
+                            words.of("bottling.heat.none", weakest.bottle(), words.heatLimit(Double.POSITIVE_INFINITY));
+                        case BEYOND_WHEN_COLD -> words.of("bottling.heat.cold", weakest.bottle());
                         case PRESSURE, LIQUID_FULL ->
-                            Texts.of("bottling.heat.limit", degreesDown(limit.celsius()), name);
-                        case MATERIAL -> Texts.of("bottling.heat.material", degreesDown(limit.celsius()), name);
+                            words.of("bottling.heat.limit", words.celsiusLimit(limit.celsius()), weakest.bottle());
+                        case MATERIAL ->
+                            words.of("bottling.heat.material", words.celsiusLimit(limit.celsius()), weakest.bottle());
                     };
                 })
                 .orElse("");
     }
 
-    private String degreesDown(double celsius) {
-        return units == UnitSystem.US
-                ? Wording.number(Math.floor(Temperature.ofCelsius(celsius).fahrenheit()), 0) + " °F"
-                : Wording.number(Math.floor(celsius), 0) + " °C";
-    }
-
     /** The range usual for the kind of beer, with where it comes from. */
     public String usualTarget() {
-        Interval usual = day.usualTargetVolumes();
-        return Texts.of(
-                "bottling.target.usual",
-                day.plan().beer().kind().label(),
-                Wording.number(usual.low(), 1),
-                Wording.number(usual.high(), 1));
+        return words.of("bottling.target.usual", day.plan().beer().kind(), words.volumeRange(day.usualTargetVolumes()));
     }
 
     /** The highest target all the bottles may hold; empty when none may be filled. */
     public String highestTarget() {
         return day.highestTargetVolumes()
-                .map(highest -> Texts.of("bottling.target.highest", Wording.number(Math.floor(highest * 10) / 10, 1)))
+                .map(highest -> words.of("bottling.target.highest", words.volumesLimit(highest)))
                 .orElse("");
     }
 
     /** The figures of the dose, the same as {@code dose} prints. */
     public List<DoseLine> dose() {
-        return DoseLine.of(day.sugar().dose(), units);
+        return DoseLine.of(day.sugar().dose(), words);
     }
 
     /** Sugar into each kind of bottle, if each is dosed by itself. */
     public List<DoseLine> perBottle() {
         return day.sugar().perBottle().stream()
                 .map(per -> new DoseLine(
-                        Texts.of("bottling.sugar.each", per.bottle().label()),
-                        DoseLine.massText(per.grams().median())))
+                        words.of("bottling.sugar.each", per.bottle()),
+                        words.weighed(per.grams().median())))
                 .toList();
     }
 
@@ -179,11 +149,11 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
         if (dry || sugar.dose().notNeeded()) {
             return "";
         }
-        return Texts.of(
+        return words.of(
                 "bottling.sugar.syrup",
-                Volume.ofMillilitres(sugar.dose().syrupWaterMillilitres()).text(units),
+                words.millilitres(sugar.dose().syrupWaterMillilitres()),
                 SugarPlan.BOIL_MINUTES,
-                degrees(SugarPlan.COOL_BELOW_CELSIUS));
+                words.statedCelsius(SugarPlan.COOL_BELOW_CELSIUS));
     }
 
     /** What has to lie ready. */
@@ -191,18 +161,20 @@ public record DaySheet(BottlingDay day, UnitSystem units) {
         List<String> all = new ArrayList<>();
         day.supplies().closures().entrySet().stream()
                 .sorted((a, b) -> a.getKey().compareTo(b.getKey()))
-                .map(entry -> Texts.of(
-                        "bottling.supplies.closures",
-                        entry.getValue(),
-                        entry.getKey().label()))
+                .map(entry -> words.of("bottling.supplies.closures", entry.getValue(), entry.getKey()))
                 .forEach(all::add);
-        all.add(Texts.of("bottling.supplies.bottles", day.supplies().spareBottles()));
-        all.addAll(day.supplies().equipment());
+        all.add(words.of("bottling.supplies.bottles", day.supplies().spareBottles()));
+        all.addAll(said(day.supplies().equipment()));
         return all;
+    }
+
+    /** Sentences of the day in this language and these units. */
+    public List<String> said(List<Phrase> phrases) {
+        return phrases.stream().map(words::of).toList();
     }
 
     /** The picture of the weakest bottle, if any may be filled. */
     public Optional<PressurePicture> picture() {
-        return day.weakest().map(weakest -> new PressurePicture(weakest, units));
+        return day.weakest().map(weakest -> new PressurePicture(weakest, words));
     }
 }

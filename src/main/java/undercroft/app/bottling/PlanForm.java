@@ -192,7 +192,7 @@ public final class PlanForm extends Form {
             }
         }
         int number = numbers.get(Integer.parseInt(row.group(2)));
-        return new InvalidInput(row.group(1) + "[" + number + "]" + row.group(3), fault.what());
+        return fault.at(row.group(1) + "[" + number + "]" + row.group(3));
     }
 
     private void show(Batch batch) {

@@ -3,16 +3,12 @@ package undercroft.app.bottling;
 import java.util.Optional;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
-import undercroft.bottling.DoseLine;
 import undercroft.calc.priming.UnfinishedFermentation;
 import undercroft.outlook.lot.Alert;
-import undercroft.quantity.Pressure;
-import undercroft.quantity.UnitSystem;
-import undercroft.quantity.Volume;
-import undercroft.wording.Texts;
+import undercroft.wording.QuantityFormat;
 
 /** What the list of pages says about each: how far it is, in a few words. */
-public record Rail(PlanForm form, UnitSystem units) {
+public record Rail(PlanForm form, QuantityFormat words) {
     /** A few words, and how urgent they are. */
     public record State(Alert alert, String words) {
         static final State NOTHING = new State(Alert.CLEAR, "");
@@ -33,7 +29,7 @@ public record Rail(PlanForm form, UnitSystem units) {
     private State missing(BottlingPage screen) {
         int bottles = form.bottles().list().size();
         return screen == BottlingPage.BOTTLES && bottles == 0
-                ? new State(Alert.WATCH, Texts.of("bottling.rail.no-bottles"))
+                ? new State(Alert.WATCH, words.of("bottling.rail.no-bottles"))
                 : State.NOTHING;
     }
 
@@ -41,52 +37,51 @@ public record Rail(PlanForm form, UnitSystem units) {
         double target = day.plan().filling().wish().targetVolumes();
         return switch (screen) {
             case BEER ->
-                State.of(Texts.of(
-                        "bottling.rail.beer",
-                        Volume.ofLitres(day.order().bottleLitres()).text(units)));
+                State.of(words.of("bottling.rail.beer", words.litres(day.order().bottleLitres())));
             case BOTTLES -> bottles(day);
             case CARBONATION -> carbonation(day, target);
             case SUGAR ->
                 State.of(
                         day.sugar().dose().notNeeded()
-                                ? Texts.of("bottling.rail.no-sugar")
-                                : DoseLine.massText(day.sugar().weighGrams()));
+                                ? words.of("bottling.rail.no-sugar")
+                                : words.weighed(day.sugar().weighGrams()));
             case GO_OR_WAIT -> verdict(day.unfinished().verdict());
             case CLEAN ->
-                State.of(day.plan().filling().wash().sanitiser().label().replaceAll(" \\(.*", ""));
-            case THE_DAY -> list(Checklist.of(day, units));
-            case CAP -> day.mayGoOn() ? State.NOTHING : new State(Alert.ACT, Texts.of("bottling.rail.not-yet"));
+                State.of(words.messages()
+                        .name(day.plan().filling().wash().sanitiser())
+                        .replaceAll(" \\(.*", ""));
+            case THE_DAY -> list(Checklist.of(day));
+            case CAP -> day.mayGoOn() ? State.NOTHING : new State(Alert.ACT, words.of("bottling.rail.not-yet"));
         };
     }
 
-    private static State bottles(BottlingDay day) {
+    private State bottles(BottlingDay day) {
         boolean refused =
                 day.order().rows().stream().anyMatch(row -> row.refusal().isPresent());
         return new State(
                 refused ? Alert.ACT : Alert.CLEAR,
-                Texts.counted("bottling.rail.bottles", day.order().filled()));
+                words.of("bottling.rail.bottles", day.order().filled()));
     }
 
     private State carbonation(BottlingDay day, double target) {
         boolean over = day.weakest().filter(weakest -> weakest.marginBar() < 0).isPresent();
         String limit = day.weakest()
-                .map(weakest ->
-                        Pressure.ofBar(weakest.limits().workingPressureBar()).text(units))
+                .map(weakest -> words.barLimit(weakest.limits().workingPressureBar()))
                 .orElse("");
         return over
-                ? new State(Alert.ACT, Texts.of("bottling.rail.over", limit))
-                : State.of(Texts.of("bottling.rail.target", target));
+                ? new State(Alert.ACT, words.of("bottling.rail.over", limit))
+                : State.of(words.statedVolumes(target));
     }
 
-    private static State verdict(UnfinishedFermentation.Verdict verdict) {
+    private State verdict(UnfinishedFermentation.Verdict verdict) {
         return switch (verdict) {
-            case GO -> State.of(Texts.of("bottling.verdict.go"));
-            case WAIT -> new State(Alert.ACT, Texts.of("bottling.verdict.wait"));
-            case UNKNOWN -> new State(Alert.WATCH, Texts.of("bottling.verdict.unknown"));
+            case GO -> State.of(words.of("bottling.verdict.go"));
+            case WAIT -> new State(Alert.ACT, words.of("bottling.verdict.wait"));
+            case UNKNOWN -> new State(Alert.WATCH, words.of("bottling.verdict.unknown"));
         };
     }
 
-    private static State list(Checklist list) {
-        return State.of(Texts.of("bottling.rail.done", list.done(), list.steps().size()));
+    private State list(Checklist list) {
+        return State.of(words.of("bottling.rail.done", list.done(), list.steps().size()));
     }
 }

@@ -92,7 +92,7 @@ public abstract sealed class Field<T>
     }
 
     final void setFault(InvalidInput thrown) {
-        setFault(sentence(thrown.what()));
+        setFault(sentence(Texts.messages().what(thrown)));
     }
 
     public final void listen(Runnable listener) {

@@ -117,7 +117,9 @@ public abstract class Form extends Group {
         if (field.isPresent()) {
             field.get().setFault(thrown);
         } else {
-            setFault(Texts.of("form.fault.plain", capital(where.isEmpty() ? thrown.what() : thrown.getMessage())));
+            setFault(Texts.of(
+                    "form.fault.plain",
+                    capital(Texts.messages().fault(thrown.at(where.isEmpty() ? "" : thrown.where())))));
         }
     }
 

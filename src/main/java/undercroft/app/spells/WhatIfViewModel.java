@@ -120,7 +120,7 @@ public final class WhatIfViewModel {
 
     private void fail(InvalidInput thrown) {
         working.set(false);
-        fault.set(Texts.of("form.fault.plain", thrown.getMessage()));
+        fault.set(Texts.messages().sentence(Texts.messages().fault(thrown)));
     }
 
     /** Moves are made at the present moment, so only while that is the day looked at. */

@@ -3,6 +3,7 @@ package undercroft.calc.gas;
 import java.util.Optional;
 import undercroft.catalogue.BottleClass;
 import undercroft.catalogue.BottleType;
+import undercroft.quantity.Phrase;
 
 /**
  * What a bottle is trusted with, bar gauge: its class's figures, or 0.44 of the maker's own 60-second test. Derived for this
@@ -73,14 +74,14 @@ public record PressureLimits(
         };
     }
 
-    /** Why this bottle should hold no conditioning beer at all, as a sentence; empty for one that may. */
-    public static Optional<String> refusal(BottleType type) {
+    /** Why this bottle should hold no conditioning beer at all, empty for one that may. */
+    public static Optional<Phrase> refusal(BottleType type) {
         if (type.makerTestBar().isPresent() || workingClass(type) != BottleClass.NOT_FOR_PRESSURE) {
             return Optional.empty();
         }
         if (type.bottleClass() == BottleClass.NOT_FOR_PRESSURE) {
-            return Optional.of("This is not a pressure bottle: nobody has rated it, and fizzy beer can burst it.");
+            return Optional.of(Phrase.of("bottling.refusal.not-rated"));
         }
-        return Optional.of("Worn glass above 1.15 L is not trusted with pressure: fizzy beer can burst it.");
+        return Optional.of(Phrase.of("bottling.refusal.worn"));
     }
 }

@@ -85,14 +85,6 @@ public record PrimingDose(
                 false);
     }
 
-    /** One sentence for a person about this dose, or empty when there is nothing to add to the figures. */
-    public String note() {
-        if (notNeeded) {
-            return "The beer already holds this much gas; add no sugar.";
-        }
-        return sugar.advice().isEmpty() ? "" : sugar.label() + ": " + sugar.advice() + ".";
-    }
-
     private static double syrupWater(double grams) {
         double millilitres = grams * SYRUP_MILLILITRES_PER_GRAM;
         double step = millilitres < 100 ? 5 : 10;

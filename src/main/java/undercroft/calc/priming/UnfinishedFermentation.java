@@ -4,24 +4,25 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Check;
 import undercroft.quantity.Gravity;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
+import undercroft.quantity.Temperature;
 
 /**
  * Whether the beer is ready to be bottled, and the gas that would come on top of the priming if it is not.
  *
  * @param verdict go, wait or not known
- * @param reason one or two sentences that say why
+ * @param reason says why
  * @param points gravity points the last reading stands above the expected final gravity, never below 0
  * @param extraGramsPerLitre carbon dioxide these points would add in the closed bottle, g/L; zero says nothing when no
  *     gravity was read or the expected final gravity is not known
  */
-public record UnfinishedFermentation(Verdict verdict, String reason, double points, Interval extraGramsPerLitre) {
+public record UnfinishedFermentation(Verdict verdict, Phrase reason, double points, Interval extraGramsPerLitre) {
     /** Whether to bottle. */
     public enum Verdict {
         GO,
@@ -72,12 +73,11 @@ public record UnfinishedFermentation(Verdict verdict, String reason, double poin
                 .sorted(Comparator.comparing(GravityReading::day))
                 .toList();
         if (inOrder.isEmpty()) {
-            return unknown("No gravity was read. Read it twice, two days apart.", 0);
+            return unknown(Phrase.of("fermentation.unread"), 0);
         }
         GravityReading last = inOrder.get(inOrder.size() - 1);
         if (last.day().isAfter(today)) {
-            throw new InvalidInput(
-                    "readings", "the reading of " + last.day() + " lies in the future; correct its date");
+            throw new InvalidInput("readings", "fermentation.fault.future", last.day());
         }
         double points = expectedFinal
                 .map(end -> Math.max(0, last.gravity().points() - end.points()))
@@ -85,8 +85,12 @@ public record UnfinishedFermentation(Verdict verdict, String reason, double poin
         if (points > FINISHED_POINTS) {
             return new UnfinishedFermentation(
                     Verdict.WAIT,
-                    "The last reading stands " + pointsText(points) + " above the expected end; fermented in the bottle"
-                            + " they add about " + volumesText(points) + ".",
+                    Phrase.of(
+                            "fermentation.above-end",
+                            tenths(points),
+                            Phrase.of(
+                                    "quantity.volumes",
+                                    tenths(PER_POINT.median() * points / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME))),
                     points,
                     PER_POINT.times(points));
         }
@@ -110,42 +114,26 @@ public record UnfinishedFermentation(Verdict verdict, String reason, double poin
         }
         if (fall > EQUAL_POINTS) {
             return new UnfinishedFermentation(
-                    Verdict.WAIT,
-                    "Gravity still fell by " + pointsText(fall) + " between the last readings. Wait for two equal ones,"
-                            + " two days apart.",
-                    points,
-                    PER_POINT.times(points));
+                    Verdict.WAIT, Phrase.of("fermentation.falling", tenths(fall)), points, PER_POINT.times(points));
         }
         if (fall < -EQUAL_POINTS) {
-            return unknown(
-                    "The readings go up, which beer does not do. Measure again at 20 °C, without bubbles.", points);
+            return unknown(Phrase.of("fermentation.rising", Temperature.ofCelsius(20)), points);
         }
         if (!longEnough) {
-            return unknown("One more equal reading is needed, at least two days after the first.", points);
+            return unknown(Phrase.of("fermentation.one-more"), points);
         }
         if (!endKnown) {
-            return unknown(
-                    "The readings agree, but without an expected final gravity a stuck fermentation looks the same.",
-                    points);
+            return unknown(Phrase.of("fermentation.no-end"), points);
         }
         return new UnfinishedFermentation(
-                Verdict.GO,
-                "Two readings at least two days apart agree, and the beer is within a point of its expected end.",
-                points,
-                PER_POINT.times(points));
+                Verdict.GO, Phrase.of("fermentation.finished"), points, PER_POINT.times(points));
     }
 
-    private static UnfinishedFermentation unknown(String reason, double points) {
+    private static UnfinishedFermentation unknown(Phrase reason, double points) {
         return new UnfinishedFermentation(Verdict.UNKNOWN, reason, points, PER_POINT.times(points));
     }
 
-    private static String pointsText(double points) {
-        String number = String.format(Locale.ROOT, "%.1f", points).replaceAll("\\.0$", "");
-        return number.equals("1") ? "1 point" : number + " points";
-    }
-
-    private static String volumesText(double points) {
-        double volumes = PER_POINT.median() * points / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME;
-        return String.format(Locale.ROOT, "%.1f volumes", volumes);
+    private static double tenths(double value) {
+        return Math.rint(value * 10) / 10;
     }
 }

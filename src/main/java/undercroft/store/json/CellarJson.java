@@ -86,7 +86,7 @@ public final class CellarJson {
         }
         for (InvalidInput fault : found) {
             String where = fault.where().isEmpty() ? file : file + ": " + fault.where();
-            faults.add(new InvalidInput(where, fault.what()));
+            faults.add(fault.at(where));
         }
         return read;
     }

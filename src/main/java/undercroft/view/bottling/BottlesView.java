@@ -52,12 +52,12 @@ final class BottlesView {
         nodes.add(Labels.of(sheet.bottleSum(), "figure-line"));
         for (DaySheet.BottleLine line : sheet.bottles()) {
             if (!line.refusal().isEmpty()) {
-                nodes.add(Labels.note(Alert.ACT, Texts.of("bottling.bottles.refused", line.name(), line.refusal())));
+                nodes.add(Labels.note(Alert.ACT, Texts.of("bottling.refusal.row", line.name(), line.refusal())));
             }
         }
-        nodes.add(Labels.sentences(sheet.day().order().notes()));
+        nodes.add(Labels.sentences(sheet.said(sheet.day().order().notes())));
         nodes.add(Labels.section(Texts.of("bottling.bottles.height")));
-        nodes.add(Labels.of(FillOrder.FILL_ADVICE));
+        nodes.add(Labels.of(sheet.words().of(FillOrder.FILL_ADVICE)));
         return nodes;
     }
 

@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import undercroft.app.bottling.CappingForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
 
@@ -74,8 +75,8 @@ final class CappingView {
     private static void write(BottlingContext context, CappingForm form, VBox differences) {
         List<Node> nodes = new ArrayList<>();
         try {
-            List<String> told = form.capping(context.model().cellar()).differences();
-            told.forEach(words -> nodes.add(Labels.of(words)));
+            List<Phrase> told = form.capping(context.model().cellar()).differences();
+            told.forEach(one -> nodes.add(Labels.of(context.model().words().of(one))));
             nodes.add(Labels.of(Texts.of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
         } catch (InvalidInput unreadable) {
             nodes.add(Labels.of(Texts.of("bottling.cap.unreadable"), "faint"));

@@ -10,7 +10,6 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.PlanForm;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.Interval;
 import undercroft.view.kit.form.FormGrid;
@@ -32,14 +31,15 @@ final class CarbonationView {
     private static Node usual(PlanForm form, DaySheet sheet) {
         Interval usual = sheet.day().usualTargetVolumes();
         FlowPane choices = new FlowPane(6, 6);
-        choose(choices, form, "low", usual.low());
-        choose(choices, form, "middle", usual.median());
-        choose(choices, form, "high", usual.high());
+        choose(choices, form, sheet, "low", usual.low());
+        choose(choices, form, sheet, "middle", usual.median());
+        choose(choices, form, sheet, "high", usual.high());
         return new VBox(6, Labels.of(sheet.usualTarget(), "faint"), choices);
     }
 
-    private static void choose(FlowPane choices, PlanForm form, String id, double volumes) {
-        Button button = new Button(Texts.of("bottling.target." + id, Wording.number(volumes, 1)));
+    private static void choose(FlowPane choices, PlanForm form, DaySheet sheet, String id, double volumes) {
+        Button button =
+                new Button(Texts.of("bottling.target." + id, sheet.words().number(volumes, 1)));
         button.setId("target-" + id);
         button.setOnAction(event -> form.wish().aimAt(volumes));
         choices.getChildren().add(button);
@@ -47,9 +47,9 @@ final class CarbonationView {
 
     private static List<Node> warnings(DaySheet sheet) {
         List<Node> nodes = new ArrayList<>();
-        sheet.day().refusals().forEach(words -> nodes.add(Labels.note(Alert.ACT, words)));
+        sheet.said(sheet.day().refusals()).forEach(words -> nodes.add(Labels.note(Alert.ACT, words)));
         if (sheet.needsNoSugar()) {
-            sheet.day().sugar().notes().forEach(words -> nodes.add(Labels.note(Alert.WATCH, words)));
+            sheet.said(sheet.day().sugar().notes()).forEach(words -> nodes.add(Labels.note(Alert.WATCH, words)));
         }
         if (!sheet.heatLimit().isEmpty()) {
             nodes.add(Labels.of(sheet.heatLimit(), "heat-limit"));
@@ -91,7 +91,7 @@ final class CarbonationView {
             grid.addRow(
                     grid.getRowCount(),
                     Labels.of(line.name()),
-                    Labels.of(line.safety(), line.over() ? "too-much" : "figure-line"),
+                    Labels.of(line.upperEstimate(), line.over() ? "too-much" : "figure-line"),
                     Labels.of(line.limit()),
                     Labels.of(line.highestTarget()));
         }

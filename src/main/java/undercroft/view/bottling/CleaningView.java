@@ -38,11 +38,11 @@ final class CleaningView {
         VBox box = new VBox(
                 6,
                 Labels.section(Texts.of(key)),
-                Labels.of(DaySheet.sentence(solution.words(sheet.units())), "solution"));
+                Labels.of(sheet.words().messages().sentence(sheet.words().of(solution.words())), "solution"));
         if (!solution.fromLabel()) {
             box.getChildren().add(Labels.of(Texts.of("bottling.clean.basis", solution.basis()), "faint"));
         }
-        box.getChildren().add(Labels.note(Alert.WATCH, String.join(" ", solution.cautions())));
+        box.getChildren().add(Labels.note(Alert.WATCH, String.join(" ", sheet.said(solution.cautions()))));
         return box;
     }
 }

@@ -9,9 +9,9 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import undercroft.bottling.DoseLine;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
+import undercroft.wording.DoseLine;
 
 /** Labels of the kinds these pages use. */
 final class Labels {

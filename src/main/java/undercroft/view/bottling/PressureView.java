@@ -22,7 +22,7 @@ final class PressureView extends Region {
         setPrefHeight(HEIGHT);
         setMinHeight(HEIGHT);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setAccessibleText(picture.words());
+        setAccessibleText(picture.sentence());
         getChildren().add(canvas);
     }
 

@@ -78,7 +78,7 @@ final class RailView extends VBox {
 
     void write() {
         name.setText(form.madeProperty().get().name());
-        Rail rail = new Rail(form, context.model().units());
+        Rail rail = new Rail(form, context.model().words());
         links.forEach((screen, link) -> {
             Rail.State state = rail.state(screen);
             Label number = new Label(String.valueOf(screen.number()));
@@ -106,7 +106,8 @@ final class RailView extends VBox {
         String words = context.model()
                 .dayList()
                 .flatMap(DayList::waiting)
-                .map(step -> Texts.of("bottling.timer.over-rail", step.words()))
+                .map(step -> Texts.of(
+                        "bottling.timer.over-rail", context.model().words().of(step.words())))
                 .orElse("");
         timer.setText(words);
         timer.setVisible(!words.isEmpty());

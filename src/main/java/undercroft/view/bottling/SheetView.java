@@ -31,7 +31,7 @@ final class SheetView extends VBox {
                 .ifPresentOrElse(
                         day -> getChildren()
                                 .setAll(writing.apply(
-                                        new DaySheet(day, context.model().units()))),
+                                        new DaySheet(day, context.model().words()))),
                         () -> getChildren().setAll(Labels.note(Alert.WATCH, why())));
     }
 

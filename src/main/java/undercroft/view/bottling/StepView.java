@@ -1,7 +1,10 @@
 package undercroft.view.bottling;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -17,6 +20,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DayList;
 import undercroft.bottling.Step;
+import undercroft.wording.QuantityFormat;
 import undercroft.wording.Texts;
 
 /** One step of the day: a wide button that ticks it, and its timer beside. */
@@ -43,7 +47,10 @@ final class StepView extends HBox {
         tick.setFocusTraversable(true);
         tick.setAccessibleRole(AccessibleRole.CHECK_BOX);
         tick.getChildren().setAll(words());
-        tick.setAccessibleHelp((step.caution() + " " + step.oxygen()).strip());
+        tick.setAccessibleHelp(Stream.of(step.caution(), step.oxygen())
+                .flatMap(Optional::stream)
+                .map(context.model().words()::of)
+                .collect(Collectors.joining(" ")));
         tick.setOnMouseClicked(event -> {
             if (event.getButton() == MouseButton.PRIMARY) {
                 tick.requestFocus();
@@ -84,13 +91,12 @@ final class StepView extends HBox {
         mark.getStyleClass().add("step-tick");
         StackPane box = new StackPane(mark);
         box.getStyleClass().add("step-box");
-        VBox text = new VBox(1, Labels.of(step.words(), "step-words"));
-        if (!step.oxygen().isEmpty()) {
-            text.getChildren().add(Labels.of(step.oxygen(), "step-oxygen"));
-        }
-        if (!step.caution().isEmpty()) {
-            text.getChildren().add(Labels.of(Texts.of("bottling.step.caution", step.caution()), "step-caution"));
-        }
+        QuantityFormat words = context.model().words();
+        VBox text = new VBox(1, Labels.of(words.of(step.words()), "step-words"));
+        step.oxygen().ifPresent(habit -> text.getChildren().add(Labels.of(words.of(habit), "step-oxygen")));
+        step.caution()
+                .ifPresent(caution -> text.getChildren()
+                        .add(Labels.of(Texts.of("bottling.step.caution", words.of(caution)), "step-caution")));
         text.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(text, Priority.ALWAYS);
         return List.of(box, text);
@@ -117,7 +123,9 @@ final class StepView extends HBox {
     void show(DayList list) {
         done = list.checklist().isDone(step.id());
         tick.pseudoClassStateChanged(DONE, done);
-        tick.setAccessibleText(Texts.of(done ? "bottling.step.done" : "bottling.step.open", step.words()));
+        tick.setAccessibleText(Texts.of(
+                done ? "bottling.step.done" : "bottling.step.open",
+                context.model().words().of(step.words())));
         boolean next = list.checklist().next().filter(step::equals).isPresent();
         pseudoClassStateChanged(NEXT, next);
         showTimer(list);

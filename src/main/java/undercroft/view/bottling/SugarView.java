@@ -7,7 +7,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.PlanForm;
-import undercroft.bottling.DoseLine;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.Texts;
@@ -29,10 +28,10 @@ final class SugarView {
         if (!sheet.syrup().isEmpty()) {
             nodes.add(Labels.section(Texts.of("bottling.sugar.syrup-title")));
             nodes.add(Labels.of(sheet.syrup()));
-            nodes.add(Labels.note(Alert.WATCH, Texts.of("bottling.sugar.hot")));
+            nodes.add(Labels.note(Alert.WATCH, Texts.of("bottling.caution.syrup")));
         }
         nodes.add(Labels.section(Texts.of("bottling.sugar.mind")));
-        nodes.add(Labels.sentences(sheet.day().sugar().notes()));
+        nodes.add(Labels.sentences(sheet.said(sheet.day().sugar().notes())));
         return nodes;
     }
 
@@ -42,7 +41,7 @@ final class SugarView {
         Label weight = Labels.of(
                 none
                         ? Texts.of("bottling.sugar.none")
-                        : DoseLine.massText(sheet.day().sugar().weighGrams()),
+                        : sheet.words().weighed(sheet.day().sugar().weighGrams()),
                 "big-figure");
         weight.setId("sugar-weight");
         nodes.add(weight);
@@ -53,7 +52,7 @@ final class SugarView {
         }
         sheet.day().keg().ifPresent(keg -> {
             nodes.add(Labels.section(Texts.of("bottling.sugar.keg")));
-            nodes.add(Labels.of(keg.words(sheet.units())));
+            nodes.add(Labels.of(sheet.words().of(keg.words())));
         });
         return nodes;
     }

@@ -48,7 +48,7 @@ final class VerdictView {
         };
         box.getStyleClass().addAll("verdict", "caution", style);
         List<Node> nodes = new ArrayList<>(List.of(box));
-        sheet.day().refusals().forEach(words -> nodes.add(Labels.note(Alert.ACT, words)));
+        sheet.said(sheet.day().refusals()).forEach(words -> nodes.add(Labels.note(Alert.ACT, words)));
         return nodes;
     }
 }

@@ -19,6 +19,7 @@ import undercroft.outlook.lot.Alert;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.wording.English;
 
 final class BottlingViewModelTest {
     private final PlanSamples.HandClock clock = new PlanSamples.HandClock();
@@ -38,7 +39,7 @@ final class BottlingViewModelTest {
     }
 
     private DaySheet sheet() {
-        return new DaySheet(form().dayProperty().get().orElseThrow(), UnitSystem.METRIC);
+        return new DaySheet(form().dayProperty().get().orElseThrow(), English.in(UnitSystem.METRIC));
     }
 
     private Batch stored() {
@@ -114,10 +115,10 @@ final class BottlingViewModelTest {
     }
 
     @Test
-    void aTargetBeyondTheBottlesIsRefusedWithTheHighestSafeOne() {
+    void aTargetBeyondTheBottlesIsRefusedWithTheHighestWithinTheLimit() {
         type(form().wish().target(), "4.5");
-        String refusal = sheet().day().refusals().get(0);
-        assertTrue(refusal.contains("the highest safe target is"), refusal);
+        String refusal = English.of(sheet().day().refusals().get(0));
+        assertTrue(refusal.contains("the highest target within the limit (estimate) is"), refusal);
         double highest = sheet().day().highestTargetVolumes().orElseThrow();
         type(form().wish().target(), String.valueOf(Math.floor(highest * 10) / 10));
         assertEquals(List.of(), sheet().day().refusals());
@@ -130,7 +131,7 @@ final class BottlingViewModelTest {
         DaySheet.Verdict verdict = sheet().verdict();
         assertEquals(Alert.ACT, verdict.alert());
         assertEquals("Wait", verdict.word());
-        assertTrue(verdict.stake().contains("about 1.0 volumes"), verdict.stake());
+        assertTrue(verdict.stake().contains("about 1 vol"), verdict.stake());
     }
 
     @Test

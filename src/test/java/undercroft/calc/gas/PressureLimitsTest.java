@@ -122,9 +122,11 @@ class PressureLimitsTest {
 
     @Test
     void vesselsNobodyRatedAreRefusedWithAReason() {
-        assertTrue(PressureLimits.refusal(bottle(BottleClass.NOT_FOR_PRESSURE, 750, OptionalDouble.empty()))
-                .orElseThrow()
-                .contains("not a pressure bottle"));
+        assertEquals(
+                "bottling.refusal.not-rated",
+                PressureLimits.refusal(bottle(BottleClass.NOT_FOR_PRESSURE, 750, OptionalDouble.empty()))
+                        .orElseThrow()
+                        .key());
         assertTrue(PressureLimits.refusal(bottle(BottleClass.REUSED, 1500, OptionalDouble.empty()))
                 .isPresent());
         assertTrue(PressureLimits.refusal(bottle(BottleClass.STANDARD, 500, OptionalDouble.empty()))

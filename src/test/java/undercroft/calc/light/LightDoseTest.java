@@ -98,7 +98,7 @@ class LightDoseTest {
     @Test
     void clearGlassInBrightSunLastsUnderAMinute() {
         double hours = LightDose.hoursToPerceptible(GlassColour.FLINT, GLASS, LightSource.SUN, 109_500, 1);
-        assertEquals(DurationWords.UNDER_A_MINUTE, DurationWords.ofHours(hours));
+        assertEquals(TimeOrder.UNDER_A_MINUTE, TimeOrder.ofHours(hours));
     }
 
     /** Same handbook sentence: a few hours in diffuse daylight; its level is not given, so 300 to 2000 lx. */
@@ -154,7 +154,7 @@ class LightDoseTest {
         assertEquals(never, LightDose.hoursToPerceptible(GlassColour.FLINT, GLASS, source, 0, 1));
         assertEquals(never, LightDose.hoursToPerceptible(GlassColour.FLINT, GLASS, source, 1_000, 0));
         assertEquals(never, LightDose.luxHoursToPerceptible(GlassColour.OPAQUE, 3, source, 1));
-        assertEquals(DurationWords.NEVER, DurationWords.ofHours(never));
+        assertEquals(TimeOrder.NEVER, TimeOrder.ofHours(never));
     }
 
     /** Reciprocity (assumed by the model): five times the light takes a fifth of the time. */

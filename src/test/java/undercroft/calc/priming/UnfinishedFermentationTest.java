@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.calc.priming.UnfinishedFermentation.Verdict;
 import undercroft.quantity.Gravity;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.English;
 
 /** The rule of two equal readings two days apart: common practice, no source. */
 class UnfinishedFermentationTest {
@@ -28,7 +29,9 @@ class UnfinishedFermentationTest {
         assertEquals(1.01, found.extraVolumes().median(), 0.005);
         assertEquals(0.98, found.extraVolumes().low(), 0.005);
         assertEquals(1.09, found.extraVolumes().high(), 0.005);
-        assertTrue(found.reason().contains("1.0 volumes"), found.reason());
+        assertEquals(
+                "The last reading stands 2 points above the expected final gravity; fermented in the bottle they add about 1 vol.",
+                English.of(found.reason()));
     }
 
     @Test
@@ -71,7 +74,7 @@ class UnfinishedFermentationTest {
     void gravityThatStillFellWaits() {
         UnfinishedFermentation found = assess(1.010, reading(2, 1.012), reading(0, 1.010));
         assertEquals(Verdict.WAIT, found.verdict());
-        assertTrue(found.reason().contains("2 points"), found.reason());
+        assertTrue(English.of(found.reason()).contains("2 points"));
     }
 
     @Test
@@ -105,7 +108,7 @@ class UnfinishedFermentationTest {
         UnfinishedFermentation found =
                 UnfinishedFermentation.assess(List.of(reading(3, 1.018), reading(0, 1.018)), Optional.empty(), TODAY);
         assertEquals(Verdict.UNKNOWN, found.verdict());
-        assertTrue(found.reason().contains("expected final gravity"), found.reason());
+        assertEquals("fermentation.no-end", found.reason().key());
     }
 
     @Test

@@ -119,7 +119,7 @@ class BottlingUiTest {
         press("draft-pale");
         press("screen-carbonation");
         type("draft-target", "4.5");
-        assertTrue(says("the highest safe target is"));
+        assertTrue(says("the highest target within the limit (estimate) is"));
         press("screen-cap");
         press("cap");
         assertTrue(capped.isEmpty(), "a refused plan is capped only once the person says so");
@@ -135,7 +135,7 @@ class BottlingUiTest {
         assertEquals("Go", find("verdict-word", Label.class).getText());
         type("gravity-1-figure", "1.013");
         assertEquals("Wait", find("verdict-word", Label.class).getText());
-        assertTrue(says("At stake: about 1.5 volumes"));
+        assertTrue(says("At stake: about 1.5 vol more"));
     }
 
     @Test

@@ -213,7 +213,7 @@ public final class ImportForm {
 
     private void fail(InvalidInput thrown) {
         working.set(false);
-        fault.set(thrown.getMessage() + ".");
+        fault.set(Texts.messages().sentence(Texts.messages().fault(thrown)));
     }
 
     /** Stops reading; what was read is forgotten. */

@@ -75,7 +75,7 @@ public final class FormDialogs {
             try {
                 may = !without.apply(workspace.getCellar()).equals(workspace.getCellar());
             } catch (InvalidInput fault) {
-                sentence = Texts.of("form.fault.plain", fault.what());
+                sentence = Texts.messages().sentence(Texts.messages().what(fault));
             }
             Runnable delete = () -> {
                 workspace.change(undoWords, without);
