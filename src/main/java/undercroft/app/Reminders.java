@@ -6,10 +6,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.task.Task;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
 import undercroft.wording.Texts;
 
@@ -29,7 +29,7 @@ public final class Reminders {
      */
     public List<Reminder> fresh(CellarOutlook outlook) {
         List<Reminder> fresh = new ArrayList<>();
-        TaskWords words = new TaskWords(outlook, Wording.of(outlook));
+        TaskWords words = new TaskWords(ShelfWords.of(outlook, Texts.messages()));
         for (Task task : outlook.tasks()) {
             if (task.alert() == Alert.ACT && told.add(task.key()) && begun) {
                 fresh.add(new Reminder(words.what(task), words.why(task), task.batchId()));
@@ -50,7 +50,7 @@ public final class Reminders {
 
     private static Reminder chill(ServingPlan plan, CellarOutlook outlook) {
         String name = outlook.cellar().batch(plan.serving().batchId()).name();
-        Wording words = Wording.of(outlook);
+        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
         return new Reminder(
                 Texts.counted("tonight.remind.chill", plan.serving().bottles(), name),
                 Texts.of(

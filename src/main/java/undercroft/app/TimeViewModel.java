@@ -15,10 +15,9 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 import undercroft.cellar.Batch;
-import undercroft.cellar.Cellar;
-import undercroft.outlook.Wording;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
+import undercroft.wording.QuantityFormat;
 import undercroft.wording.Texts;
 
 /** The day the shelf is seen as of: days from today, 0 following the clock, others at noon on the cellar's wall clock. */
@@ -89,9 +88,8 @@ public final class TimeViewModel {
         int days = day.get();
         LocalDate date = today().plusDays(days);
         Instant noon = date.atTime(LocalTime.NOON).atZone(zone()).toInstant();
-        Cellar cellar = workspace.getCellar();
-        UnitSystem units = cellar.settings().units();
-        String written = new Wording(zone(), units, clock.instant()).day(date);
+        UnitSystem units = workspace.getCellar().settings().units();
+        String written = QuantityFormat.of(Texts.messages(), units, zone()).day(date, clock.instant());
         if (days == 0) {
             label.set(Texts.of("time.label.today", written));
         } else if (days < 0) {

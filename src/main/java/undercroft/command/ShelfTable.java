@@ -2,15 +2,18 @@ package undercroft.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.Column.Overflow;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.report.ShelfPage;
+import undercroft.wording.AlertWords;
 import undercroft.wording.Headlines;
+import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 
 /** The shelf as a short table of plain text, for where there is no window. */
 final class ShelfTable {
@@ -22,15 +25,16 @@ final class ShelfTable {
 
     /** Lines of at most {@code width} columns, 70 or more, what wants attention first; long texts go on below. */
     static String of(CellarOutlook outlook, int width) {
-        Headlines headlines = new Headlines(Wording.of(outlook));
+        ShelfWords words = ShelfWords.of(outlook, Messages.english());
+        Headlines headlines = new Headlines(words);
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("", "batch", "stage", "left", ""));
         for (BatchOutlook batch : ShelfPage.inOrder(outlook)) {
             rows.add(List.of(
-                    batch.alert().label(),
+                    new AlertWords(words.format().messages()).word(batch.alert()),
                     onOneLine(batch.batch().name()),
-                    batch.stage().label(),
-                    batch.isCapped() ? "%4d".formatted(batch.bottlesLeft()) : "   -",
+                    words.nameOf(batch.stage()),
+                    batch.isCapped() ? String.format(Locale.ROOT, "%4d", batch.bottlesLeft()) : "   -",
                     onOneLine(headlines.of(batch))));
         }
         if (rows.size() == 1) {

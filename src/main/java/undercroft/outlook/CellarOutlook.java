@@ -37,7 +37,7 @@ public record CellarOutlook(
     }
 
     /**
-     * Every batch that might be poured at a time, best first.
+     * Every batch that might be served at a time, best first.
      *
      * @param bottles wanted, 1 or more
      */

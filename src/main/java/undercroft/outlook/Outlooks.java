@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import undercroft.calc.spell.YeastLimits;
 import undercroft.catalogue.YeastStrain;
@@ -53,11 +54,10 @@ public final class Outlooks {
             List<Supposition> suppositions,
             AirLogs logs) {
         Cellar cellar = SupposedShelf.moved(told, suppositions, at);
-        Wording words = new Wording(cellar.zone(), cellar.settings().units(), at);
         Map<String, PlaceClimate> places =
                 SupposedShelf.climates(climates(cellar, temperatures, at, logs), suppositions, at, cellar.zone());
         BatchCalculator calculator = new BatchCalculator(cellar, places, at);
-        List<Problem> problems = problems(cellar, temperatures, at, words);
+        List<Problem> problems = problems(cellar, temperatures, at);
         List<BatchOutlook> batches = new ArrayList<>();
         List<Reckoned> reckoned = cellar.batches().parallelStream()
                 .map(batch -> reckoned(calculator, batch))
@@ -69,13 +69,13 @@ public final class Outlooks {
                 problems.add(one.problem());
             }
         }
-        List<ServingPlan> servings = new ServingPlans(cellar, places, at, words).of(batches);
+        List<ServingPlan> servings = new ServingPlans(cellar, places, at).of(batches);
         return new CellarOutlook(
                 at,
                 cellar,
                 batches,
                 places.values().stream().map(place -> place.outlook(at)).toList(),
-                new SpellReviews(places, at, words).of(batches),
+                new SpellReviews(places, at).of(batches),
                 servings,
                 Tasks.of(cellar, batches, servings, at),
                 problems);
@@ -87,7 +87,7 @@ public final class Outlooks {
         try {
             return new Reckoned(calculator.outlook(batch), null);
         } catch (InvalidInput fault) {
-            return new Reckoned(null, new Problem("batch " + batch.id(), fault.getMessage()));
+            return new Reckoned(null, Problem.ofBatch(batch.id(), fault));
         }
     }
 
@@ -122,8 +122,7 @@ public final class Outlooks {
                 .orElseGet(() -> YeastLimits.of(YeastStrain.ALE));
     }
 
-    private static List<Problem> problems(
-            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Wording words) {
+    private static List<Problem> problems(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
         List<Problem> problems = new ArrayList<>();
         for (Place place : cellar.places()) {
             if (place.temperature() instanceof TemperatureSource.Logged) {
@@ -131,15 +130,10 @@ public final class Outlooks {
                         .getOrDefault(place.id(), TimeSeries.empty())
                         .between(Long.MIN_VALUE / 2, at.getEpochSecond() + 1);
                 if (log.isEmpty()) {
-                    problems.add(
-                            new Problem(
-                                    "place " + place.id(),
-                                    "has no temperatures yet; a room of 18 °C is assumed, import a logger's file or give a guess"));
+                    problems.add(Problem.ofPlace(Problem.Kind.NO_TEMPERATURES, place.id(), Optional.empty()));
                 } else if (log.lastTime() < at.getEpochSecond() - 2 * DAY) {
-                    problems.add(new Problem(
-                            "place " + place.id(),
-                            "has no temperatures since " + words.day(Instant.ofEpochSecond(log.lastTime()))
-                                    + "; what came after is guessed from its past"));
+                    problems.add(Problem.ofPlace(
+                            Problem.Kind.LOG_ENDED, place.id(), Optional.of(Instant.ofEpochSecond(log.lastTime()))));
                 }
             }
         }

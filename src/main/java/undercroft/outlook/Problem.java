@@ -1,4 +1,32 @@
 package undercroft.outlook;
 
-/** Something that keeps a figure from being made, and where. */
-public record Problem(String where, String what) {}
+import java.time.Instant;
+import java.util.Optional;
+import undercroft.quantity.InvalidInput;
+
+/**
+ * Something that keeps a figure from being made, or makes it a guess.
+ *
+ * @param id of the place or the batch
+ * @param since when the log ends, where it does
+ * @param fault what is wrong with a batch
+ */
+public record Problem(Kind kind, String id, Optional<Instant> since, Optional<InvalidInput> fault) {
+    /** What is wrong. */
+    public enum Kind {
+        /** A place whose log is empty: a usual room is taken for it. */
+        NO_TEMPERATURES,
+        /** A place whose log ended a while ago. */
+        LOG_ENDED,
+        /** A batch that cannot be calculated. */
+        BATCH
+    }
+
+    static Problem ofPlace(Kind kind, String placeId, Optional<Instant> since) {
+        return new Problem(kind, placeId, since, Optional.empty());
+    }
+
+    static Problem ofBatch(String batchId, InvalidInput fault) {
+        return new Problem(Kind.BATCH, batchId, Optional.empty(), Optional.of(fault));
+    }
+}

@@ -11,8 +11,6 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.PressureOutlook;
 import undercroft.quantity.Interval;
-import undercroft.series.Band;
-import undercroft.series.Track;
 
 /**
  * The shelf as it is beside the shelf as it would be.
@@ -20,10 +18,6 @@ import undercroft.series.Track;
  * @param changes for every batch with bottles left; those that pass their limit first, the soonest before the others
  */
 public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> changes) {
-    /** How far ahead a limit is looked for; the same stretch in which a peak raises an alert. */
-    private static final long AHEAD_SECONDS = 60L * 86_400;
-
-    private static final double NINETY_FIVE_PERCENT = 1.6449;
     private static final Comparator<Change> WORST_FIRST = Comparator.comparing(Change::passes)
             .reversed()
             .thenComparing(change -> change.passesAt().orElse(Instant.MAX))
@@ -89,7 +83,7 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
                 .filter(each -> each.lot().id().equals(lot.lot().id()))
                 .findFirst()
                 .orElseGet(before::limitingLot);
-        Optional<Instant> passes = passes(lot.pressure(), supposed.at());
+        Optional<Instant> passes = lot.pressure().passesWorkingPressureAt();
         return new Change(
                 after.id(),
                 after.batch().name(),
@@ -100,23 +94,10 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
                 lot.pressure().peakAhead(),
                 lot.pressure().workingPressureBar(),
                 passes,
-                passes(same.pressure(), supposed.at()).isPresent(),
+                same.pressure().passesWorkingPressureAt().isPresent(),
                 passes.isPresent() ? coolest(supposed, lot) : Optional.empty(),
                 before.mainLot().ready().median(),
                 after.mainLot().ready().median());
-    }
-
-    private static Optional<Instant> passes(PressureOutlook pressure, Instant at) {
-        Band trajectory = pressure.trajectory();
-        for (int i = 0; i < trajectory.size(); i++) {
-            long time = trajectory.timeAt(i);
-            if (time >= at.getEpochSecond()
-                    && time <= at.getEpochSecond() + AHEAD_SECONDS
-                    && trajectory.highAt(i) > pressure.workingPressureBar()) {
-                return Optional.of(Instant.ofEpochSecond(time));
-            }
-        }
-        return Optional.empty();
     }
 
     private static Optional<Fix> coolest(CellarOutlook supposed, LotOutlook lot) {
@@ -127,12 +108,8 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
     }
 
     private static Fix fix(PlaceOutlook place, LotOutlook lot, Instant at) {
-        Track bottles = place.bottles();
-        double warmest = Double.NEGATIVE_INFINITY;
-        int until = bottles.indexAt(at.getEpochSecond() + AHEAD_SECONDS);
-        for (int i = bottles.indexAt(at.getEpochSecond()); i <= until; i++) {
-            warmest = Math.max(warmest, bottles.valueAt(i) + NINETY_FIVE_PERCENT * bottles.spreadAt(i));
-        }
+        double warmest = place.bottles()
+                .highest(at.getEpochSecond(), at.plus(PressureOutlook.AHEAD).getEpochSecond());
         return new Fix(
                 place.place().id(),
                 place.place().name(),

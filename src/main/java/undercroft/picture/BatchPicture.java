@@ -1,10 +1,8 @@
 package undercroft.picture;
 
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import undercroft.cellar.Reading;
 import undercroft.outlook.lot.BatchOutlook;
@@ -25,8 +23,9 @@ import undercroft.plot.ValueAxis;
 import undercroft.plot.mark.MarkerShape;
 import undercroft.plot.mark.Role;
 import undercroft.plot.mark.Stroke;
-import undercroft.quantity.UnitSystem;
 import undercroft.series.Span;
+import undercroft.wording.FigureWords;
+import undercroft.wording.ShelfWords;
 
 /** A lot's four plots on one time axis: carbonation, pressure, temperature and light. The window and the report show it. */
 public final class BatchPicture {
@@ -36,28 +35,25 @@ public final class BatchPicture {
 
     private final BatchOutlook batch;
     private final LotOutlook lot;
-    private final List<SpellReview> spells;
+    private final ShelfWords words;
     private final PictureUnits units;
 
-    private BatchPicture(BatchOutlook batch, LotOutlook lot, List<SpellReview> spells, PictureUnits units) {
+    private BatchPicture(BatchOutlook batch, LotOutlook lot, ShelfWords words) {
         this.batch = batch;
         this.lot = lot;
-        this.spells = spells;
-        this.units = units;
+        this.words = words;
+        this.units = new PictureUnits(words.format().units());
     }
 
-    /** The plots over a stretch of time, with a now-line at {@code now}; {@code spells} may be those of all places. */
+    /** The plots over a stretch of time, with a now-line at {@code now}. */
     public static PlotStack of(
-            BatchOutlook batch,
-            LotOutlook lot,
-            List<SpellReview> spells,
-            ZoneId zone,
-            UnitSystem units,
-            Instant from,
-            Instant until,
-            Instant now) {
-        BatchPicture picture = new BatchPicture(batch, lot, spells, new PictureUnits(units));
-        return PlotStack.of(from.getEpochSecond(), until.getEpochSecond(), zone, Locale.UK)
+            BatchOutlook batch, LotOutlook lot, ShelfWords words, Instant from, Instant until, Instant now) {
+        BatchPicture picture = new BatchPicture(batch, lot, words);
+        return PlotStack.of(
+                        from.getEpochSecond(),
+                        until.getEpochSecond(),
+                        words.format().zone(),
+                        words.format().messages().locale())
                 .with(picture.carbonation(now).withWeight(1.3))
                 .with(picture.pressure().withWeight(1.3))
                 .with(picture.temperature().withWeight(1.1))
@@ -96,9 +92,7 @@ public final class BatchPicture {
                 .with(new ThresholdLayer(
                         units.pressure(pressure.workingPressureBar()),
                         Role.LIMIT,
-                        "limit "
-                                + PictureUnits.number(
-                                        units.pressure(pressure.workingPressureBar()), units.limitDecimals())));
+                        "limit " + words.format().barLimit(pressure.workingPressureBar())));
         List<PointLayer.Point> gauges = gauges();
         return gauges.isEmpty() ? plot : plot.with(new PointLayer(gauges, MarkerShape.CIRCLE, Role.PRESSURE));
     }
@@ -139,7 +133,7 @@ public final class BatchPicture {
         if (Double.isFinite(heatLimit)
                 && heatLimit > 0
                 && heatLimit < temperature.warmestCelsius() + HEAT_LIMIT_REACH_KELVIN) {
-            String label = "heat limit " + PictureUnits.number(units.temperature(Math.floor(heatLimit)), 0);
+            String label = "heat limit " + words.format().celsiusLimit(heatLimit);
             plot = plot.with(new ThresholdLayer(units.temperature(heatLimit), Role.LIMIT, label));
         }
         return plot;
@@ -153,26 +147,20 @@ public final class BatchPicture {
                     lot.light().trajectory(),
                     now.getEpochSecond(),
                     Role.LIGHT,
-                    lot.light().words()));
+                    new FigureWords(words).light(lot.light())));
         }
         return plot.with(new ThresholdLayer(1, Role.FAINT_INK, ""));
     }
 
-    /** Spells that took a toll on this batch while the lot stood there. */
+    /** Spells that this lot felt. */
     private List<SpellReview> ownSpells() {
-        return spells.stream()
-                .filter(spell -> lot.lot()
-                        .stayAt(spell.from())
-                        .placeId()
-                        .equals(spell.place().id()))
+        return words.outlook().spells().stream()
                 .filter(spell -> impact(spell).isPresent())
                 .toList();
     }
 
     private Optional<SpellImpact> impact(SpellReview spell) {
-        return spell.impacts().stream()
-                .filter(impact -> impact.batchId().equals(batch.id()))
-                .findFirst();
+        return spell.impact(batch.id(), lot.id());
     }
 
     private String words(SpellReview spell) {

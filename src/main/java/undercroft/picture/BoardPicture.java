@@ -19,6 +19,8 @@ import undercroft.plot.mark.TextStyle;
 import undercroft.plot.scale.TickLadder;
 import undercroft.plot.scale.TimeScale;
 import undercroft.plot.scale.TimeTick;
+import undercroft.wording.AlertWords;
+import undercroft.wording.Texts;
 
 /**
  * The board of spells as a picture: names on the left, a bar for each spell along the row of its batch, at its beginning
@@ -125,9 +127,7 @@ public final class BoardPicture {
                 SIGN,
                 mark.impact().alert() == Alert.ACT ? role : Role.PAPER,
                 role));
-        String word = mark.impact().alert() == Alert.CLEAR && !mark.spell().warm()
-                ? ""
-                : mark.impact().alert().label();
+        String word = new AlertWords(Texts.messages()).word(mark.impact().alert());
         double wordAt = from + Math.max(length, SIGN) + 6;
         if (!word.isEmpty() && wordAt + measure.width(word, TextStyle.TICK) + 10 < Math.min(next, width)) {
             text(word, wordAt, middle + 4, Anchor.START, TextStyle.TICK, wordRole(mark));

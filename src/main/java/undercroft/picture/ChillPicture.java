@@ -30,13 +30,13 @@ public final class ChillPicture {
 
     /** Whether there is a course to draw. */
     public static boolean exists(ServingPlan plan) {
-        return plan.chilling().map(chilling -> chilling.trajectory().size() > 1).orElse(false);
+        return plan.chilling().trajectory().size() > 1;
     }
 
     /** The picture of a plan that {@link #exists}. */
     public static PlotStack of(ServingPlan plan, ZoneId zone, UnitSystem system, Instant now) {
         PictureUnits units = new PictureUnits(system);
-        Chilling chilling = plan.chilling().orElseThrow();
+        Chilling chilling = plan.chilling();
         TimeSeries trajectory = units.temperature(chilling.trajectory());
         long from = trajectory.firstTime();
         long serving = plan.serving().at().getEpochSecond();

@@ -25,10 +25,6 @@ record PictureUnits(UnitSystem units) {
         return isUs() ? 0 : 2;
     }
 
-    int limitDecimals() {
-        return isUs() ? 0 : 1;
-    }
-
     String temperatureUnit() {
         return isUs() ? "°F" : "°C";
     }

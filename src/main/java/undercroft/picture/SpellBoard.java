@@ -43,7 +43,7 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
         long first = outlook.at().getEpochSecond() - LEAST_SECONDS;
         for (SpellReview spell : outlook.spells()) {
             first = Math.min(first, spell.from().getEpochSecond());
-            for (SpellImpact impact : spell.impacts()) {
+            for (SpellImpact impact : spell.worstOfEachBatch()) {
                 byBatch.computeIfAbsent(impact.batchId(), id -> new ArrayList<>())
                         .add(new Mark(spell, impact));
             }
@@ -63,7 +63,7 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
 
     private static final Comparator<Row> WORST_FIRST = Comparator.comparing(Row::alert)
             .reversed()
-            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellImpact::hoursOverWorking))
+            .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellImpact::hoursOverWorkingPressure))
                     .reversed())
             .thenComparing(Comparator.comparingDouble((Row row) -> sum(row, SpellImpact::shelfDaysCost))
                     .reversed())
@@ -86,7 +86,7 @@ public record SpellBoard(List<Row> rows, long fromInclusive, long untilExclusive
                         .max(Comparator.comparing((Mark mark) -> mark.impact().alert())
                                 .thenComparing(mark -> mark.spell().warm())
                                 .thenComparingDouble(
-                                        mark -> mark.impact().peakBarGauge().high()))
+                                        mark -> mark.impact().peakGaugeBar().high()))
                         .stream())
                 .findFirst();
     }

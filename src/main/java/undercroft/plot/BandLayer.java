@@ -4,7 +4,8 @@ import undercroft.plot.mark.Role;
 import undercroft.series.Band;
 
 /**
- * A quantity with its spread: the 90 % band behind the 50 % band behind the median. Ahead of now the median is dashed.
+ * A quantity with its spread: the 90 % band behind the 50 % band behind the median. What is a forecast is
+ * fainter, its median broken.
  *
  * @param label written beside the median where there is room; empty for none
  */

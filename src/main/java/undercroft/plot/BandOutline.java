@@ -23,18 +23,19 @@ final class BandOutline {
         this.values = values;
     }
 
-    List<Points> areas(IntToDoubleFunction low, IntToDoubleFunction high) {
+    /** What of it lies from one x to another. */
+    List<Points> areas(IntToDoubleFunction low, IntToDoubleFunction high, double fromX, double untilX) {
         int first = Math.max(0, band.indexAtOrBefore(time.from() - 1));
         int last = Math.min(band.size() - 1, band.indexAtOrBefore(time.until() - 1) + 1);
         boolean dense = last - first > 2 * (time.right() - time.left());
         List<Points> areas = new ArrayList<>();
-        Stretch stretch = new Stretch(dense);
+        Stretch stretch = new Stretch(dense, fromX, untilX);
         for (int i = first; i <= last; i++) {
             double foot = low.applyAsDouble(i);
             double top = high.applyAsDouble(i);
             if (Double.isNaN(foot) || Double.isNaN(top)) {
                 stretch.closeInto(areas);
-                stretch = new Stretch(dense);
+                stretch = new Stretch(dense, fromX, untilX);
             } else {
                 stretch.add(time.xAt(band.timeAt(i)), values.yAt(foot), values.yAt(top));
             }
@@ -43,8 +44,10 @@ final class BandOutline {
         return areas;
     }
 
-    private final class Stretch {
+    private static final class Stretch {
         private final boolean dense;
+        private final double fromX;
+        private final double untilX;
         private final Points.Builder upper = new Points.Builder(64);
         private final Points.Builder lower = new Points.Builder(64);
         private boolean open;
@@ -52,8 +55,10 @@ final class BandOutline {
         private double bottom;
         private double top;
 
-        private Stretch(boolean dense) {
+        private Stretch(boolean dense, double fromX, double untilX) {
             this.dense = dense;
+            this.fromX = fromX;
+            this.untilX = untilX;
         }
 
         private void add(double newX, double newBottom, double newTop) {
@@ -78,8 +83,8 @@ final class BandOutline {
 
         private void closeInto(List<Points> areas) {
             keep();
-            Points above = upper.build().between(time.left(), time.right());
-            Points below = lower.build().between(time.left(), time.right());
+            Points above = upper.build().between(fromX, untilX);
+            Points below = lower.build().between(fromX, untilX);
             if (above.size() > 1) {
                 areas.add(above.backOver(below));
             }

@@ -2,6 +2,7 @@ package undercroft.plot;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import undercroft.plot.LabelRoom.Spot;
 import undercroft.plot.mark.Anchor;
 import undercroft.plot.mark.Dash;
@@ -22,6 +23,7 @@ import undercroft.series.ThinnedSeries;
 final class LayerLayout {
     private static final double BAND_90_OPACITY = 0.18;
     private static final double BAND_50_OPACITY = 0.26;
+    private static final double FORECAST_SHARE = 0.6;
     private static final double SPAN_OPACITY = 0.13;
     private static final double STRIP_OPACITY = 0.45;
     private static final double HATCH_STEP = 7;
@@ -34,16 +36,16 @@ final class LayerLayout {
     private final Frame frame;
     private final TimeScale time;
     private final ValueScale values;
-    private final double nowX;
+    private final double forecastX;
     private final LabelRoom room;
     private final List<Mark> marks = new ArrayList<>();
     private final List<Wish> wishes = new ArrayList<>();
 
-    LayerLayout(Frame frame, TimeScale time, ValueScale values, double nowX, LabelRoom room) {
+    LayerLayout(Frame frame, TimeScale time, ValueScale values, double forecastX, LabelRoom room) {
         this.frame = frame;
         this.time = time;
         this.values = values;
-        this.nowX = nowX;
+        this.forecastX = forecastX;
         this.room = room;
     }
 
@@ -81,22 +83,28 @@ final class LayerLayout {
     private void drawBand(BandLayer layer) {
         Band band = layer.band();
         BandOutline outline = new BandOutline(band, time, values);
-        for (Points area : outline.areas(band::lowAt, band::highAt)) {
-            marks.add(new Mark.Polygon(area, layer.role(), BAND_90_OPACITY));
-        }
-        for (Points area : outline.areas(band::lowerQuartileAt, band::upperQuartileAt)) {
-            marks.add(new Mark.Polygon(area, layer.role(), BAND_50_OPACITY));
-        }
+        fill(outline, band::lowAt, band::highAt, layer.role(), BAND_90_OPACITY);
+        fill(outline, band::lowerQuartileAt, band::upperQuartileAt, layer.role(), BAND_50_OPACITY);
         ThinnedSeries thinned = MinMaxDownsampler.thin(band, time.from(), time.until(), columns());
         List<Points> lines = lines(thinned);
         Stroke stroke = Stroke.of(layer.role(), 2);
         for (Points line : lines) {
-            addLine(line.between(frame.x(), nowX), stroke);
+            addLine(line.between(frame.x(), forecastX), stroke);
             addLine(
-                    line.between(nowX, frame.right()),
+                    line.between(forecastX, frame.right()),
                     Stroke.of(layer.role(), 1.5).with(Dash.LONG));
         }
         wishBesideEnd(layer.label(), layer.role(), lines);
+    }
+
+    private void fill(
+            BandOutline outline, IntToDoubleFunction low, IntToDoubleFunction high, Role role, double opacity) {
+        for (Points area : outline.areas(low, high, frame.x(), forecastX)) {
+            marks.add(new Mark.Polygon(area, role, opacity));
+        }
+        for (Points area : outline.areas(low, high, forecastX, frame.right())) {
+            marks.add(new Mark.Polygon(area, role, FORECAST_SHARE * opacity));
+        }
     }
 
     private void drawLine(LineLayer layer) {

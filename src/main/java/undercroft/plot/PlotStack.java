@@ -13,9 +13,18 @@ import undercroft.plot.mark.TextMeasure;
  *
  * @param now instant of the now-line, in epoch seconds
  * @param nowLabel word on the now-line's foot
+ * @param forecastFrom from here on nothing was measured: bands are drawn as a forecast, fainter and with a broken median;
+ *     never later than now
  */
 public record PlotStack(
-        List<Plot> plots, long from, long until, ZoneId zone, Locale locale, OptionalLong now, String nowLabel) {
+        List<Plot> plots,
+        long from,
+        long until,
+        ZoneId zone,
+        Locale locale,
+        OptionalLong now,
+        String nowLabel,
+        OptionalLong forecastFrom) {
     public PlotStack {
         if (until <= from) {
             throw new IllegalArgumentException("a stack shows some time");
@@ -25,22 +34,32 @@ public record PlotStack(
 
     /** A stack without plots and without a now-line. */
     public static PlotStack of(long from, long until, ZoneId zone, Locale locale) {
-        return new PlotStack(List.of(), from, until, zone, locale, OptionalLong.empty(), "");
+        return new PlotStack(List.of(), from, until, zone, locale, OptionalLong.empty(), "", OptionalLong.empty());
     }
 
     public PlotStack with(Plot plot) {
         List<Plot> more = new ArrayList<>(plots);
         more.add(plot);
-        return new PlotStack(more, from, until, zone, locale, now, nowLabel);
+        return new PlotStack(more, from, until, zone, locale, now, nowLabel, forecastFrom);
     }
 
     public PlotStack withNow(long epochSecond, String label) {
-        return new PlotStack(plots, from, until, zone, locale, OptionalLong.of(epochSecond), label);
+        return new PlotStack(plots, from, until, zone, locale, OptionalLong.of(epochSecond), label, forecastFrom);
+    }
+
+    /** The last measurement lies at this instant: what is later is drawn as a forecast, even before now. */
+    public PlotStack withForecastFrom(long epochSecond) {
+        return new PlotStack(plots, from, until, zone, locale, now, nowLabel, OptionalLong.of(epochSecond));
+    }
+
+    /** Where the forecast begins: after the last measurement, at the latest now; never without either. */
+    long forecastBegin() {
+        return Math.min(forecastFrom.orElse(Long.MAX_VALUE), now.orElse(Long.MAX_VALUE));
     }
 
     /** The same plots over another stretch of time. */
     public PlotStack over(long newFrom, long newUntil) {
-        return new PlotStack(plots, newFrom, newUntil, zone, locale, now, nowLabel);
+        return new PlotStack(plots, newFrom, newUntil, zone, locale, now, nowLabel, forecastFrom);
     }
 
     /** Places everything in the given room; a picture without marks where the room is too small for any plot. */

@@ -136,20 +136,18 @@ final class StackLayout {
         }
         double bottom = frame.bottom() - 0.5;
         line(frame.x(), bottom, frame.right(), bottom, Stroke.of(Role.FRAME, 1));
-        double nowX = stack.now().isPresent()
-                ? Math.max(
-                        frame.x(), Math.min(frame.right(), time.xAt(stack.now().getAsLong())))
-                : frame.right();
+        long begin = Math.min(stack.until(), stack.forecastBegin());
+        double forecastX = Math.round(Math.max(frame.x(), Math.min(frame.right(), time.xAt(begin))));
         LabelRoom room = new LabelRoom(frame, measure);
         List<Mark> now = new ArrayList<>();
         if (isNowInView()) {
-            double x = crisp(nowX, frame.x(), frame.right());
+            double x = crisp(time.xAt(stack.now().getAsLong()), frame.x(), frame.right());
             now.add(new Mark.Polyline(
                     Points.of(x, frame.y(), x, frame.bottom()),
                     Stroke.of(Role.NOW, 1).withOpacity(0.85)));
             room.occupy(new Frame(x - 3, frame.y(), 6, frame.height()));
         }
-        List<Mark> layers = new LayerLayout(frame, time, area.values(), nowX, room).draw(plot.layers());
+        List<Mark> layers = new LayerLayout(frame, time, area.values(), forecastX, room).draw(plot.layers());
         marks.add(layers.get(0));
         marks.addAll(now);
         marks.addAll(layers.subList(1, layers.size()));

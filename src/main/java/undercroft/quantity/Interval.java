@@ -7,8 +7,10 @@ import java.util.function.DoubleUnaryOperator;
  * hard bounds: one value in ten lies outside.
  */
 public record Interval(double low, double median, double high) {
-    /** The 95 % point of the standard normal distribution. */
-    private static final double Z95 = 1.6448536269514722;
+    /** Standard deviations from the middle of a normal distribution to its 95 % point. */
+    public static final double NORMAL_95 = 1.6448536269514722;
+    /** Standard deviations from the middle of a normal distribution to its 75 % point. */
+    public static final double NORMAL_75 = 0.6744897501960817;
 
     /** Refuses NaN and values out of order; infinities are allowed at the ends ("never"). */
     public Interval {
@@ -49,7 +51,7 @@ public record Interval(double low, double median, double high) {
      */
     public double valueAt(double deviations) {
         double end = deviations < 0 ? low : high;
-        double share = Math.abs(deviations) / Z95;
+        double share = Math.abs(deviations) / NORMAL_95;
         if (low > 0) {
             return median * Math.exp(share * Math.log(end / median));
         }

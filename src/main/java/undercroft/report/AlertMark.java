@@ -3,19 +3,22 @@ package undercroft.report;
 import undercroft.markup.Markup;
 import undercroft.outlook.lot.Alert;
 
-/** The alert as a shape with its word: neither colour nor shape is needed to read it. */
+/** The alert as a shape with its word: neither colour nor shape is needed to read it. Nothing where all is clear. */
 final class AlertMark {
     private AlertMark() {}
 
-    static Markup write(Markup page, Alert alert) {
+    static Markup write(Markup page, Alert alert, PageWords words) {
+        if (alert == Alert.CLEAR) {
+            return page;
+        }
         page.open("span", "class", "alert " + cssName(alert));
         page.open("svg", "class", "sign", "viewBox", "0 0 16 16", "width", "16", "height", "16", "aria-hidden", "true");
-        switch (alert) {
-            case CLEAR -> page.empty("circle", "cx", "8", "cy", "8", "r", "5.2");
-            case WATCH -> page.empty("path", "d", "M8 2.2 14.4 13.4H1.6Z");
-            case ACT -> page.empty("path", "class", "full", "d", "M8 .8 15.2 8 8 15.2.8 8Z");
+        if (alert == Alert.WATCH) {
+            page.empty("path", "d", "M8 2.2 14.4 13.4H1.6Z");
+        } else {
+            page.empty("path", "class", "full", "d", "M8 .8 15.2 8 8 15.2.8 8Z");
         }
-        return page.closeInline("svg").text(alert.label()).closeInline("span");
+        return page.closeInline("svg").text(words.words().nameOf(alert)).closeInline("span");
     }
 
     static String cssName(Alert alert) {

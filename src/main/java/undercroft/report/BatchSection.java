@@ -29,8 +29,9 @@ final class BatchSection {
         String id = "batch-" + batch.id();
         page.open("article", "class", "batch", "id", id, "aria-labelledby", id + "-name");
         page.open("h3", "id", id + "-name").name(batch.batch().name()).close("h3");
-        AlertMark.write(page.open("p", "class", "row"), batch.alert());
-        page.element("span", batch.stage().label(), "class", "stage").close("p");
+        AlertMark.write(page.open("p", "class", "row"), batch.alert(), words);
+        page.element("span", words.words().nameOf(batch.stage()), "class", "stage")
+                .close("p");
         page.element("p", new Headlines(words.words()).of(batch), "class", "headline");
         Cautions.write(page, batch);
         tasks();
@@ -50,7 +51,7 @@ final class BatchSection {
             return;
         }
         page.open("ul", "class", "wants");
-        TaskWords said = new TaskWords(outlook, words.words());
+        TaskWords said = new TaskWords(words.words());
         for (Task task : tasks) {
             page.open("li").element("strong", said.what(task));
             page.text(" (" + words.when(task.when()) + "): " + said.why(task)).close("li");
@@ -76,7 +77,7 @@ final class BatchSection {
     }
 
     private void whys() {
-        List<Why> whys = new Whys(outlook, words.words()).of(batch);
+        List<Why> whys = new Whys(words.words()).of(batch);
         if (whys.isEmpty()) {
             return;
         }
@@ -86,8 +87,8 @@ final class BatchSection {
     }
 
     private void why(Why why) {
-        page.open("details").element("summary", why.number());
-        page.element("p", capitalised(why.equation()) + ".");
+        page.open("details").element("summary", why.title());
+        page.element("p", capitalised(why.how()) + ".");
         page.open("dl", "class", "inputs");
         for (Why.Input input : why.inputs()) {
             page.open("div")
@@ -101,7 +102,8 @@ final class BatchSection {
             page.open("ul");
             for (Why.Assumption assumption : assumptions) {
                 page.open("li").text(capitalised(assumption.text()) + " ");
-                page.element("em", "(" + assumption.grade().label() + ")").close("li");
+                page.element("em", "(" + words.words().nameOf(assumption.grade()) + ")")
+                        .close("li");
             }
             page.close("ul");
         }

@@ -96,35 +96,42 @@ final class BottleRow {
             double neckFoot = top + height * shoulderTop;
             double shoulder = top + height * shoulderFoot;
             double bend = (shoulder - neckFoot) * 0.55;
-            return "M%s %sV%sC%s %s %s %s %s %s"
-                            .formatted(
-                                    n(left),
-                                    n(top),
-                                    n(neckFoot),
-                                    n(left),
-                                    n(neckFoot + bend),
-                                    n(x),
-                                    n(shoulder - bend),
-                                    n(x),
-                                    n(shoulder))
-                    + "V%sH%sV%sC%s %s %s %s %s %sV%sZ"
-                            .formatted(
-                                    n(ground),
-                                    n(x + width),
-                                    n(shoulder),
-                                    n(x + width),
-                                    n(shoulder - bend),
-                                    n(right),
-                                    n(neckFoot + bend),
-                                    n(right),
-                                    n(neckFoot),
-                                    n(top));
+            return String.format(
+                            Locale.ROOT,
+                            "M%s %sV%sC%s %s %s %s %s %s",
+                            n(left),
+                            n(top),
+                            n(neckFoot),
+                            n(left),
+                            n(neckFoot + bend),
+                            n(x),
+                            n(shoulder - bend),
+                            n(x),
+                            n(shoulder))
+                    + String.format(
+                            Locale.ROOT,
+                            "V%sH%sV%sC%s %s %s %s %s %sV%sZ",
+                            n(ground),
+                            n(x + width),
+                            n(shoulder),
+                            n(x + width),
+                            n(shoulder - bend),
+                            n(right),
+                            n(neckFoot + bend),
+                            n(right),
+                            n(neckFoot),
+                            n(top));
         }
 
         String cap(double x, double ground) {
             double half = width * neck / 2 + 0.5;
-            return "M%s %sh%sv2h-%sZ"
-                    .formatted(n(x + width / 2 - half), n(ground - height - 1.6), n(2 * half), n(2 * half));
+            return String.format(
+                    Locale.ROOT,
+                    "M%s %sh%sv2h-%sZ",
+                    n(x + width / 2 - half),
+                    n(ground - height - 1.6),
+                    n(2 * half),
+                    n(2 * half));
         }
 
         private static String n(double value) {

@@ -23,6 +23,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.ReadyOutlook;
 import undercroft.outlook.serving.ServingPlan;
+import undercroft.wording.ServingWords;
 
 /** What a batch puts into a calendar. */
 final class CalendarEntries {
@@ -61,7 +62,10 @@ final class CalendarEntries {
         return plan.chillFrom().filter(from -> !from.isBefore(outlook.at())).map(from -> {
             String what = "Into the cold: " + plan.serving().bottles() + " " + name();
             VEvent event = new VEvent(from, from.plus(PUTTING_IN), what);
-            finish(event, "chill/" + plan.serving().id(), sentence(plan.why()));
+            finish(
+                    event,
+                    "chill/" + plan.serving().id(),
+                    words.words().format().messages().sentence(new ServingWords(words.words()).why(plan)));
             event.add(new Location(outlook.cellar().coldName(plan.serving())));
             event.add(alarm(PUTTING_IN.negated(), what));
             return event;
@@ -72,7 +76,7 @@ final class CalendarEntries {
         Instant at = plan.serving().at();
         VEvent event = new VEvent(at, at.plus(EVENING), "Pour " + plan.serving().bottles() + " " + name());
         String note = plan.serving().note().isEmpty() ? "" : plan.serving().note() + "\n";
-        finish(event, "pour/" + plan.serving().id(), note + ServingPlan.POURING_NOTE);
+        finish(event, "pour/" + plan.serving().id(), note + new ServingWords(words.words()).pouring());
         Duration warming = Duration.between(plan.takeOut(), at);
         if (warming.compareTo(Duration.ofMinutes(3)) >= 0) {
             event.add(alarm(
@@ -133,9 +137,5 @@ final class CalendarEntries {
 
     private String name() {
         return batch.batch().name();
-    }
-
-    private static String sentence(String words) {
-        return words.isEmpty() ? "" : Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
     }
 }

@@ -44,20 +44,22 @@ final class LotFigures {
         rows.add(new Row("Bottles left", lot -> lot.left() + " of " + lot.lot().count()));
         rows.add(new Row("Stands in", lot -> lot.place().name()));
         rows.add(new Row("Glass", lot -> lot.lot().colour().label()));
-        rows.add(new Row("Carbonation now", lot -> volumes(lot.carbonation().atPresent())));
         rows.add(new Row(
-                "Carbonation at the end", lot -> volumes(lot.carbonation().atEnd())));
+                "Carbonation now", lot -> words.volumes(lot.carbonation().atPresent())));
+        rows.add(new Row(
+                "Carbonation at the end", lot -> words.volumes(lot.carbonation().atEnd())));
         rows.add(new Row(
                 "Of that made by now",
-                lot -> PageWords.percent(lot.carbonation().fractionDone().median())));
+                lot -> words.percent(lot.carbonation().fractionDone().median())));
         rows.add(new Row("Ready", this::ready));
-        rows.add(new Row("Pressure now", lot -> bars(lot.pressure().atPresent())));
-        rows.add(new Row("Strongest bottle now", lot -> bars(lot.pressure().strongestBottle())));
-        rows.add(new Row("Highest so far", lot -> bars(lot.pressure().peakPast())));
+        rows.add(new Row("Pressure now", lot -> words.bars(lot.pressure().atPresent())));
         rows.add(
-                new Row("Highest in the weeks ahead", lot -> bars(lot.pressure().peakAhead())));
-        rows.add(new Row("Pressure memory, 60 s", lot -> bars(lot.pressure().memoryBar())));
-        rows.add(new Row("Limit", lot -> words.bar(lot.pressure().workingPressureBar())));
+                new Row("Strongest bottle now", lot -> words.bars(lot.pressure().strongestBottle())));
+        rows.add(new Row("Highest so far", lot -> words.bars(lot.pressure().peakPast())));
+        rows.add(new Row(
+                "Highest in the weeks ahead", lot -> words.bars(lot.pressure().peakAhead())));
+        rows.add(
+                new Row("Working pressure", lot -> words.barLimit(lot.pressure().workingPressureBar())));
         rows.add(new Row("Heat limit", lot -> words.heatLimit(lot.pressure().heatLimitCelsius())));
         rows.add(new Row(
                 "Bottle temperature", lot -> words.celsius(lot.temperature().nowCelsius())));
@@ -65,12 +67,12 @@ final class LotFigures {
                 "Mean kinetic temperature",
                 lot -> words.celsius(lot.temperature().meanKineticCelsius())));
         rows.add(new Row(
-                "Temperatures known", lot -> PageWords.percent(lot.temperature().coverage())));
+                "Temperatures known", lot -> words.percent(lot.temperature().coverage())));
         rows.add(new Row("Light, 1 is just noticed", lot -> dose(lot.light().dose())));
         rows.add(new Row(
-                "Keeping days used",
-                lot -> interval(lot.ageing().daysUsed(), 0) + " of "
-                        + PageWords.number(lot.ageing().budgetDays().median(), 0)));
+                "Shelf life used, days at 20 °C",
+                lot -> words.around(lot.ageing().daysUsed(), 0) + " of "
+                        + words.number(lot.ageing().budgetDays().median(), 0)));
         rows.add(new Row("Best before", lot -> words.dateOrLong(lot.ageing().bestBefore())));
         return rows;
     }
@@ -84,22 +86,10 @@ final class LotFigures {
                 + words.dayOrNever(lot.ready().late()) + ")";
     }
 
-    private String bars(Interval bar) {
-        return words.bar(bar.median()) + " (" + words.barRange(bar) + ")";
-    }
-
-    private static String volumes(Interval volumes) {
-        return PageWords.volumes(volumes.median()) + " (" + PageWords.range(volumes, 1) + ")";
-    }
-
-    private static String dose(Interval dose) {
+    private String dose(Interval dose) {
         if (dose.high() == 0) {
             return "none";
         }
-        return interval(dose, dose.median() < 1 ? 2 : dose.median() < 10 ? 1 : 0);
-    }
-
-    private static String interval(Interval interval, int decimals) {
-        return PageWords.number(interval.median(), decimals) + " (" + PageWords.range(interval, decimals) + ")";
+        return words.around(dose, dose.median() < 1 ? 2 : dose.median() < 10 ? 1 : 0);
     }
 }

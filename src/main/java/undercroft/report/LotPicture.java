@@ -8,8 +8,9 @@ import undercroft.outlook.lot.LotOutlook;
 import undercroft.picture.BatchPicture;
 import undercroft.picture.PictureSpan;
 import undercroft.plot.PlotStack;
-import undercroft.plot.mark.SvgPen;
+import undercroft.plot.SvgPen;
 import undercroft.plot.mark.TextMeasure;
+import undercroft.wording.FigureWords;
 
 /** The four plots of a lot, drawn twice: wide, and narrow for a phone; the style sheet shows the one that fits. */
 public final class LotPicture {
@@ -19,14 +20,7 @@ public final class LotPicture {
     public static void write(Markup page, CellarOutlook outlook, BatchOutlook batch, LotOutlook lot, PageWords words) {
         Instant capped = batch.batch().cappedAt().orElseThrow();
         PlotStack stack = BatchPicture.of(
-                batch,
-                lot,
-                outlook.spells(),
-                outlook.cellar().zone(),
-                outlook.cellar().settings().units(),
-                capped,
-                PictureSpan.until(outlook, batch, lot),
-                outlook.at());
+                batch, lot, words.words(), capped, PictureSpan.until(outlook, batch, lot), outlook.at());
         String title = "Carbonation, pressure, temperature and light of "
                 + batch.batch().name();
         String described = description(lot, words);
@@ -44,12 +38,12 @@ public final class LotPicture {
     }
 
     private static String description(LotOutlook lot, PageWords words) {
-        return "Now " + PageWords.volumes(lot.carbonation().atPresent().median()) + " of "
-                + PageWords.volumes(lot.carbonation().atEnd().median()) + " to come; "
+        return "Now " + words.volumes(lot.carbonation().atPresent().median()) + " of "
+                + words.volumes(lot.carbonation().atEnd().median()) + " to come; "
                 + words.bar(lot.pressure().atPresent().median()) + " where "
-                + words.bar(lot.pressure().workingPressureBar()) + " is the limit, at most "
+                + words.barLimit(lot.pressure().workingPressureBar()) + " is the limit, at most "
                 + words.bar(lot.pressure().peakPast().median()) + " so far; bottles at "
                 + words.celsius(lot.temperature().nowCelsius()) + "; light: "
-                + lot.light().words() + ". The table below has the figures.";
+                + new FigureWords(words.words()).light(lot.light()) + ". The table below has the figures.";
     }
 }

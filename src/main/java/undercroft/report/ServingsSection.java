@@ -4,6 +4,7 @@ import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.serving.Concern;
 import undercroft.outlook.serving.ServingPlan;
+import undercroft.wording.ServingWords;
 
 /** Bottles promised for a time, and when they go into the cold. */
 final class ServingsSection {
@@ -15,6 +16,7 @@ final class ServingsSection {
         }
         page.open("section", "aria-labelledby", "pours").element("h2", "Pours", "id", "pours");
         page.open("ul", "class", "plain");
+        ServingWords said = new ServingWords(words.words());
         for (ServingPlan plan : outlook.servings()) {
             page.open("li")
                     .open("p", "class", "what")
@@ -27,9 +29,9 @@ final class ServingsSection {
             String chill = plan.chillFrom()
                     .map(from -> from.isAfter(outlook.at()) ? "Into the cold " + words.when(from) + ". " : "")
                     .orElse("");
-            page.element("p", chill + sentence(plan.why()), "class", "faint");
+            page.element("p", chill + words.words().format().messages().sentence(said.why(plan)), "class", "faint");
             for (Concern concern : plan.concerns()) {
-                page.element("p", concern.sentence(), "class", AlertMark.cssName(concern.alert()));
+                page.element("p", said.concern(plan, concern), "class", AlertMark.cssName(concern.alert()));
             }
             if (!plan.serving().note().isEmpty()) {
                 page.open("p", "class", "faint").name(plan.serving().note()).close("p");
@@ -37,11 +39,7 @@ final class ServingsSection {
             page.close("li");
         }
         page.close("ul")
-                .element("p", "How to pour: " + ServingPlan.POURING_NOTE, "class", "faint")
+                .element("p", "How to pour: " + said.pouring(), "class", "faint")
                 .close("section");
-    }
-
-    private static String sentence(String words) {
-        return words.isEmpty() ? "" : Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
     }
 }

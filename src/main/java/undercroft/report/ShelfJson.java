@@ -5,99 +5,72 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
-import undercroft.outlook.Wording;
-import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.Cause;
-import undercroft.outlook.lot.LotOutlook;
-import undercroft.outlook.lot.PressureOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.outlook.task.Task;
+import undercroft.quantity.UnitSystem;
 import undercroft.wording.Headlines;
+import undercroft.wording.Messages;
+import undercroft.wording.ProblemWords;
+import undercroft.wording.QuantityFormat;
+import undercroft.wording.ServingWords;
+import undercroft.wording.ShelfWords;
+import undercroft.wording.SpellWords;
 import undercroft.wording.TaskWords;
 
 /**
- * The shelf as report.json, schema 1; its JSON Schema stands beside this class in the jar. Carbonation and temperature are
- * of the lot with most bottles left; pressure, light and ageing of the lot that has it worst.
+ * The shelf as report.json, schema 2; its JSON Schema stands beside this class in the jar. Keys and sentences are the
+ * same for every reader's language and units. Every figure of a batch is that of the lot that stands for it; all lots follow
+ * with their own.
  */
 public final class ShelfJson {
     private ShelfJson() {}
 
     public static String of(CellarOutlook outlook) {
         ObjectNode root = JsonShapes.object();
-        root.put("schema", 1);
+        root.put("schema", 2);
         root.put("at", outlook.at().toString());
         root.put("cellar", outlook.cellar().name());
-        Headlines headlines = new Headlines(Wording.of(outlook));
+        ShelfWords words = new ShelfWords(
+                outlook,
+                QuantityFormat.of(
+                        Messages.english(), UnitSystem.METRIC, outlook.cellar().zone()));
         ArrayNode batches = root.putArray("batches");
-        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, outlook, headlines));
+        outlook.batches().forEach(batch -> putBatch(batches.addObject(), batch, words));
         ArrayNode spells = root.putArray("spells");
-        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell));
-        ArrayNode servings = root.putArray("pours");
-        outlook.servings().forEach(serving -> putServing(servings.addObject(), serving));
+        outlook.spells().forEach(spell -> putSpell(spells.addObject(), spell, new SpellWords(words)));
+        ArrayNode servings = root.putArray("servings");
+        outlook.servings().forEach(serving -> putServing(servings.addObject(), serving, new ServingWords(words)));
         ArrayNode problems = root.putArray("problems");
+        ProblemWords said = new ProblemWords(words);
         for (Problem problem : outlook.problems()) {
-            problems.addObject().put("where", problem.where()).put("what", problem.what());
+            problems.addObject().put("where", said.where(problem)).put("what", said.what(problem));
         }
+        root.put("caution", Messages.english().of("caution.estimate"));
         return JsonShapes.text(root);
     }
 
-    private static void putBatch(ObjectNode node, BatchOutlook batch, CellarOutlook outlook, Headlines headlines) {
+    private static void putBatch(ObjectNode node, BatchOutlook batch, ShelfWords words) {
         node.put("id", batch.id());
         node.put("name", batch.batch().name());
         node.put("stage", batch.stage().name());
         node.put("alert", batch.alert().name());
-        node.put("headline", headlines.of(batch));
+        node.put("headline", new Headlines(words).of(batch));
         node.put("bottlesLeft", batch.bottlesLeft());
         if (batch.isCapped()) {
-            putFigures(node, batch);
+            LotJson.putFigures(node, batch);
         } else {
             for (String key : List.of("carbonation", "pressure", "light", "ageing", "temperature", "ready")) {
                 node.putNull(key);
             }
         }
-        putTasks(node.putArray("tasks"), outlook.tasksOf(batch), new TaskWords(outlook, Wording.of(outlook)));
-    }
-
-    private static void putFigures(ObjectNode node, BatchOutlook batch) {
-        LotOutlook main = batch.mainLot();
-        ObjectNode carbonation = node.putObject("carbonation");
-        JsonShapes.put(carbonation, "now", main.carbonation().atPresent());
-        JsonShapes.put(carbonation, "final", main.carbonation().atEnd());
-        JsonShapes.put(carbonation, "fractionDone", main.carbonation().fractionDone());
-        putPressure(node.putObject("pressure"), batch);
-        ObjectNode light = node.putObject("light");
-        JsonShapes.put(light, "dose", batch.brightestLot().light().dose());
-        light.put("alert", batch.verdict().alert(Cause.Topic.LIGHT).name());
-        light.put("worstLot", batch.brightestLot().lot().id());
-        putAgeing(node.putObject("ageing"), batch.oldestLot().ageing());
-        ObjectNode temperature = node.putObject("temperature");
-        JsonShapes.put(temperature, "now", main.temperature().nowCelsius());
-        JsonShapes.put(temperature, "meanKinetic", main.temperature().meanKineticCelsius());
-        JsonShapes.put(temperature, "coverage", main.temperature().coverage());
-        ObjectNode ready = node.putObject("ready");
-        JsonShapes.put(ready, "early", main.ready().early());
-        JsonShapes.put(ready, "median", main.ready().median());
-        JsonShapes.put(ready, "late", main.ready().late());
-    }
-
-    private static void putPressure(ObjectNode node, BatchOutlook batch) {
-        PressureOutlook pressure = batch.limitingLot().pressure();
-        JsonShapes.put(node, "now", pressure.atPresent());
-        JsonShapes.put(node, "peakPast", pressure.peakPast());
-        JsonShapes.put(node, "peakAhead", pressure.peakAhead());
-        JsonShapes.put(node, "working", pressure.workingPressureBar());
-        node.put("weakestBottle", pressure.bottle().id());
-        JsonShapes.put(node, "heatLimitCelsius", batch.heatLimitLot().pressure().heatLimitCelsius());
-        node.put("alert", batch.verdict().alert(Cause.Topic.PRESSURE).name());
-    }
-
-    private static void putAgeing(ObjectNode node, AgeingOutlook ageing) {
-        JsonShapes.put(node, "shelfDaysUsed", ageing.daysUsed());
-        JsonShapes.put(node, "shelfDaysBudget", ageing.budgetDays().median());
-        node.put("bestBefore", ageing.bestBefore().map(Object::toString).orElse(null));
+        ArrayNode lots = node.putArray("lots");
+        batch.lots().forEach(lot -> LotJson.putLot(lots.addObject(), lot));
+        ArrayNode causes = node.putArray("causes");
+        batch.verdict().causes().forEach(cause -> LotJson.putCause(causes.addObject(), cause));
+        putTasks(node.putArray("tasks"), words.outlook().tasksOf(batch), new TaskWords(words));
     }
 
     private static void putTasks(ArrayNode node, List<Task> tasks, TaskWords words) {
@@ -109,29 +82,30 @@ public final class ShelfJson {
         }
     }
 
-    private static void putSpell(ObjectNode node, SpellReview spell) {
+    private static void putSpell(ObjectNode node, SpellReview spell, SpellWords words) {
         node.put("place", spell.place().id());
         node.put("from", spell.from().toString());
         node.put("until", spell.until().toString());
         JsonShapes.put(node, "peakCelsius", spell.peakCelsius());
         node.put("kind", spell.warm() ? "WARM" : "COLD");
-        ArrayNode impacts = node.putArray("batches");
+        ArrayNode impacts = node.putArray("lots");
         for (SpellImpact impact : spell.impacts()) {
             ObjectNode entry = impacts.addObject();
-            entry.put("id", impact.batchId());
-            JsonShapes.put(entry, "peakBarGauge", impact.peakBarGauge());
-            JsonShapes.put(entry, "hoursOverWorking", impact.hoursOverWorking());
+            entry.put("batch", impact.batchId());
+            entry.put("lot", impact.lotId());
+            JsonShapes.put(entry, "peakGaugeBar", impact.peakGaugeBar());
+            JsonShapes.put(entry, "hoursOverWorkingPressure", impact.hoursOverWorkingPressure());
             JsonShapes.put(entry, "shelfDaysCost", impact.shelfDaysCost());
             JsonShapes.put(entry, "carbonationDaysGained", impact.carbonationDaysGained());
-            entry.put("verdict", impact.verdict());
+            entry.put("verdict", words.verdict(spell, impact));
         }
     }
 
-    private static void putServing(ObjectNode node, ServingPlan plan) {
+    private static void putServing(ObjectNode node, ServingPlan plan, ServingWords words) {
         node.put("at", plan.serving().at().toString());
         node.put("batch", plan.serving().batchId());
         node.put("bottles", plan.serving().bottles());
         JsonShapes.put(node, "chillFrom", plan.chillFrom());
-        node.put("why", plan.why());
+        node.put("why", words.why(plan));
     }
 }

@@ -9,11 +9,11 @@ import java.util.List;
 import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Stage;
 import undercroft.plot.mark.Palette;
+import undercroft.wording.ProblemWords;
 
 /**
  * The shelf as one page that stands alone: no scripts, nothing loaded from elsewhere, pictures drawn in it. It follows the
@@ -40,7 +40,7 @@ public final class ShelfPage {
         ShelfSection.write(page, outlook, batches, words);
         ServingsSection.write(page, outlook, words);
         SpellsSection.write(page, outlook, words);
-        problems(page, outlook);
+        problems(page, outlook, words);
         if (!batches.isEmpty()) {
             page.open("section", "aria-labelledby", "batches").element("h2", "Batch by batch", "id", "batches");
             batches.forEach(batch -> new BatchSection(page, outlook, batch, words).write());
@@ -67,11 +67,11 @@ public final class ShelfPage {
         page.open("header", "class", "masthead");
         page.open("h1").name(outlook.cellar().name()).close("h1");
         page.element("p", words.full(outlook.at()), "class", "instant");
-        page.element("p", summary(outlook), "class", "summary");
+        page.element("p", summary(outlook, words), "class", "summary");
         page.close("header");
     }
 
-    private static String summary(CellarOutlook outlook) {
+    private static String summary(CellarOutlook outlook, PageWords words) {
         int bottles =
                 outlook.batches().stream().mapToInt(BatchOutlook::bottlesLeft).sum();
         long batches = outlook.batches().stream()
@@ -80,8 +80,8 @@ public final class ShelfPage {
         if (batches == 0) {
             return "No bottles on the shelf.";
         }
-        String stock =
-                Wording.bottles(bottles) + " of " + PageWords.count((double) batches, "beer") + " on the shelf; ";
+        String stock = words.words().format().bottles(bottles) + " of " + PageWords.count((double) batches, "beer")
+                + " on the shelf; ";
         long acts = count(outlook, Alert.ACT);
         long watches = count(outlook, Alert.WATCH);
         if (acts + watches == 0) {
@@ -98,15 +98,16 @@ public final class ShelfPage {
                 .count();
     }
 
-    private static void problems(Markup page, CellarOutlook outlook) {
+    private static void problems(Markup page, CellarOutlook outlook, PageWords words) {
         if (outlook.problems().isEmpty()) {
             return;
         }
         page.open("section", "aria-labelledby", "problems").element("h2", "What is missing", "id", "problems");
         page.open("ul", "class", "plain");
+        ProblemWords said = new ProblemWords(words.words());
         for (Problem problem : outlook.problems()) {
-            page.open("li").open("strong").text(problem.where()).close("strong");
-            page.text(" " + problem.what()).close("li");
+            page.open("li").open("strong").text(said.where(problem)).close("strong");
+            page.text(" " + said.what(problem)).close("li");
         }
         page.close("ul").close("section");
     }

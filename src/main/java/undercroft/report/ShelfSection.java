@@ -37,8 +37,8 @@ final class ShelfSection {
         }
         page.open("div", "class", "face").open("h3").open("a", "href", "#batch-" + batch.id());
         page.name(batch.batch().name()).close("a").close("h3");
-        AlertMark.write(page.open("p", "class", "row"), batch.alert());
-        page.element("span", batch.stage().label(), "class", "stage");
+        AlertMark.write(page.open("p", "class", "row"), batch.alert(), words);
+        page.element("span", words.words().nameOf(batch.stage()), "class", "stage");
         String left = batch.isCapped() ? batch.bottlesLeft() + " left" : "not capped";
         page.element("strong", left).close("p");
         page.element("p", new Headlines(words.words()).of(batch), "class", "headline")

@@ -6,6 +6,7 @@ import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
+import undercroft.wording.SpellWords;
 
 /** Warm and cold spells, with what each did to the bottles; cold ones, which mostly cost nothing, are folded away. */
 final class SpellsSection {
@@ -41,32 +42,32 @@ final class SpellsSection {
             page.element("p", "No bottles stood there.", "class", "faint");
         } else {
             page.open("ul", "class", "plain");
-            spell.impacts().forEach(impact -> impact(page, spell.warm(), impact, words));
+            spell.worstOfEachBatch().forEach(impact -> impact(page, spell, impact, words));
             page.close("ul");
         }
         page.close("div");
     }
 
-    private static void impact(Markup page, boolean warm, SpellImpact impact, PageWords words) {
+    private static void impact(Markup page, SpellReview spell, SpellImpact impact, PageWords words) {
         page.open("li").open("p", "class", "what");
         page.open("a", "href", "#batch-" + impact.batchId())
                 .name(impact.batchName())
                 .close("a");
-        if (warm) {
-            AlertMark.write(page.text(" "), impact.alert());
+        if (spell.warm()) {
+            AlertMark.write(page.text(" "), impact.alert(), words);
         }
-        page.close("p").element("p", impact.verdict());
+        page.close("p").element("p", new SpellWords(words.words()).verdict(spell, impact));
         page.element("p", figures(impact, words), "class", "faint").close("li");
     }
 
     private static String figures(SpellImpact impact, PageWords words) {
         List<String> parts = new ArrayList<>();
-        parts.add("at most " + words.bar(impact.peakBarGauge().median()) + " (" + words.barRange(impact.peakBarGauge())
-                + ")");
-        if (impact.hoursOverWorking() >= 0.5) {
-            parts.add(PageWords.count(impact.hoursOverWorking(), "hour") + " perhaps over the limit");
+        parts.add("peak " + words.bars(impact.peakGaugeBar()));
+        if (impact.hoursOverWorkingPressure() >= 0.5) {
+            parts.add(
+                    PageWords.count(impact.hoursOverWorkingPressure(), "hour") + " perhaps over the working pressure");
         }
-        parts.add(gained(impact.shelfDaysCost(), "keeping day", "used up", "spared"));
+        parts.add(gained(impact.shelfDaysCost(), "day", "of shelf life used up", "of shelf life spared"));
         parts.add(gained(impact.carbonationDaysGained(), "day", "of conditioning gained", "of conditioning lost"));
         parts.removeIf(String::isEmpty);
         return String.join(" · ", parts);

@@ -15,9 +15,9 @@ final class TasksSection {
             page.element("p", "Nothing just now.", "class", "quiet");
         } else {
             page.open("ol", "class", "tasks");
-            TaskWords said = new TaskWords(outlook, words.words());
+            TaskWords said = new TaskWords(words.words());
             for (Task task : outlook.tasks()) {
-                AlertMark.write(page.open("li", "class", AlertMark.cssName(task.alert())), task.alert());
+                AlertMark.write(page.open("li", "class", AlertMark.cssName(task.alert())), task.alert(), words);
                 page.open("div").open("p", "class", "what");
                 page.open("a", "href", "#batch-" + task.batchId())
                         .text(said.what(task))

@@ -1,6 +1,7 @@
 package undercroft.series;
 
 import java.util.Arrays;
+import undercroft.quantity.Interval;
 
 /**
  * A value on a regular grid of instants, with its standard deviation at each: what a lot's bottles feel, past (spread
@@ -57,6 +58,15 @@ public final class Track {
 
     public double spreadAt(int index) {
         return spreads[index];
+    }
+
+    /** The highest 95 % value between two instants, both held within the grid. */
+    public double highest(long fromEpochSecond, long untilEpochSecond) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = indexAt(fromEpochSecond); i <= indexAt(untilEpochSecond); i++) {
+            highest = Math.max(highest, values[i] + Interval.NORMAL_95 * spreads[i]);
+        }
+        return highest;
     }
 
     /** Index of the grid point at or before the instant, held within the grid. */

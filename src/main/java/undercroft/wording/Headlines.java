@@ -1,14 +1,12 @@
 package undercroft.wording;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import undercroft.calc.light.LightBand;
 import undercroft.catalogue.Cover;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Draw;
 import undercroft.cellar.SugarDose;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
@@ -16,153 +14,183 @@ import undercroft.outlook.lot.CauseFigure;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.ReadyOutlook;
 import undercroft.outlook.lot.Stage;
-import undercroft.quantity.Mass;
-import undercroft.quantity.Volume;
 
 /** The one sentence a person would say of a batch. */
-public final class Headlines {
-    private final Wording words;
-
-    public Headlines(Wording words) {
-        this.words = words;
-    }
-
-    /** What is to be said first of a batch: what is grave if anything is, else how far it has come. */
+public record Headlines(ShelfWords words) {
+    /** What is grave if anything is, else how far it has come. */
     public String of(BatchOutlook batch) {
-        Stage stage = batch.stage();
-        if (stage == Stage.FILLING) {
-            return notCappedYet(batch.batch());
-        }
-        if (stage == Stage.EMPTY) {
-            return gone(batch.batch());
-        }
-        Optional<Cause> leading = batch.verdict().leading();
-        if (leading.isPresent()
-                && leading.get().kind().topic() == Cause.Topic.PRESSURE
-                && leading.get().alert() == Alert.ACT) {
-            return overPressure(batch, leading.get());
-        }
-        LotOutlook main = batch.mainLot();
-        return switch (stage) {
-            case CARBONATING -> carbonating(batch.batch(), main);
-            case CLEARING -> "Carbonated, clearing; " + readyWhen(main.ready()) + ". " + stock(batch);
-            case READY -> ready(main) + stock(batch);
-            case PAST_BEST_BEFORE ->
-                "Past its keeping time"
-                        + main.ageing()
-                                .bestBefore()
-                                .map(day -> " since " + words.day(day))
-                                .orElse("")
-                        + "; drink what is left soon. " + stock(batch);
-            case FILLING, EMPTY -> throw new IllegalArgumentException("no bottles to speak of");
+        return switch (batch.stage()) {
+            case FILLING -> notCappedYet(batch.batch());
+            case EMPTY -> words.of("headline.gone", words.day(lastDraw(batch.batch())));
+            default ->
+                batch.verdict()
+                        .leading()
+                        .filter(cause -> cause.alert() == Alert.ACT)
+                        .map(cause -> grave(batch, cause))
+                        .orElseGet(() -> ordinary(batch));
         };
     }
 
     /** A plan, or a batch seen as of a day before it was bottled. */
     private String notCappedYet(Batch batch) {
         return batch.cappedAt()
-                .map(capped -> "Not bottled yet on this day; it was capped on " + words.day(capped) + ".")
+                .map(capped -> words.of("headline.not-yet", words.day(capped)))
                 .orElseGet(() -> planned(batch));
     }
 
     private String planned(Batch batch) {
-        String beer = Volume.ofLitres(batch.priming().beerLitres()).text(words.units());
-        List<SugarDose> doses = batch.priming().doses();
-        double grams = doses.stream().mapToDouble(SugarDose::grams).sum();
-        String sugar = grams > 0 ? " with " + Mass.ofGrams(grams).text(words.units()) + " of priming sugar" : "";
-        return "Planned: " + beer + sugar + "; it joins the shelf when it is capped.";
+        String beer = words.format().litres(batch.priming().beerLitres());
+        double grams =
+                batch.priming().doses().stream().mapToDouble(SugarDose::grams).sum();
+        return grams > 0
+                ? words.of("headline.planned-sugar", beer, words.format().grams(grams))
+                : words.of("headline.planned", beer);
     }
 
-    private String gone(Batch batch) {
-        Instant last = batch.lots().stream()
+    private Instant lastDraw(Batch batch) {
+        return batch.lots().stream()
                 .flatMap(lot -> lot.draws().stream())
                 .map(Draw::at)
                 .filter(drawn -> !drawn.isAfter(words.at()))
                 .max(Instant::compareTo)
                 .orElse(words.at());
-        return "All gone; the last bottle left on " + words.day(last) + ".";
     }
 
-    private String overPressure(BatchOutlook batch, Cause cause) {
-        LotOutlook lot = batch.lot(cause.lotId().orElseThrow());
-        if (cause.kind() == Cause.Kind.BURST) {
-            return Wording.bottles((int) cause.figure(CauseFigure.BOTTLES)) + " burst on "
-                    + words.day(cause.since().orElseThrow()) + ". " + coolFirst(lot);
-        }
-        String limit = words.bar(cause.figure(CauseFigure.WORKING_PRESSURE_GAUGE_BAR));
-        String which = batch.lots().size() > 1
-                ? " in the " + Wording.bottles(lot.left()) + " in "
-                        + lot.place().name()
-                : "";
+    private String grave(BatchOutlook batch, Cause cause) {
+        String lead = lead(batch, cause);
+        return words.of("headline.found", lead, firstThing(batch, cause));
+    }
+
+    private String lead(BatchOutlook batch, Cause cause) {
         return switch (cause.kind()) {
+            case BURST -> burst(batch, cause);
             case STRONGEST_OVER_WORKING_PRESSURE ->
-                "Over-pressure" + which + ": the strongest may hold "
-                        + words.bar(cause.figure(CauseFigure.STRONGEST_GAUGE_BAR)) + " where " + limit
-                        + " is the limit. "
-                        + coolFirst(lot);
+                ofLot(batch, cause, CauseFigure.STRONGEST_GAUGE_BAR, "headline.over", "headline.over-lot");
             case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
-                "Pressure" + which + " may pass its limit of " + limit
-                        + " in the weeks ahead (up to " + words.bar(cause.figure(CauseFigure.PEAK_AHEAD_GAUGE_BAR))
-                        + "). Move it somewhere cooler.";
-            default ->
-                "The glass" + which + " has borne more than it is trusted with over this time. " + coolFirst(lot);
+                ofLot(batch, cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR, "headline.ahead", "headline.ahead-lot");
+            case GLASS_WORN ->
+                ofLot(batch, cause, CauseFigure.PEAK_PAST_GAUGE_BAR, "headline.worn", "headline.worn-lot");
+            case READINGS_ABOVE_SUGAR -> words.of("headline.above-sugar");
+            case LIGHTSTRUCK_SOON -> words.of("headline.light-soon");
+            default -> throw new IllegalArgumentException(cause.kind() + " is not grave");
         };
     }
 
-    private static String coolFirst(LotOutlook lot) {
-        boolean boxed = lot.lot().stays().get(lot.lot().stays().size() - 1).cover() == Cover.CLOSED_BOX;
-        return boxed
-                ? "Cool the closed boxes before anybody touches them."
-                : "Cover them with something thick, cool the place, and touch nothing until they are cold.";
+    /** A burst comes first, and beside it what is left to burst. */
+    private String burst(BatchOutlook batch, Cause burst) {
+        int bottles = (int) burst.figure(CauseFigure.BOTTLES);
+        String day = words.day(burst.since().orElseThrow());
+        Optional<Cause> over = batch.verdict().causes().stream()
+                .filter(cause -> cause.kind() == Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE)
+                .findFirst();
+        return over.map(cause -> words.of(
+                        "headline.burst-over",
+                        bottles,
+                        day,
+                        words.format().barWorst(cause.figure(CauseFigure.STRONGEST_GAUGE_BAR)),
+                        working(cause)))
+                .orElseGet(() -> words.of("headline.burst", bottles, day));
     }
 
-    private String carbonating(Batch batch, LotOutlook main) {
-        String done = Wording.percent(main.carbonation().fractionDone().median());
-        String place = main.place().name();
-        String celsius = words.celsius(main.temperature().nowCelsius());
-        switch (main.progress()) {
-            case STALLED -> {
-                return "Stalled by cold at " + celsius + " (" + place + "), " + done
-                        + " done. Nothing is lost: it goes on when it stands warmer.";
-            }
-            case TOO_HOT -> {
-                return "Too hot for the yeast at " + celsius + " (" + place + "), " + done
-                        + " done. Move it somewhere cooler.";
-            }
-            default -> {}
+    /** Which lot, where there are several. */
+    private String ofLot(BatchOutlook batch, Cause cause, CauseFigure figure, String key, String ofLot) {
+        String pressure = words.format().barWorst(cause.figure(figure));
+        if (batch.lots().size() == 1) {
+            return words.of(key, pressure, working(cause));
         }
-        String since = batch.cappedAt().map(words::day).orElse("");
-        String slow = main.progress() == LotOutlook.Progress.SLOW ? "slowly " : "";
-        return "Carbonating " + slow + "since " + since + ", " + done + " done; " + readyWhen(main.ready()) + ".";
+        LotOutlook lot = lot(batch, cause);
+        return words.of(
+                ofLot,
+                pressure,
+                working(cause),
+                words.format().bottles(lot.left()),
+                lot.place().name());
+    }
+
+    private String working(Cause cause) {
+        return words.format().barLimit(cause.figure(CauseFigure.WORKING_PRESSURE_GAUGE_BAR));
+    }
+
+    private String firstThing(BatchOutlook batch, Cause cause) {
+        return switch (cause.kind()) {
+            case PEAK_AHEAD_OVER_WORKING_PRESSURE -> words.of("headline.do.move-cooler");
+            case LIGHTSTRUCK_SOON -> words.of("headline.do.cover");
+            default -> {
+                boolean boxed = lot(batch, cause).lot().stayAt(words.at()).cover() == Cover.CLOSED_BOX;
+                yield words.of(boxed ? "headline.do.cool-boxed" : "headline.do.cool-open");
+            }
+        };
+    }
+
+    private static LotOutlook lot(BatchOutlook batch, Cause cause) {
+        return cause.lotId().map(batch::lot).orElseGet(batch::mainLot);
+    }
+
+    private String ordinary(BatchOutlook batch) {
+        LotOutlook main = batch.mainLot();
+        Stage stage = batch.stage();
+        if (stage == Stage.CARBONATING) {
+            return carbonating(batch, main);
+        }
+        String stock = stock(batch);
+        if (stage == Stage.CLEARING) {
+            return words.of("headline.clearing", readyWhen(main.ready()), stock);
+        }
+        if (stage == Stage.PAST_BEST_BEFORE) {
+            return main.ageing()
+                    .bestBefore()
+                    .map(day -> words.of("headline.past-since", stock, words.day(day)))
+                    .orElseGet(() -> words.of("headline.past", stock));
+        }
+        Optional<String> since = main.ready().median().map(words::day);
+        if (main.light().band().compareTo(LightBand.LIKELY) < 0) {
+            return since.map(day -> words.of("headline.ready-since", stock, day))
+                    .orElseGet(() -> words.of("headline.ready", stock));
+        }
+        String light = words.name(main.light().band());
+        return words.of(
+                since.isPresent() ? "headline.ready-since-but" : "headline.ready-but", stock, since.orElse(""), light);
+    }
+
+    private String carbonating(BatchOutlook batch, LotOutlook main) {
+        String done = words.format().percent(main.carbonation().fractionDone().median());
+        String celsius = words.format().wholeCelsius(main.temperature().nowCelsius());
+        String place = main.place().name();
+        String since = words.day(batch.batch().cappedAt().orElseThrow());
+        return switch (main.progress()) {
+            case STALLED -> words.of("headline.stalled", celsius, place, done);
+            case TOO_HOT -> words.of("headline.too-hot", celsius, place, done);
+            case SLOW -> words.of("headline.carbonating-slowly", since, done, readyWhen(main.ready()));
+            case WORKING, DONE -> words.of("headline.carbonating", since, done, readyWhen(main.ready()));
+        };
     }
 
     private String readyWhen(ReadyOutlook ready) {
         if (ready.median().isEmpty()) {
-            return "not ready within a year where it stands";
+            return words.of("headline.when.never");
         }
-        String about = "ready about " + words.day(ready.median().get());
-        String from = ready.early()
-                .map(day -> day.isAfter(words.at()) ? words.day(day) : "now")
-                .orElse("");
-        String until = ready.late().map(words::day).orElse("much later");
-        return from.isEmpty() ? about : about + " (" + from + " to " + until + ")";
-    }
-
-    private String ready(LotOutlook main) {
-        String since =
-                main.ready().median().map(day -> " since " + words.day(day)).orElse("");
-        double dose = main.light().dose().median();
-        String light = dose >= LightBand.NEAR_CERTAIN.fromDose()
-                ? ", but lightstruck"
-                : dose >= LightBand.LIKELY.fromDose() ? ", but probably lightstruck" : "";
-        return "Ready" + since + light + ". ";
+        String about = words.day(ready.median().get());
+        if (ready.early().isEmpty()) {
+            return words.of("headline.when.about", about);
+        }
+        return words.of(
+                "headline.when.between",
+                about,
+                ready.early().get().isAfter(words.at())
+                        ? words.day(ready.early().get())
+                        : words.of("headline.when.now"),
+                ready.late().map(words::day).orElseGet(() -> words.of("headline.when.later")));
     }
 
     private String stock(BatchOutlook batch) {
+        int left = batch.bottlesLeft();
         double heat = batch.heatLimitLot().pressure().heatLimitCelsius();
-        String safe = Double.isInfinite(heat)
-                ? ", safe in any room"
-                : heat < 0 ? "" : ", safe where it stands up to " + words.limitCelsius(heat);
-        return Wording.bottles(batch.bottlesLeft()) + " left" + safe + ".";
+        if (heat < 0) {
+            return words.of("headline.stock", left);
+        }
+        return words.of(
+                Double.isInfinite(heat) ? "headline.stock-beyond" : "headline.stock-limit",
+                left,
+                words.format().heatLimit(heat));
     }
 }

@@ -1,8 +1,6 @@
 package undercroft.wording;
 
 import java.time.Instant;
-import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
@@ -12,108 +10,121 @@ import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.task.Task;
 
 /** What there is to do, and why, each in half a sentence. */
-public record TaskWords(CellarOutlook outlook, Wording words) {
-    /** A yeast wakes from here on, °C. */
+public record TaskWords(ShelfWords words) {
+    /** An ale yeast wakes from here on, °C. */
     private static final double WAKING_CELSIUS = 16;
 
     public String what(Task task) {
-        String name = outlook.cellar().batch(task.batchId()).name();
+        String name = words.outlook().cellar().batch(task.batchId()).name();
         return switch (task.kind()) {
             case COOL_BEFORE_TOUCHING ->
-                "Cool " + name
-                        + (is(task, Cause.Kind.READINGS_ABOVE_SUGAR) ? " and keep it cold" : " before touching it");
-            case LOOK_AT_THE_OTHERS -> name + ": look at the other bottles";
-            case MOVE_COOLER -> "Move " + name + " somewhere cooler";
-            case COVER_FROM_LIGHT -> "Cover " + name + " from light";
-            case MOVE_WARMER -> "Move " + name + " to a place of " + words.celsius(WAKING_CELSIUS) + " or more";
+                words.of(
+                        task.cause().orElseThrow().kind() == Cause.Kind.READINGS_ABOVE_SUGAR
+                                ? "task.what.keep-cold"
+                                : "task.what.cool-before-touching",
+                        name);
+            case MOVE_WARMER ->
+                words.of("task.what.move-warmer", name, words.format().wholeCelsius(WAKING_CELSIUS));
             case CHILL -> chill(plan(task), name);
-            case CHECK_READINGS -> "Check the readings of " + name;
-            case READ_GAUGE -> "Read the gauge on " + name;
-            case FIRST_TASTE -> "First taste: " + name;
-            case DRINK_SOON -> "Drink " + name + " soon";
-            case CLOSE_BATCH -> "Close " + name;
+            case DRINK_SOON ->
+                words.of(oldest(task).isPastBestBefore() ? "task.what.drink-soon" : "task.what.drink-before", name);
+            default -> words.of(Keys.of("task.what", task.kind()), name);
         };
     }
 
     public String why(Task task) {
-        BatchOutlook batch = outlook.batch(task.batchId());
+        BatchOutlook batch = words.outlook().batch(task.batchId());
         return switch (task.kind()) {
             case COOL_BEFORE_TOUCHING, LOOK_AT_THE_OTHERS, MOVE_COOLER, COVER_FROM_LIGHT, MOVE_WARMER, CHECK_READINGS ->
                 cause(batch, task.cause().orElseThrow());
             case CHILL -> {
                 ServingPlan plan = plan(task);
-                yield "for " + words.moment(plan.serving().at()) + ": " + plan.why();
+                yield words.of(
+                        "task.why.chill",
+                        words.format().weekdayAndTime(plan.serving().at()),
+                        new ServingWords(words).why(plan));
             }
             case READ_GAUGE ->
-                "last read on " + words.day(since(task)) + "; expect about "
-                        + words.bar(batch.mainLot().pressure().atPresent().median());
+                words.of(
+                        "task.why.read-gauge",
+                        words.day(since(task)),
+                        words.format()
+                                .bar(batch.mainLot().pressure().atPresent().median()));
             case FIRST_TASTE ->
-                Wording.percent(batch.mainLot().ready().probabilityNow()) + " likely ready; chill one bottle";
-            case DRINK_SOON -> {
-                AgeingOutlook ageing = batch.oldestLot().ageing();
-                yield Wording.number(ageing.daysUsed().median(), 0) + " of "
-                        + Wording.number(ageing.budgetDays().median(), 0) + " keeping days used";
-            }
-            case CLOSE_BATCH ->
-                "its last bottle left on " + words.day(since(task)) + "; note what is worth keeping for the next one";
+                words.of(
+                        "task.why.first-taste",
+                        words.format().percent(batch.mainLot().ready().probabilityNow()));
+            case DRINK_SOON ->
+                words.of(
+                        "task.why.shelf-life",
+                        words.format().number(oldest(task).daysUsed().median(), 0),
+                        words.format().number(oldest(task).budgetDays().median(), 0));
+            case CLOSE_BATCH -> words.of("task.why.close-batch", words.day(since(task)));
         };
     }
 
     private String chill(ServingPlan plan, String name) {
-        String bottles = plan.serving().bottles() + " " + name;
+        int bottles = plan.serving().bottles();
         return plan.chillFrom()
-                .map(from -> "Chill " + bottles + " by " + words.moment(from))
-                .orElse("Too late to chill " + bottles + " in the fridge");
+                .map(from -> words.of(
+                        "task.what.chill", name, bottles, words.format().weekdayAndTime(from)))
+                .orElseGet(() -> words.of("task.what.chill-too-late", name, bottles));
     }
 
     private String cause(BatchOutlook batch, Cause cause) {
         return switch (cause.kind()) {
             case BURST ->
-                Wording.bottles((int) cause.figure(CauseFigure.BOTTLES)) + " burst on "
-                        + words.day(cause.since().orElseThrow())
-                        + "; cool the rest in closed boxes first, then read a gauge or open one outdoors";
-            case STRONGEST_OVER_WORKING_PRESSURE -> {
-                LotOutlook lot = lot(batch, cause);
-                yield "the strongest of " + lot.left() + " in " + lot.place().name() + " may hold "
-                        + words.bar(cause.figure(CauseFigure.STRONGEST_GAUGE_BAR)) + ", limit " + limit(cause);
-            }
-            case GLASS_WORN ->
-                "its glass has borne up to "
-                        + words.bar(cause.figure(CauseFigure.PEAK_PAST_GAUGE_BAR)) + " for a long time, limit "
-                        + limit(cause);
+                words.of(
+                        "task.why.burst",
+                        (int) cause.figure(CauseFigure.BOTTLES),
+                        words.day(cause.since().orElseThrow()));
+            case STRONGEST_OVER_WORKING_PRESSURE ->
+                words.of(
+                        "task.why.over",
+                        lot(batch, cause).left(),
+                        lot(batch, cause).place().name(),
+                        worst(cause, CauseFigure.STRONGEST_GAUGE_BAR),
+                        working(cause));
+            case GLASS_WORN -> words.of("task.why.worn", worst(cause, CauseFigure.PEAK_PAST_GAUGE_BAR), working(cause));
             case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
-                "may reach "
-                        + words.bar(cause.figure(CauseFigure.PEAK_AHEAD_GAUGE_BAR)) + " in the weeks ahead, limit "
-                        + limit(cause);
-            case READINGS_ABOVE_SUGAR ->
-                "a reading shows more gas than its sugar can give: a wild or diastatic yeast may be at work";
-            case READINGS_DISAGREE ->
-                "they do not fit its sugar and temperatures: a date, a gauge or a dose may be wrong";
-            case LIGHTSTRUCK_SOON, LIGHT_MAY_BE_TASTED, LIGHT_FALLS -> {
-                LotOutlook lot = lot(batch, cause);
-                yield lot.lot().colour().label() + " in the light of "
-                        + lot.place().name() + ": " + lot.light().words();
-            }
+                words.of("task.why.ahead", worst(cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR), working(cause));
+            case READINGS_ABOVE_SUGAR -> words.of("task.why.above-sugar");
+            case READINGS_DISAGREE -> words.of("task.why.disagree");
+            case LIGHTSTRUCK_SOON, LIGHT_MAY_BE_TASTED, LIGHT_FALLS ->
+                words.of(
+                        "task.why.light",
+                        lot(batch, cause).lot().colour(),
+                        lot(batch, cause).place().name(),
+                        new FigureWords(words).light(lot(batch, cause).light()));
             case STALLED ->
-                "stalled at " + words.celsius(cause.figure(CauseFigure.TEMPERATURE_CELSIUS)) + " with "
-                        + Wording.percent(cause.figure(CauseFigure.FRACTION_DONE)) + " done";
-            case TOO_HOT_FOR_YEAST ->
-                "its yeast suffers at " + words.celsius(cause.figure(CauseFigure.TEMPERATURE_CELSIUS));
+                words.of(
+                        "task.why.stalled",
+                        celsius(cause),
+                        words.format().percent(cause.figure(CauseFigure.FRACTION_DONE)));
+            case TOO_HOT_FOR_YEAST -> words.of("task.why.too-hot", celsius(cause));
             case STRONGEST_OVER_CAUTION, LOW_HEAT_LIMIT, SLOW, PAST_BEST_BEFORE ->
                 throw new IllegalArgumentException("nothing is to be done about " + cause.kind());
         };
     }
 
-    private String limit(Cause cause) {
-        return words.bar(cause.figure(CauseFigure.WORKING_PRESSURE_GAUGE_BAR));
+    private String worst(Cause cause, CauseFigure figure) {
+        return words.format().barWorst(cause.figure(figure));
+    }
+
+    private String working(Cause cause) {
+        return words.format().barLimit(cause.figure(CauseFigure.WORKING_PRESSURE_GAUGE_BAR));
+    }
+
+    private String celsius(Cause cause) {
+        return words.format().wholeCelsius(cause.figure(CauseFigure.TEMPERATURE_CELSIUS));
+    }
+
+    private AgeingOutlook oldest(Task task) {
+        return words.outlook().batch(task.batchId()).oldestLot().ageing();
     }
 
     private static LotOutlook lot(BatchOutlook batch, Cause cause) {
         return batch.lot(cause.lotId().orElseThrow());
-    }
-
-    private static boolean is(Task task, Cause.Kind kind) {
-        return task.cause().map(Cause::kind).filter(kind::equals).isPresent();
     }
 
     private static Instant since(Task task) {
@@ -121,7 +132,7 @@ public record TaskWords(CellarOutlook outlook, Wording words) {
     }
 
     private ServingPlan plan(Task task) {
-        return outlook.servings().stream()
+        return words.outlook().servings().stream()
                 .filter(plan -> plan.serving().id().equals(task.part()))
                 .findFirst()
                 .orElseThrow();

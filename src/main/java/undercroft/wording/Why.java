@@ -7,17 +7,24 @@ import undercroft.outlook.lot.FigureKind;
  * Where a figure of a lot comes from.
  *
  * @param lotId the lot whose figure it is
- * @param number the number this explains, as shown
- * @param equation the calculation in words
+ * @param value the figure this explains, just as it is shown elsewhere
+ * @param title what it is called, with its value and its range
+ * @param how the calculation in words
  */
 public record Why(
         FigureKind figure,
         String lotId,
-        String number,
-        String equation,
+        String value,
+        String title,
+        String how,
         List<Input> inputs,
         List<Assumption> assumptions,
         String source) {
+    public Why {
+        inputs = List.copyOf(inputs);
+        assumptions = List.copyOf(assumptions);
+    }
+
     /** An input with its unit, as shown. */
     public record Input(String name, String value) {}
 
@@ -26,19 +33,9 @@ public record Why(
 
     /** How well something is founded; best first. */
     public enum Grade {
-        MEASURED_BY_YOU("measured by you"),
-        PUBLISHED("published"),
-        COMMON_PRACTICE("common practice"),
-        ASSUMED("assumed");
-
-        private final String label;
-
-        Grade(String label) {
-            this.label = label;
-        }
-
-        public String label() {
-            return label;
-        }
+        MEASURED_BY_YOU,
+        PUBLISHED,
+        COMMON_PRACTICE,
+        ASSUMED
     }
 }

@@ -3,7 +3,6 @@ package undercroft.wording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import undercroft.calc.ageing.ShelfLife;
 import undercroft.calc.light.LightUncertainty;
 import undercroft.catalogue.BottleType;
@@ -11,19 +10,15 @@ import undercroft.catalogue.Sugar;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
-import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.FigureKind;
 import undercroft.outlook.lot.LotOutlook;
-import undercroft.quantity.Mass;
-import undercroft.quantity.Volume;
 import undercroft.wording.Why.Assumption;
 import undercroft.wording.Why.Grade;
 import undercroft.wording.Why.Input;
 
 /** Where the figures of a lot come from. */
-public record Whys(CellarOutlook outlook, Wording words) {
+public record Whys(ShelfWords words) {
     /** The grounds of each figure of a batch, told of the lot whose figure stands for it. */
     public List<Why> of(BatchOutlook batch) {
         if (!batch.isCapped()) {
@@ -36,203 +31,225 @@ public record Whys(CellarOutlook outlook, Wording words) {
 
     /** The grounds of one figure of a lot. */
     public Why of(BatchOutlook batch, LotOutlook lot, FigureKind figure) {
+        FigureWords figures = new FigureWords(words);
+        String value = figures.value(lot, figure);
+        return new Why(
+                figure,
+                lot.id(),
+                value,
+                title(figures, lot, figure, value),
+                words.of(Keys.of("why.how", figure)),
+                inputs(batch.batch(), lot, figure),
+                assumptions(batch.batch(), lot, figure),
+                basis(figure));
+    }
+
+    private String basis(FigureKind figure) {
+        String key = Keys.of("why.basis", figure);
+        return figure == FigureKind.BEST_BEFORE ? words.of(key, ShelfLife.BASIS) : words.of(key);
+    }
+
+    private String title(FigureWords figures, LotOutlook lot, FigureKind figure, String value) {
+        String label = figures.label(figure);
         return switch (figure) {
-            case CARBONATION -> carbonation(batch.batch(), lot);
-            case PRESSURE -> pressure(lot);
-            case HEAT_LIMIT -> heatLimit(lot);
-            case LIGHT -> light(batch.batch(), lot);
-            case BEST_BEFORE -> ageing(batch.batch(), lot);
-            case READY -> ready(batch.batch(), lot);
+            case CARBONATION ->
+                words.of(
+                        "why.title-range",
+                        label,
+                        value,
+                        words.format().volumeRange(lot.carbonation().atPresent()));
+            case PRESSURE ->
+                words.of(
+                        "why.title-range",
+                        label,
+                        value,
+                        words.format().barRange(lot.pressure().atPresent()));
+            default -> words.of("why.title", label, value);
         };
     }
 
-    private Why carbonation(Batch batch, LotOutlook main) {
-        List<SugarDose> doses = batch.priming().doses();
-        String sugars = doses.isEmpty()
-                ? "none"
-                : doses.stream()
-                        .map(one -> Mass.ofGrams(one.grams()).text(words.units()) + " of "
-                                + sugar(one).label())
-                        .collect(Collectors.joining(", "));
-        List<Assumption> assumptions = new ArrayList<>(List.of(
-                new Assumption("95 % of what the sugar could give is made (90 to 100)", Grade.ASSUMED),
-                new Assumption("uptake of 1 g/L a day at 21 °C, lag of a day, each with a wide spread", Grade.ASSUMED),
-                new Assumption("response to temperature between the yeast's cardinal temperatures", Grade.PUBLISHED)));
-        doses.forEach(one -> assumptions.add(
-                new Assumption(sugar(one).label() + ": " + sugar(one).basis(), Grade.PUBLISHED)));
-        if (!batch.readings().isEmpty()) {
-            assumptions.add(new Assumption(readings(batch), Grade.MEASURED_BY_YOU));
-        }
-        return new Why(
-                FigureKind.CARBONATION,
-                main.id(),
-                "Carbonation " + Wording.volumes(main.carbonation().atPresent()),
-                "residual carbonation at the warmest temperature since fermentation, plus what the yeast has made of the"
-                        + " priming sugar along the bottles' own temperature history",
+    private List<Input> inputs(Batch batch, LotOutlook lot, FigureKind figure) {
+        return switch (figure) {
+            case CARBONATION -> carbonation(batch, lot);
+            case PRESSURE -> pressure(lot);
+            case HEAT_LIMIT ->
                 List.of(
-                        new Input("priming", sugars),
-                        new Input(
-                                "beer primed",
-                                Volume.ofLitres(batch.priming().beerLitres()).text(words.units())),
-                        new Input("residual", Wording.volumes(main.carbonation().residual())),
-                        new Input(
-                                "warmest since fermentation",
-                                words.celsius(batch.beer().warmestCelsius())),
-                        new Input(
-                                "yeast",
-                                batch.yeast().strain().label() + ", "
-                                        + batch.yeast().state().label()),
-                        new Input(
-                                "when all is done",
-                                Wording.volumes(main.carbonation().atEnd()))),
-                assumptions,
-                "Weiss 1974, Mar. Chem. 2:203 (solubility); Rosso et al. 1993, J. Theor. Biol. 162:447 (temperature);"
-                        + " sugar stoichiometry");
+                        input("why.input.bottle", words.name(lot.pressure().bottle())),
+                        input(
+                                "why.input.working-pressure",
+                                words.format().barLimit(lot.pressure().workingPressureBar())),
+                        input(
+                                "why.input.final",
+                                words.format().volumes(lot.carbonation().atEnd())));
+            case LIGHT -> light(batch, lot);
+            case BEST_BEFORE -> bestBefore(batch, lot);
+            case READY -> ready(batch, lot);
+        };
     }
 
-    private Sugar sugar(SugarDose dose) {
-        return outlook.cellar().sugar(dose.sugarId());
+    private List<Input> carbonation(Batch batch, LotOutlook lot) {
+        QuantityFormat format = words.format();
+        List<String> sugars = batch.priming().doses().stream()
+                .map(dose -> words.of("why.input.dose", format.grams(dose.grams()), sugar(dose)))
+                .toList();
+        return List.of(
+                input(
+                        "why.input.priming",
+                        sugars.isEmpty()
+                                ? words.of("why.input.no-priming")
+                                : format.messages().list(sugars)),
+                input("why.input.beer-primed", format.litres(batch.priming().beerLitres())),
+                input("why.input.residual", format.volumes(lot.carbonation().residual())),
+                input(
+                        "why.input.highest-temperature",
+                        format.wholeCelsius(batch.beer().warmestCelsius())),
+                input(
+                        "why.input.yeast",
+                        words.of(
+                                "why.input.yeast-value",
+                                batch.yeast().strain(),
+                                batch.yeast().state())),
+                input("why.input.final", format.volumes(lot.carbonation().atEnd())));
     }
 
-    private String readings(Batch batch) {
-        long count = batch.readings().stream()
+    private List<Input> pressure(LotOutlook lot) {
+        QuantityFormat format = words.format();
+        BottleType bottle = lot.pressure().bottle();
+        return List.of(
+                input("why.input.bottle", words.name(bottle)),
+                input(
+                        "why.input.fill",
+                        words.of(
+                                "why.input.fill-value",
+                                format.millilitres(bottle.fillMillilitres()),
+                                format.millilitres(bottle.headspaceMillilitres()))),
+                input(
+                        "why.input.bottle-temperature",
+                        format.celsius(lot.temperature().nowCelsius())),
+                input("why.input.carbonation", format.volumes(lot.carbonation().atPresent())),
+                new Input(
+                        words.of("why.input.strongest", lot.left()),
+                        format.bars(lot.pressure().strongestBottle())),
+                input(
+                        "why.input.load",
+                        words.of(
+                                "why.input.load-value",
+                                format.bars(lot.pressure().memoryBar()))));
+    }
+
+    private List<Input> light(Batch batch, LotOutlook lot) {
+        return List.of(
+                input("why.input.glass", words.name(lot.lot().colour())),
+                input(
+                        "why.input.stands",
+                        words.of(
+                                "why.input.stands-value",
+                                lot.place().name(),
+                                lot.place().light().kind())),
+                input(
+                        "why.input.bitterness",
+                        words.of(
+                                "why.input.bitterness-value",
+                                words.format().number(batch.beer().bitternessIbu(), 0))),
+                input(
+                        "why.input.colour",
+                        words.of(
+                                "why.input.colour-value",
+                                words.format().number(batch.beer().colourEbc(), 0))));
+    }
+
+    private List<Input> bestBefore(Batch batch, LotOutlook lot) {
+        QuantityFormat format = words.format();
+        return List.of(
+                input(
+                        "why.input.used",
+                        words.of(
+                                "why.input.days",
+                                format.number(lot.ageing().daysUsed().median(), 0))),
+                input(
+                        "why.input.budget",
+                        words.of(
+                                "why.input.budget-value",
+                                format.number(lot.ageing().budgetDays().median(), 0),
+                                batch.beer().kind())),
+                input("why.input.mean-kinetic", format.celsius(lot.temperature().meanKineticCelsius())),
+                input("why.input.filling", words.name(batch.fillingMethod())),
+                input("why.input.coverage", format.percent(lot.temperature().coverage())));
+    }
+
+    private List<Input> ready(Batch batch, LotOutlook lot) {
+        String never = words.of("figure.ready.never");
+        return List.of(
+                input("why.input.earliest", lot.ready().early().map(words::day).orElse(never)),
+                input("why.input.latest", lot.ready().late().map(words::day).orElse(never)),
+                input("why.input.ready-now", words.format().percent(lot.ready().probabilityNow())),
+                input(
+                        "why.input.abv",
+                        words.of(
+                                "why.input.abv-value",
+                                words.format().number(batch.beer().abvPercent(), 1))));
+    }
+
+    private List<Assumption> assumptions(Batch batch, LotOutlook lot, FigureKind figure) {
+        return switch (figure) {
+            case CARBONATION -> carbonationAssumed(batch);
+            case PRESSURE ->
+                List.of(
+                        assumed("why.assumed.beer-factor", Grade.ASSUMED),
+                        assumed("why.assumed.air", Grade.ASSUMED),
+                        assumed("why.assumed.uneven", Grade.COMMON_PRACTICE));
+            case HEAT_LIMIT ->
+                List.of(new Assumption(
+                        words.of(
+                                "why.assumed.basis",
+                                lot.pressure().bottle().bottleClass(),
+                                lot.pressure().bottle().bottleClass().basis()),
+                        Grade.ASSUMED));
+            case LIGHT ->
+                List.of(
+                        new Assumption(words.of("why.assumed.sun", LightUncertainty.BASIS), Grade.ASSUMED),
+                        lot.place().light().measured()
+                                ? assumed("why.assumed.light-measured", Grade.MEASURED_BY_YOU)
+                                : assumed("why.assumed.light-usual", Grade.COMMON_PRACTICE));
+            case BEST_BEFORE ->
+                List.of(
+                        assumed("why.assumed.budgets", Grade.COMMON_PRACTICE),
+                        assumed("why.assumed.oxygen", Grade.ASSUMED));
+            case READY ->
+                List.of(
+                        assumed("why.assumed.two-weeks", Grade.COMMON_PRACTICE),
+                        assumed("why.assumed.room", Grade.ASSUMED));
+        };
+    }
+
+    private List<Assumption> carbonationAssumed(Batch batch) {
+        List<Assumption> assumptions = new ArrayList<>(List.of(
+                assumed("why.assumed.yield", Grade.ASSUMED),
+                assumed("why.assumed.uptake", Grade.ASSUMED),
+                assumed("why.assumed.cardinal", Grade.PUBLISHED)));
+        batch.priming()
+                .doses()
+                .forEach(dose -> assumptions.add(new Assumption(
+                        words.of("why.assumed.basis", sugar(dose), sugar(dose).basis()), Grade.PUBLISHED)));
+        long readings = batch.readings().stream()
                 .map(Reading::at)
                 .filter(at -> !at.isAfter(words.at()))
                 .count();
-        return count == 1 ? "1 reading of yours" : count + " readings of yours";
+        if (readings > 0) {
+            assumptions.add(new Assumption(words.of("why.assumed.readings", readings), Grade.MEASURED_BY_YOU));
+        }
+        return assumptions;
     }
 
-    private Why pressure(LotOutlook lot) {
-        BottleType bottle = lot.pressure().bottle();
-        return new Why(
-                FigureKind.PRESSURE,
-                lot.id(),
-                "Pressure " + words.bars(lot.pressure().atPresent()),
-                "CO2 shared between beer and headspace at the bottle's temperature, plus trapped air and water vapour, less"
-                        + " the outside air; beer and glass expand",
-                List.of(
-                        new Input("bottle", bottle.label()),
-                        new Input(
-                                "fill and headspace",
-                                Wording.number(bottle.fillMillilitres(), 0) + " mL and "
-                                        + Wording.number(bottle.headspaceMillilitres(), 0) + " mL"),
-                        new Input(
-                                "bottle temperature",
-                                words.temperature(lot.temperature().nowCelsius())),
-                        new Input(
-                                "carbonation", Wording.volumes(lot.carbonation().atPresent())),
-                        new Input(
-                                "strongest of " + lot.left(),
-                                words.bars(lot.pressure().strongestBottle())),
-                        new Input(
-                                "all pressure so far, as one minute's load",
-                                words.bars(lot.pressure().memoryBar()))),
-                List.of(
-                        new Assumption("beer dissolves 0.95 of what water does (0.90 to 1.00)", Grade.ASSUMED),
-                        new Assumption(
-                                "air under the cap dissolves partly; its oxygen goes to the yeast", Grade.ASSUMED),
-                        new Assumption("priming differs by 3 to 8 % from bottle to bottle", Grade.COMMON_PRACTICE)),
-                "Weiss 1974 with fugacity and Poynting factor; Kell 1975 (water); closed-bottle balance");
+    private Sugar sugar(SugarDose dose) {
+        return words.outlook().cellar().sugar(dose.sugarId());
     }
 
-    private Why heatLimit(LotOutlook lot) {
-        double heat = lot.pressure().heatLimitCelsius();
-        String shown =
-                Double.isInfinite(heat) ? "none up to 60 °C" : heat < 0 ? "passed even cold" : words.limitCelsius(heat);
-        return new Why(
-                FigureKind.HEAT_LIMIT,
-                lot.id(),
-                "Heat limit " + shown,
-                "the warmest storage at which the 95 % pressure of the finished beer stays within what the weakest bottle is"
-                        + " trusted with",
-                List.of(
-                        new Input("weakest bottle", lot.pressure().bottle().label()),
-                        new Input("trusted with", words.bar(lot.pressure().workingPressureBar())),
-                        new Input(
-                                "carbonation when all is done",
-                                Wording.volumes(lot.carbonation().atEnd()))),
-                List.of(new Assumption(
-                        lot.pressure().bottle().bottleClass().label() + ": "
-                                + lot.pressure().bottle().bottleClass().basis(),
-                        Grade.ASSUMED)),
-                "British Glass TEC 7 (4.7 bar); static fatigue of soda-lime glass, exponent 16 (EN 16612); no maker's promise");
+    private Input input(String key, String value) {
+        return new Input(words.of(key), value);
     }
 
-    private Why light(Batch batch, LotOutlook lot) {
-        return new Why(
-                FigureKind.LIGHT,
-                lot.id(),
-                "Light: " + lot.light().words(),
-                "lux and hours of each place it stood in, through the glass, weighed by how light acts on hops",
-                List.of(
-                        new Input("glass", lot.lot().colour().label()),
-                        new Input(
-                                "stands now",
-                                lot.place().name() + ", "
-                                        + lot.place().light().kind().label()),
-                        new Input("bitterness", Wording.number(batch.beer().bitternessIbu(), 0) + " IBU"),
-                        new Input("colour", Wording.number(batch.beer().colourEbc(), 0) + " EBC")),
-                List.of(
-                        new Assumption(
-                                "just noticed after 45 s of full sun in clear glass; " + LightUncertainty.BASIS,
-                                Grade.ASSUMED),
-                        new Assumption(
-                                lot.place().light().measured()
-                                        ? "light as you measured it"
-                                        : "usual light of such a place",
-                                lot.place().light().measured() ? Grade.MEASURED_BY_YOU : Grade.COMMON_PRACTICE)),
-                "riboflavin action spectrum; CIE and ASTM G173 light; transmission of container glass");
-    }
-
-    private Why ageing(Batch batch, LotOutlook lot) {
-        return new Why(
-                FigureKind.BEST_BEFORE,
-                lot.id(),
-                "Best before"
-                        + lot.ageing()
-                                .bestBefore()
-                                .map(day -> " " + words.day(day))
-                                .orElse(": more than ten years"),
-                "each hour counts by its temperature (Arrhenius, 83 kJ/mol, 60 to 110), in days at 20 °C, against a keeping"
-                        + " budget for the kind of beer",
-                List.of(
-                        new Input("used", days(lot.ageing().daysUsed().median())),
-                        new Input(
-                                "budget",
-                                days(lot.ageing().budgetDays().median()) + " ("
-                                        + batch.beer().kind().label() + ")"),
-                        new Input(
-                                "mean kinetic temperature",
-                                words.temperature(lot.temperature().meanKineticCelsius())),
-                        new Input("filling", batch.fillingMethod().label()),
-                        new Input(
-                                "temperatures known",
-                                Wording.percent(lot.temperature().coverage()))),
-                List.of(
-                        new Assumption("keeping budgets by kind of beer", Grade.COMMON_PRACTICE),
-                        new Assumption("oxygen let in at filling", Grade.ASSUMED)),
-                ShelfLife.BASIS + "; mean kinetic temperature: USP <1160>");
-    }
-
-    private Why ready(Batch batch, LotOutlook main) {
-        return new Why(
-                FigureKind.READY,
-                main.id(),
-                "Ready " + main.ready().median().map(words::day).orElse("not within a year"),
-                "95 % of the priming sugar taken up, then 4 days (2 to 8) at 21 °C or as long as that takes in the cold",
-                List.of(
-                        new Input(
-                                "earliest", main.ready().early().map(words::day).orElse("not within a year")),
-                        new Input("latest", main.ready().late().map(words::day).orElse("not within a year")),
-                        new Input("ready now", Wording.percent(main.ready().probabilityNow())),
-                        new Input("strength", Wording.number(batch.beer().abvPercent(), 1) + " % ABV")),
-                List.of(
-                        new Assumption("two weeks at room temperature for an ordinary ale", Grade.COMMON_PRACTICE),
-                        new Assumption("the room stays as its own past suggests", Grade.ASSUMED)),
-                "calibrated on practice; 512 equally likely beers, 5, 50 and 95 % shown");
-    }
-
-    private static String days(double days) {
-        return Wording.number(days, 0) + " days at 20 °C";
+    private Assumption assumed(String key, Grade grade) {
+        return new Assumption(words.of(key), grade);
     }
 }

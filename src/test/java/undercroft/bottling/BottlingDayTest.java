@@ -10,6 +10,7 @@ import static undercroft.bottling.Days.resolved;
 import static undercroft.bottling.Days.stock;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,7 +103,10 @@ class BottlingDayTest {
         double highest = day.highestTargetVolumes().orElseThrow();
         assertTrue(English.of(day.refusals().get(0))
                 .contains(String.format(
-                        "target within the limit (estimate) is %d.%d vol", (int) highest, (int) (highest * 10) % 10)));
+                        Locale.ROOT,
+                        "target within the limit (estimate) is %d.%d vol",
+                        (int) highest,
+                        (int) (highest * 10) % 10)));
         assertEquals(3.5, day.weakest().orElseThrow().limits().workingPressureBar());
         BottlingDay lower = day(plan(Math.floor(highest * 10) / 10, "sucrose", stock("sparkling-750", 10), worn));
         assertTrue(lower.mayGoOn());

@@ -61,8 +61,7 @@ final class CommandsTest {
         Chilling plan = ServingShelf.outlook(cellar, ServingShelf.local("2026-04-13T12:00"))
                 .servings()
                 .get(0)
-                .chilling()
-                .orElseThrow();
+                .chilling();
         JsonNode answer = json(
                 "chill",
                 "--bottle",

@@ -8,9 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import undercroft.outlook.Wording;
 import undercroft.report.Shelves;
 import undercroft.wording.Headlines;
+import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 
 final class ShelfTableTest {
     @Test
@@ -40,7 +41,8 @@ final class ShelfTableTest {
         String table = ShelfTable.of(Shelves.DEMO, 400);
         Shelves.DEMO
                 .batches()
-                .forEach(batch -> assertTrue(table.contains(new Headlines(Wording.of(Shelves.DEMO)).of(batch))));
+                .forEach(batch -> assertTrue(
+                        table.contains(new Headlines(ShelfWords.of(Shelves.DEMO, Messages.english())).of(batch))));
     }
 
     @Test

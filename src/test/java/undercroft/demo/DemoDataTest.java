@@ -85,7 +85,7 @@ final class DemoDataTest {
         assertTrue(heat.from().isBefore(Instant.parse("2026-08-09T12:00:00Z")));
         SpellImpact saison = heat.impacts().get(0);
         assertEquals("millrace-saison", saison.batchId());
-        assertTrue(saison.hoursOverWorking() > 24 && saison.shelfDaysCost() > 5);
+        assertTrue(saison.hoursOverWorkingPressure() > 24 && saison.shelfDaysCost() > 5);
     }
 
     @Test

@@ -198,7 +198,8 @@ final class OutlooksTest {
         Cellar cellar = cellar(20, 120, List.of());
         Place logged = cellar.place("room").withTemperature(new TemperatureSource.Logged());
         CellarOutlook outlook = Outlooks.of(cellar.withPlace(logged), Map.of(), CAPPED.plus(DAY));
-        assertEquals("place room", outlook.problems().get(0).where());
+        assertEquals(Problem.Kind.NO_TEMPERATURES, outlook.problems().get(0).kind());
+        assertEquals("room", outlook.problems().get(0).id());
         assertTrue(outlook.batch("ale").isCapped());
     }
 

@@ -18,6 +18,9 @@ import undercroft.plot.SpanLayer;
 import undercroft.plot.ThresholdLayer;
 import undercroft.plot.mark.Role;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
+import undercroft.wording.ShelfWords;
 
 class BatchPictureTest {
     private static final Instant NOW = OutlookSamples.NOW;
@@ -28,9 +31,10 @@ class BatchPictureTest {
         return BatchPicture.of(
                 batch,
                 batch.mainLot(),
-                outlook.spells(),
-                outlook.cellar().zone(),
-                units,
+                new ShelfWords(
+                        outlook,
+                        QuantityFormat.of(
+                                Messages.english(), units, outlook.cellar().zone())),
                 NOW.minus(Duration.ofDays(90)),
                 NOW.plus(Duration.ofDays(60)),
                 NOW);

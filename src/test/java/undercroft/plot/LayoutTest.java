@@ -52,13 +52,16 @@ class LayoutTest {
         return new Frame(text.anchor().leftOf(text.x(), width), text.y() - 0.8 * size, width, size);
     }
 
+    /** A stack without a now-line: all of it is known. */
     @Test
     void theWideBandReachesFromLowToHighBehindTheNarrowOne() {
-        List<Mark.Polygon> areas = marks(PICTURE, Mark.Polygon.class).stream()
-                .filter(area -> area.role() == Role.CARBONATION)
-                .toList();
+        PlotStack sample = SamplePlots.stack("Carbonation, vol");
+        Picture known = PlotStack.of(sample.from(), sample.until(), sample.zone(), sample.locale())
+                .with(sample.plots().get(0))
+                .layout(740, 480, MEASURE);
+        List<Mark.Polygon> areas = areas(known);
         assertEquals(2, areas.size());
-        ValueScale values = PICTURE.areas().get(0).values();
+        ValueScale values = known.areas().get(0).values();
         Points wide = areas.get(0).points();
         Points narrow = areas.get(1).points();
         assertEquals(202, wide.size());
@@ -71,16 +74,44 @@ class LayoutTest {
         }
     }
 
+    private static List<Mark.Polygon> areas(Picture picture) {
+        return marks(picture, Mark.Polygon.class).stream()
+                .filter(area -> area.role() == Role.CARBONATION)
+                .toList();
+    }
+
     @Test
-    void theMedianIsWholeBeforeNowAndDashedAfter() {
-        List<Mark.Polyline> median = lines(PICTURE, Role.CARBONATION);
-        double now = PICTURE.time().xAt(SamplePlots.NOW);
+    void theMedianIsWholeBeforeNowAndDashedAfterAndTheBandFainter() {
+        assertForecastBegins(PICTURE, PICTURE.time().xAt(SamplePlots.NOW));
+    }
+
+    @Test
+    void whatIsLaterThanTheLastMeasurementIsAForecastEvenBeforeNow() {
+        long last = SamplePlots.NOW - 5 * 86_400;
+        Picture picture =
+                SamplePlots.stack("Carbonation, vol").withForecastFrom(last).layout(740, 480, MEASURE);
+        assertForecastBegins(picture, picture.time().xAt(last));
+        Picture later = SamplePlots.stack("Carbonation, vol")
+                .withForecastFrom(SamplePlots.NOW + 86_400)
+                .layout(740, 480, MEASURE);
+        assertForecastBegins(later, later.time().xAt(SamplePlots.NOW));
+    }
+
+    /** Within half a pixel, so that the seam between the two fills is sharp. */
+    private static void assertForecastBegins(Picture picture, double x) {
+        List<Mark.Polyline> median = lines(picture, Role.CARBONATION);
         assertEquals(2, median.size());
         Points past = median.get(0).points();
         assertEquals(Dash.SOLID, median.get(0).stroke().dash());
-        assertEquals(now, past.x(past.size() - 1), 1e-6);
-        assertEquals(now, median.get(1).points().x(0), 1e-6);
+        assertEquals(x, past.x(past.size() - 1), 0.5);
+        assertEquals(x, median.get(1).points().x(0), 0.5);
         assertFalse(median.get(1).stroke().dash() == Dash.SOLID);
+        List<Mark.Polygon> areas = areas(picture);
+        assertEquals(4, areas.size());
+        for (int i = 0; i < 4; i += 2) {
+            assertTrue(areas.get(i + 1).opacity() < areas.get(i).opacity());
+            assertEquals(x, areas.get(i + 1).points().x(0), 0.5);
+        }
     }
 
     @Test

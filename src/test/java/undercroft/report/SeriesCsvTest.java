@@ -29,9 +29,9 @@ final class SeriesCsvTest {
                 lot = line.getField("lot");
                 before = time;
                 for (String range : RANGES) {
-                    double low = number(line, range.formatted("low"));
-                    double median = number(line, range.formatted("median"));
-                    double high = number(line, range.formatted("high"));
+                    double low = number(line, range.replace("%s", "low"));
+                    double median = number(line, range.replace("%s", "median"));
+                    double high = number(line, range.replace("%s", "high"));
                     assertTrue(low <= median && median <= high, batch.id() + " " + range + " at " + time);
                 }
             }

@@ -18,9 +18,11 @@ import org.w3c.dom.Element;
 import undercroft.demo.DemoShelf;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.wording.AlertWords;
 import undercroft.wording.Headlines;
+import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
 
 final class ShelfPageTest {
@@ -95,15 +97,15 @@ final class ShelfPageTest {
                     .orElseThrow();
             String text = Pages.plain(article);
             assertTrue(text.contains(batch.batch().name()));
-            assertTrue(text.contains(new Headlines(Wording.of(Shelves.DEMO)).of(batch)), text);
-            assertTrue(text.contains(batch.alert().label()));
+            assertTrue(text.contains(new Headlines(ShelfWords.of(Shelves.DEMO, Messages.english())).of(batch)), text);
+            assertTrue(text.contains(new AlertWords(Messages.english()).word(batch.alert())));
             assertEquals(
                     batch.isCapped(), article.getElementsByTagName("figure").getLength() > 0);
         }
         Shelves.DEMO
                 .tasks()
                 .forEach(task -> assertTrue(Pages.plain(page.getDocumentElement())
-                        .contains(new TaskWords(Shelves.DEMO, Wording.of(Shelves.DEMO)).why(task))));
+                        .contains(new TaskWords(ShelfWords.of(Shelves.DEMO, Messages.english())).why(task))));
     }
 
     @Test
@@ -154,7 +156,9 @@ final class ShelfPageTest {
     void theFiguresAreInTheUnitsOfTheCellar() {
         String metric = Pages.plain(Pages.byId(Pages.parsed(ShelfPage.of(Shelves.DEMO)), "batch-millrace-saison"));
         String us = Pages.plain(Pages.byId(Pages.parsed(ShelfPage.of(Shelves.US)), "batch-millrace-saison"));
-        assertTrue(metric.contains("Limit3.5 bar"), metric);
-        assertTrue(us.contains("Limit51 psi"), "3.5 bar are 50.76 psi (1 bar = 14.5038 psi, NIST SP 811): " + us);
+        assertTrue(metric.contains("Working pressure3.5 bar"), metric);
+        assertTrue(
+                us.contains("Working pressure50 psi"),
+                "3.5 bar are 50.76 psi (1 bar = 14.5038 psi, NIST SP 811): " + us);
     }
 }

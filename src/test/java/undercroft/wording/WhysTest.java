@@ -7,14 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import undercroft.demo.DemoShelf;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.FigureKind;
 import undercroft.outlook.lot.LotOutlook;
 
 final class WhysTest {
     private final CellarOutlook outlook = DemoShelf.outlook();
-    private final Whys whys = new Whys(outlook, Wording.of(outlook));
+    private final Whys whys = new Whys(ShelfWords.of(outlook, Messages.english()));
 
     @Test
     void everyFigureOfEveryLotHasGroundsOfThatVeryLot() {
@@ -25,8 +24,8 @@ final class WhysTest {
                     Why why = whys.of(batch, lot, figure);
                     assertEquals(figure, why.figure());
                     assertEquals(lot.id(), why.lotId());
-                    assertFalse(why.inputs().isEmpty() || why.assumptions().isEmpty(), why.number());
-                    assertFalse(why.source().isBlank() || why.equation().isBlank(), why.number());
+                    assertFalse(why.inputs().isEmpty() || why.assumptions().isEmpty(), why.title());
+                    assertFalse(why.source().isBlank() || why.how().isBlank(), why.title());
                 }
                 lots++;
             }

@@ -21,12 +21,12 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** Bottles promised for a time: which, how many, when, chilled where, how warm in the glass. */
@@ -200,14 +200,14 @@ public final class ServingForm extends Form {
                 .findFirst()
                 .orElse(Double.NEGATIVE_INFINITY);
         if (cold > wanted) {
-            Wording words = Wording.of(known);
+            ShelfWords words = ShelfWords.of(known, Texts.messages());
             throw new InvalidInput(
                     "glassCelsius",
                     Texts.of(
                             "form.pour.warm-place",
-                            words.temperature(wanted),
+                            words.format().celsius(wanted),
                             place.value().name(),
-                            words.temperature(cold)));
+                            words.format().celsius(cold)));
         }
     }
 

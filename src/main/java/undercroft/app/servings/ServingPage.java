@@ -5,11 +5,10 @@ import java.util.List;
 import undercroft.catalogue.BeerStyle;
 import undercroft.cellar.Batch;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
-import undercroft.outlook.serving.Chilling;
-import undercroft.outlook.serving.Concern;
 import undercroft.outlook.serving.ServingPlan;
+import undercroft.wording.ServingWords;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /**
@@ -17,32 +16,47 @@ import undercroft.wording.Texts;
  *
  * @param headline when to do what, in one sentence
  * @param why the plan counted back, in words
+ * @param concerns what stands in the way, worst first
+ * @param pouring how to pour it
  */
 public record ServingPage(
-        ServingPlan plan, String title, String headline, String why, List<Figure> figures, List<Concern> concerns) {
+        ServingPlan plan,
+        String title,
+        String headline,
+        String why,
+        List<Figure> figures,
+        List<Caution> concerns,
+        String pouring) {
     public ServingPage {
         figures = List.copyOf(figures);
         concerns = List.copyOf(concerns);
     }
 
+    /** Something that stands in the way, in a sentence with what to do. */
+    public record Caution(Alert alert, String sentence) {}
+
     /** A moment or a number with what stands above and below it. */
     public record Figure(String id, String label, String value, String detail) {}
 
     static ServingPage of(ServingPlan plan, CellarOutlook outlook) {
-        Wording words = Wording.of(outlook);
+        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
         Batch batch = outlook.cellar().batch(plan.serving().batchId());
+        ServingWords said = new ServingWords(words);
         return new ServingPage(
                 plan,
                 Texts.counted("pours.page.title", plan.serving().bottles(), batch.name()),
                 headline(plan, outlook, words),
-                capital(plan.why()),
+                sentence(words, said.why(plan)),
                 figures(plan, batch, outlook, words),
-                plan.concerns());
+                plan.concerns().stream()
+                        .map(concern -> new Caution(concern.alert(), said.concern(plan, concern)))
+                        .toList(),
+                said.pouring());
     }
 
-    private static String headline(ServingPlan plan, CellarOutlook outlook, Wording words) {
-        String when = words.moment(plan.serving().at());
-        String place = outlook.cellar().coldName(plan.serving());
+    private static String headline(ServingPlan plan, CellarOutlook outlook, ShelfWords words) {
+        String when = words.format().weekdayAndTime(plan.serving().at());
+        String place = new ServingWords(words).coldPlace(plan.serving());
         if (plan.chillFrom().isEmpty()) {
             return Texts.of("pours.headline.too-late", when);
         }
@@ -54,15 +68,15 @@ public record ServingPage(
                         "pours.headline.chill",
                         when,
                         place,
-                        words.moment(plan.chillFrom().get()))
+                        words.format().weekdayAndTime(plan.chillFrom().get()))
                 : Texts.of(
                         "pours.headline.quick",
                         when,
                         plan.serving().coolingMedium().label(),
-                        words.moment(plan.chillFrom().get()));
+                        words.format().weekdayAndTime(plan.chillFrom().get()));
     }
 
-    private static List<Figure> figures(ServingPlan plan, Batch batch, CellarOutlook outlook, Wording words) {
+    private static List<Figure> figures(ServingPlan plan, Batch batch, CellarOutlook outlook, ShelfWords words) {
         List<Figure> figures = new ArrayList<>();
         boolean late = plan.chillFrom().isEmpty();
         boolean there = !late && plan.chillFrom().get().isBefore(outlook.at());
@@ -72,27 +86,27 @@ public record ServingPage(
                         ? Texts.of("pours.figure.in-late")
                         : there
                                 ? Texts.of("pours.figure.in-there")
-                                : words.moment(plan.chillFrom().get()),
-                plan.chilling()
-                        .map(chilling -> Texts.of("pours.figure.in-detail", words.temperature(chilling.coldCelsius())))
-                        .orElse("")));
+                                : words.format().weekdayAndTime(plan.chillFrom().get()),
+                Texts.of(
+                        "pours.figure.in-detail",
+                        words.format().celsius(plan.chilling().coldCelsius()))));
         boolean warms = plan.takeOut().isBefore(plan.serving().at());
         figures.add(figure(
                 "out",
-                words.date(plan.takeOut()).equals(words.date(plan.serving().at()))
-                        ? words.clock(plan.takeOut())
-                        : words.moment(plan.takeOut()),
+                words.format()
+                                .date(plan.takeOut())
+                                .equals(words.format().date(plan.serving().at()))
+                        ? words.format().clock(plan.takeOut())
+                        : words.format().weekdayAndTime(plan.takeOut()),
                 warms ? Texts.of("pours.figure.out-before") : Texts.of("pours.figure.out-then")));
         BeerStyle kind = batch.beer().kind();
         figures.add(figure(
                 "glass",
-                words.temperature(plan.chilling()
-                        .map(Chilling::wantedCelsius)
-                        .orElse(kind.servingCelsius().median())),
+                words.format().celsius(plan.chilling().wantedCelsius()),
                 Texts.of(
                         "pours.figure.glass-detail",
-                        words.temperature(kind.servingCelsius().low()),
-                        words.temperature(kind.servingCelsius().high()))));
+                        words.format().celsius(kind.servingCelsius().low()),
+                        words.format().celsius(kind.servingCelsius().high()))));
         figures.add(figure(
                 "ready",
                 Texts.of("pours.figure.percent", Math.round(100 * plan.probabilityReady())),
@@ -104,8 +118,8 @@ public record ServingPage(
         return new Figure(id, Texts.of("pours.figure." + id), value, detail);
     }
 
-    private static String capital(String words) {
-        return words.isEmpty() ? "" : Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    private static String sentence(ShelfWords words, String half) {
+        return words.format().messages().sentence(half);
     }
 
     /** The worst of the concerns. */

@@ -8,11 +8,12 @@ import javafx.beans.value.ObservableValue;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingChoice;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.session.Workspace;
+import undercroft.wording.ServingWords;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** The pours to come, one of them chosen, and the batches that might be poured on an occasion. */
@@ -64,12 +65,21 @@ public final class ServingsViewModel {
         return shown == null ? List.of() : shown.choices(occasion.at(), occasion.bottles());
     }
 
+    public String nameOf(ServingChoice choice) {
+        return outlook.getValue().cellar().batch(choice.batchId()).name();
+    }
+
+    /** What speaks for a choice and against it. */
+    public List<String> reasons(ServingChoice choice) {
+        return new ServingWords(ShelfWords.of(outlook.getValue(), Texts.messages())).reasons(choice);
+    }
+
     private void write() {
         CellarOutlook shown = outlook.getValue();
         if (shown == null) {
             return;
         }
-        Wording words = Wording.of(shown);
+        ShelfWords words = ShelfWords.of(shown, Texts.messages());
         List<ServingPlan> plans = shown.servings();
         Optional<ServingPlan> chosen = plans.stream()
                 .filter(plan -> plan.serving().id().equals(chosenId))
@@ -81,18 +91,18 @@ public final class ServingsViewModel {
         page.set(chosen.map(plan -> ServingPage.of(plan, shown)));
     }
 
-    private static Line line(ServingPlan plan, CellarOutlook outlook, Wording words, boolean chosen) {
+    private static Line line(ServingPlan plan, CellarOutlook outlook, ShelfWords words, boolean chosen) {
         String name = outlook.cellar().batch(plan.serving().batchId()).name();
         String chill = plan.chillFrom()
                 .map(from -> from.isBefore(outlook.at())
                         ? Texts.of("pours.line.there")
-                        : Texts.of("pours.line.chill", words.moment(from)))
+                        : Texts.of("pours.line.chill", words.format().weekdayAndTime(from)))
                 .orElseGet(() -> Texts.of("pours.line.too-late"));
         return new Line(
                 plan.serving(),
                 plan.alert(),
                 Texts.of("pours.line.what", plan.serving().bottles(), name),
-                words.moment(plan.serving().at()),
+                words.format().weekdayAndTime(plan.serving().at()),
                 chill,
                 chosen);
     }

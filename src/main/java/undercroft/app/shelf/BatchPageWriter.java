@@ -9,19 +9,18 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Stay;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.wording.Headlines;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
-import undercroft.wording.Whys;
 
 /** Writes the page of a batch. */
-record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
+record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
     static BatchPage page(CellarOutlook outlook, BatchOutlook batch, String lotId) {
-        return new BatchPageWriter(outlook, batch, Wording.of(outlook)).page(lotId);
+        return new BatchPageWriter(outlook, batch, ShelfWords.of(outlook, Texts.messages())).page(lotId);
     }
 
     private BatchPage page(String lotId) {
@@ -36,8 +35,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
                 lot,
                 batch.batch().name(),
                 new Headlines(words).of(batch),
-                lot.map(each -> new BatchFigures(batch, each, words, new Whys(outlook, words)).all())
-                        .orElse(List.of()),
+                lot.map(each -> new BatchFigures(batch, each, words).all()).orElse(List.of()),
                 lot.map(this::cautions).orElse(List.of()),
                 choices(lot),
                 readings(),
@@ -103,7 +101,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
         String what;
         String note = "";
         if (reading instanceof Reading.Gauge gauge) {
-            what = Texts.of("batch.reading.gauge", words.bar(gauge.gaugeBar()));
+            what = Texts.of("batch.reading.gauge", words.format().bar(gauge.gaugeBar()));
             note = gauge.gauge();
         } else if (reading instanceof Reading.Squeeze squeeze) {
             what = Texts.of("batch.reading.squeeze", squeeze.feel().label());
@@ -114,7 +112,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, Wording words)
             note = lotName(opened.lotId());
         } else {
             double gravity = ((Reading.Density) reading).specificGravity();
-            what = Texts.of("batch.reading.gravity", Wording.number(gravity, 3));
+            what = Texts.of("batch.reading.gravity", words.format().number(gravity, 3));
         }
         return new BatchPage.Row(words.dayAndTime(reading.at()), what, note, Optional.of(reading), Optional.empty());
     }

@@ -5,19 +5,21 @@ import java.util.List;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.Stage;
+import undercroft.wording.AlertWords;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** Letters the crates of one batch. */
-record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
+record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
     ShelfPlan.Crate planned() {
         List<Lot> lots = batch.batch().lots();
         int bottles = lots.stream().mapToInt(Lot::count).sum();
-        String state = bottles == 0 ? Stage.FILLING.label() : Texts.counted("shelf.crate.planned-bottles", bottles);
+        String state =
+                bottles == 0 ? words.nameOf(Stage.FILLING) : Texts.counted("shelf.crate.planned-bottles", bottles);
         return new ShelfPlan.Crate(
                 batch.id(),
                 batch.id(),
@@ -54,26 +56,28 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
                         lots.stream().map(LotOutlook::left).toList()),
                 main.carbonation().fractionDone().median(),
                 age,
-                Texts.of(
-                        "shelf.crate.sentence",
-                        batch.batch().name(),
-                        place.name(),
-                        state(main),
-                        Texts.counted("shelf.crate.left", left),
-                        alert.label()));
+                new AlertWords(words.format().messages())
+                        .before(
+                                alert,
+                                Texts.of(
+                                        "shelf.crate.sentence",
+                                        batch.batch().name(),
+                                        place.name(),
+                                        state(main),
+                                        Texts.counted("shelf.crate.left", left))));
     }
 
     private String state(LotOutlook lot) {
         long day = batch.batch().cappedAt().map(words::dayNumber).orElse(0L);
         return switch (lot.stage()) {
             case CARBONATING -> Texts.of("shelf.crate.day", day, progress(lot));
-            case CLEARING -> Texts.of("shelf.crate.day", day, lot.stage().label());
+            case CLEARING -> Texts.of("shelf.crate.day", day, words.nameOf(lot.stage()));
             case READY ->
                 Texts.of(
                         "shelf.crate.stage",
-                        lot.stage().label(),
-                        words.volumes(lot.carbonation().atPresent().median()));
-            case FILLING, PAST_BEST_BEFORE, EMPTY -> lot.stage().label();
+                        words.nameOf(lot.stage()),
+                        words.format().volumes(lot.carbonation().atPresent().median()));
+            case FILLING, PAST_BEST_BEFORE, EMPTY -> words.nameOf(lot.stage());
         };
     }
 
@@ -82,7 +86,8 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
             case SLOW -> Texts.of("shelf.progress.slow");
             case STALLED -> Texts.of("shelf.progress.stalled");
             case TOO_HOT -> Texts.of("shelf.progress.too-hot");
-            case WORKING, DONE -> words.volumes(lot.carbonation().atPresent().median());
+            case WORKING, DONE ->
+                words.format().volumes(lot.carbonation().atPresent().median());
         };
     }
 }

@@ -10,12 +10,12 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.Stage;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** What stands where on the drawn shelf: planks from top to bottom with their crates from left to right. */
@@ -86,7 +86,7 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
         Map<String, List<Crate>> standing = new LinkedHashMap<>();
         List<Crate> planned = new ArrayList<>();
         List<Crate> gone = new ArrayList<>();
-        Wording words = Wording.of(outlook);
+        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
         for (BatchOutlook batch : outlook.batches()) {
             CrateWriter writer = new CrateWriter(outlook, batch, words);
             if (!batch.isCapped()) {
@@ -146,8 +146,8 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
         };
     }
 
-    private static String climate(PlaceOutlook place, Wording words) {
-        String now = words.temperature(place.nowCelsius());
+    private static String climate(PlaceOutlook place, ShelfWords words) {
+        String now = words.format().celsius(place.nowCelsius());
         if (!place.measured()) {
             return Texts.of("shelf.climate.guess", now);
         }

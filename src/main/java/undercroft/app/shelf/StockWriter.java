@@ -1,14 +1,14 @@
 package undercroft.app.shelf;
 
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.StockOutlook;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** Writes where the bottles of a batch are and how fast they go. */
-record StockWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
+record StockWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
     BatchPage.Stock stock() {
         StockOutlook stock = StockOutlook.of(batch.batch(), outlook.at());
         return new BatchPage.Stock(
@@ -28,14 +28,14 @@ record StockWriter(CellarOutlook outlook, BatchOutlook batch, Wording words) {
         if (stock.left() == 0) {
             return Texts.of("stock.sentence.gone");
         }
-        String weeks = Wording.number(stock.weeks(), 0);
+        String weeks = words.format().number(stock.weeks(), 0);
         if (stock.ahead().isEmpty()) {
             return Texts.of("stock.sentence.still", weeks);
         }
         String rate = Texts.of(
                 "stock.sentence.rate",
-                Wording.number(stock.perWeek().median(), 1),
-                Wording.range(stock.perWeek(), 1),
+                words.format().number(stock.perWeek().median(), 1),
+                words.format().range(stock.perWeek(), 1),
                 weeks);
         if (stock.end().isEmpty()) {
             return Texts.of("stock.sentence.years", rate);

@@ -13,10 +13,10 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.cellar.TaskNote;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.task.Task;
 import undercroft.session.Workspace;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
 import undercroft.wording.Texts;
 
@@ -94,8 +94,8 @@ public final class ToDoViewModel {
         if (shown == null) {
             return;
         }
-        Wording words = Wording.of(shown);
-        TaskWords said = new TaskWords(shown, words);
+        ShelfWords words = ShelfWords.of(shown, Texts.messages());
+        TaskWords said = new TaskWords(words);
         putAway.set((int) shown.cellar().taskNotes().stream()
                 .filter(note -> note.holdsAt(shown.at()))
                 .count());

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.spell.SpellImpact;
@@ -18,12 +17,14 @@ import undercroft.picture.PlacePicture;
 import undercroft.picture.SpellBoard;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
+import undercroft.wording.ShelfWords;
+import undercroft.wording.SpellWords;
 import undercroft.wording.Texts;
 
 /** Writes the page of a spell. */
-record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording words) {
+record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords words) {
     static SpellPage page(CellarOutlook outlook, SpellBoard.Mark chosen) {
-        return new SpellPageWriter(outlook, chosen, Wording.of(outlook)).page();
+        return new SpellPageWriter(outlook, chosen, ShelfWords.of(outlook, Texts.messages())).page();
     }
 
     private SpellPage page() {
@@ -31,7 +32,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         Optional<PlaceOutlook> place = outlook.places().stream()
                 .filter(each -> each.place().id().equals(spell.place().id()))
                 .findFirst();
-        Alert alert = spell.impacts().stream().map(SpellImpact::alert).reduce(Alert.CLEAR, Alert::or);
+        Alert alert = spell.alert();
         Optional<PlacePicture> picture = place.map(each -> new PlacePicture(outlook, each));
         return new SpellPage(
                 Texts.of(
@@ -51,15 +52,15 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
         double days = Duration.between(spell.from(), spell.until()).toHours() / 24.0;
         String how = Texts.of(
                 spell.warm() ? "spells.summary.warm" : "spells.summary.cold",
-                words.temperature(spell.peakCelsius()),
-                Wording.number(days, 1));
+                words.format().celsius(spell.peakCelsius()),
+                words.format().number(days, 1));
         return spell.certain() ? how : how + " " + Texts.of("spells.summary.uncertain");
     }
 
     private static List<String> cautions(SpellReview spell, Alert alert) {
         List<String> cautions = new ArrayList<>();
         boolean first =
-                spell.impacts().stream().anyMatch(impact -> impact.advice() == SpellReview.Advice.COOL_BEFORE_TOUCHING);
+                spell.impacts().stream().anyMatch(impact -> impact.advice() == SpellImpact.Advice.COOL_BEFORE_TOUCHING);
         if (first) {
             cautions.add(Texts.of("batch.caution.act"));
             cautions.add(Texts.of("batch.caution.people"));
@@ -72,9 +73,9 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
     }
 
     private List<SpellPage.Group> groups(Optional<PlaceOutlook> place) {
-        Map<SpellReview.Advice, List<SpellPage.Line>> byAdvice = new EnumMap<>(SpellReview.Advice.class);
-        chosen.spell().impacts().stream()
-                .sorted(Comparator.comparingDouble((SpellImpact impact) -> impact.hoursOverWorking())
+        Map<SpellImpact.Advice, List<SpellPage.Line>> byAdvice = new EnumMap<>(SpellImpact.Advice.class);
+        chosen.spell().worstOfEachBatch().stream()
+                .sorted(Comparator.comparingDouble((SpellImpact impact) -> impact.hoursOverWorkingPressure())
                         .reversed())
                 .forEach(impact -> byAdvice.computeIfAbsent(impact.advice(), advice -> new ArrayList<>())
                         .add(line(impact, place)));
@@ -83,44 +84,47 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, Wording wo
                 .toList();
     }
 
-    private static String advice(SpellReview.Advice advice) {
+    private static String advice(SpellImpact.Advice advice) {
         return switch (advice) {
             case COOL_BEFORE_TOUCHING -> Texts.of("spells.advice.cool-first");
             case DRINK_FIRST -> Texts.of("spells.advice.drink-first");
             case KEEP_COOLER -> Texts.of("spells.advice.keep-cooler");
             case LOOK_FOR_LIFTED_CAPS -> Texts.of("spells.advice.caps");
-            case AS_USUAL -> Texts.of("spells.advice.as-usual");
+            case NONE -> Texts.of("spells.advice.as-usual");
             case GONE -> Texts.of("spells.advice.gone");
         };
     }
 
     private SpellPage.Line line(SpellImpact impact, Optional<PlaceOutlook> place) {
         List<String> figures = new ArrayList<>();
-        Interval peak = impact.peakBarGauge();
+        Interval peak = impact.peakGaugeBar();
         figures.add(Texts.of(
-                "spells.figure.peak", words.bar(peak.median()), words.bar(peak.low()), words.bar(peak.high())));
-        if (impact.hoursOverWorking() >= 0.5) {
-            figures.add(Texts.of("spells.figure.over", Wording.number(impact.hoursOverWorking(), 0)));
+                "spells.figure.peak",
+                words.format().bar(peak.median()),
+                words.format().bar(peak.low()),
+                words.format().bar(peak.high())));
+        if (impact.hoursOverWorkingPressure() >= 0.5) {
+            figures.add(Texts.of("spells.figure.over", words.format().number(impact.hoursOverWorkingPressure(), 0)));
         }
         figures.add(Texts.of(
                 "spells.figure.memory",
-                words.bar(impact.memoryBeforeBar().high()),
-                words.bar(impact.memoryAfterBar().high())));
+                words.format().bar(impact.exposure().memoryBeforeBar().high()),
+                words.format().bar(impact.exposure().memoryAfterBar().high())));
         days(figures, impact.shelfDaysCost(), "spells.figure.shelf-cost", "spells.figure.shelf-spared");
         days(figures, impact.carbonationDaysGained(), "spells.figure.gained", "spells.figure.lost");
         return new SpellPage.Line(
                 impact.batchId(),
                 impact.batchName(),
                 impact.alert(),
-                impact.verdict(),
+                new SpellWords(words).verdict(chosen.spell(), impact),
                 figures,
                 place.map(each -> worst(each.bottles(), impact)).orElse(impact.since()),
                 impact.batchId().equals(chosen.impact().batchId()));
     }
 
-    private static void days(List<String> figures, double days, String more, String less) {
+    private void days(List<String> figures, double days, String more, String less) {
         if (Math.abs(days) >= 0.5) {
-            figures.add(Texts.of(days > 0 ? more : less, Wording.number(Math.abs(days), 0)));
+            figures.add(Texts.of(days > 0 ? more : less, words.format().number(Math.abs(days), 0)));
         }
     }
 

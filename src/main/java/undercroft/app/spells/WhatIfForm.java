@@ -21,11 +21,11 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Supposition;
-import undercroft.outlook.Wording;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Span;
 import undercroft.store.logger.ForecastFile;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** What might happen to the shelf. Saving it does what is supposed, where that can be done: a move. */
@@ -73,7 +73,7 @@ public final class WhatIfForm extends Form {
                 .filter(SpellReview::warm)
                 .sorted(Comparator.comparingDouble(SpellReview::peakCelsius).reversed())
                 .toList();
-        Wording words = Wording.of(outlook);
+        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
         List<Kind> kinds = new ArrayList<>(List.of(Kind.WARMER, Kind.COOLING_FAILS));
         if (!lots.isEmpty()) {
             kinds.add(Kind.MOVED);
@@ -91,7 +91,7 @@ public final class WhatIfForm extends Form {
                         "form.whatif.spell.words",
                         each.place().name(),
                         words.day(each.from()),
-                        words.temperature(each.peakCelsius())),
+                        words.format().celsius(each.peakCelsius())),
                 spells.stream().findFirst().orElse(null)));
         lot = add(new ChoiceField<>(
                 "whatif-lot",

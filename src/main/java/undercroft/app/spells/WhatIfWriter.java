@@ -4,14 +4,14 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import undercroft.outlook.WhatIf;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Alert;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** Writes the answer to a supposition. */
-record WhatIfWriter(WhatIf answer, Wording words) {
+record WhatIfWriter(WhatIf answer, ShelfWords words) {
     static WhatIfPage page(WhatIf answer) {
-        return new WhatIfWriter(answer, Wording.of(answer.today())).page();
+        return new WhatIfWriter(answer, ShelfWords.of(answer.today(), Texts.messages())).page();
     }
 
     private WhatIfPage page() {
@@ -37,14 +37,14 @@ record WhatIfWriter(WhatIf answer, Wording words) {
     }
 
     private WhatIfPage.Line line(WhatIf.Change change) {
-        String peak = words.bar(change.peak().high());
-        String before = words.bar(change.peakBefore().high());
+        String peak = words.format().bar(change.peak().high());
+        String before = words.format().bar(change.peakBefore().high());
         String sentence;
         if (change.passes()) {
             String key = change.passedAnyway() ? "whatif.line.passes-anyway" : "whatif.line.passes";
             sentence = Texts.of(
                     key,
-                    words.bar(change.workingPressureBar()),
+                    words.format().bar(change.workingPressureBar()),
                     words.when(change.passesAt().orElseThrow()),
                     peak,
                     before);
@@ -78,6 +78,6 @@ record WhatIfWriter(WhatIf answer, Wording words) {
         return Texts.of(
                 fix.enough() ? "whatif.fix.enough" : "whatif.fix.not-enough",
                 fix.placeName(),
-                words.temperature(fix.warmestCelsius()));
+                words.format().celsius(fix.warmestCelsius()));
     }
 }

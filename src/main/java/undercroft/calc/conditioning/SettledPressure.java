@@ -1,12 +1,16 @@
 package undercroft.calc.conditioning;
 
+import undercroft.quantity.Interval;
+
 /** The quantiles of pressure over temperature once nothing ferments any more: rows 1.25 K apart, straight between. */
 final class SettledPressure {
     static final int ROWS = 53;
     private static final double COLDEST = -5;
     private static final double STEP_KELVIN = 1.25;
     private static final int MEDIAN = 2;
-    private static final double[] DEVIATIONS = {-1.6449, -0.6745, 0, 0.6745, 1.6449};
+    private static final double[] DEVIATIONS = {
+        -Interval.NORMAL_95, -Interval.NORMAL_75, 0, Interval.NORMAL_75, Interval.NORMAL_95
+    };
 
     private final double[][] rows;
 

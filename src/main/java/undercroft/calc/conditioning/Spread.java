@@ -4,9 +4,6 @@ import undercroft.quantity.Interval;
 
 /** Turns a standard normal deviate into a value whose 5, 50 and 95 % points are those of an interval. */
 final class Spread {
-    /** The 95 % point of the standard normal distribution. */
-    private static final double Z95 = 1.6448536269514722;
-
     private Spread() {}
 
     /**
@@ -20,6 +17,6 @@ final class Spread {
     /** A normal value with the interval's median and, on each side, its distance to that end. */
     static double normalAt(Interval interval, double z) {
         double end = z < 0 ? interval.low() : interval.high();
-        return interval.median() + Math.abs(z) / Z95 * (end - interval.median());
+        return interval.median() + Math.abs(z) / Interval.NORMAL_95 * (end - interval.median());
     }
 }

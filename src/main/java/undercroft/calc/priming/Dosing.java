@@ -13,8 +13,6 @@ public enum Dosing implements Listed {
     SYRUP("syrup", "syrup stirred into all the beer", 0.05),
     SPOON("spoon", "each bottle by itself", 0.08);
 
-    private static final double Z95 = 1.6448536269514722;
-
     private final String id;
     private final String label;
     private final double coefficientOfVariation;
@@ -49,7 +47,7 @@ public enum Dosing implements Listed {
     public Interval gramsPerBottle(double gramsPerLitre, double fillLitres) {
         Check.within("gramsPerLitre", gramsPerLitre, 0, 200, "g/L");
         Check.within("fillLitres", fillLitres, 0.05, 10, "L");
-        double half = Z95 * coefficientOfVariation;
+        double half = Interval.NORMAL_95 * coefficientOfVariation;
         return Interval.of(1 - half, 1, 1 + half).times(gramsPerLitre * fillLitres);
     }
 

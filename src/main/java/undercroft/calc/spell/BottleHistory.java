@@ -1,6 +1,7 @@
 package undercroft.calc.spell;
 
 import java.util.List;
+import undercroft.quantity.Interval;
 import undercroft.series.Span;
 import undercroft.series.Track;
 
@@ -12,7 +13,6 @@ import undercroft.series.Track;
  * @param coverage share of the time with readings, short gaps bridged, 0 to 1
  */
 public record BottleHistory(Track track, List<Patch> patches, double coverage) {
-    private static final double NINETY_PERCENT = 1.6448536269514722;
 
     /** How a stretch without readings was filled. */
     public enum Filling {
@@ -49,12 +49,12 @@ public record BottleHistory(Track track, List<Patch> patches, double coverage) {
 
     /** The cold one of two bounding histories, the 5 % value throughout. */
     public Track coldest() {
-        return shifted(-NINETY_PERCENT);
+        return shifted(-Interval.NORMAL_95);
     }
 
     /** The warm one of two bounding histories, the 95 % value throughout. */
     public Track warmest() {
-        return shifted(NINETY_PERCENT);
+        return shifted(Interval.NORMAL_95);
     }
 
     private Track shifted(double deviations) {

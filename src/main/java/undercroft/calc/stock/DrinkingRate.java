@@ -11,7 +11,6 @@ import undercroft.quantity.Interval;
  * within 5 %.
  */
 public final class DrinkingRate {
-    private static final double FIVE_PERCENT = 1.6449;
 
     private final double shape;
     private final double bottlesAnOccasion;
@@ -55,6 +54,6 @@ public final class DrinkingRate {
 
     /** Bottles a day: 5, 50, 95 %. */
     public Interval perDay() {
-        return Interval.of(perDayAt(-FIVE_PERCENT), perDayAt(0), perDayAt(FIVE_PERCENT));
+        return Interval.of(perDayAt(-Interval.NORMAL_95), perDayAt(0), perDayAt(Interval.NORMAL_95));
     }
 }

@@ -15,4 +15,9 @@ public record AgeingOutlook(
         Interval budgetDays,
         Optional<LocalDate> earliestBestBefore,
         Optional<LocalDate> bestBefore,
-        Optional<LocalDate> latestBestBefore) {}
+        Optional<LocalDate> latestBestBefore) {
+    /** Whether the budget is more likely used up than not. */
+    public boolean isPastBestBefore() {
+        return daysUsed.median() > budgetDays.median();
+    }
+}

@@ -13,4 +13,12 @@ import undercroft.series.Band;
  * @param trajectory from capping to the horizon
  */
 public record CarbonationOutlook(
-        Interval residual, Interval atPresent, Interval atEnd, Interval fractionDone, Band trajectory) {}
+        Interval residual, Interval atPresent, Interval atEnd, Interval fractionDone, Band trajectory) {
+    /** From this share of the sugar on a beer counts as carbonated. */
+    static final double DONE = 0.95;
+
+    /** Whether nearly all of the coming carbonation has formed, at the median. */
+    public boolean isDone() {
+        return fractionDone.median() >= DONE;
+    }
+}

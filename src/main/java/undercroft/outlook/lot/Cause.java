@@ -11,7 +11,7 @@ import java.util.Optional;
  * One reason why a lot wants attention, with the figures that made it one.
  *
  * @param lotId the lot it is about; empty where it is the whole batch
- * @param since when it was seen or began, where that has a date
+ * @param since when it was seen, began or will begin, where that has a date
  */
 public record Cause(
         Kind kind, Alert alert, Optional<String> lotId, Optional<Instant> since, Map<CauseFigure, Double> figures) {

@@ -3,7 +3,6 @@ package undercroft.outlook.lot;
 import java.time.Instant;
 import java.time.ZoneId;
 import undercroft.calc.light.BeerSensitivity;
-import undercroft.calc.light.LightBand;
 import undercroft.calc.light.LightExposure;
 import undercroft.calc.light.LightHours;
 import undercroft.calc.light.LightStay;
@@ -54,7 +53,7 @@ final class LightCalculator {
         LightExposure nextDay = LightExposure.none(wall, sensitivity)
                 .plus(stretch(cellar.place(present.placeId()).light(), present.cover(), now, now + DAY, cellar.zone()));
         double perDay = nextDay.bestDose();
-        return new LightOutlook(exposure.dose(), perDay, words(exposure, perDay), trajectory.build());
+        return new LightOutlook(exposure.dose(), perDay, trajectory.build());
     }
 
     private static LightStay stretch(LightSetting light, Cover cover, long from, long until, ZoneId zone) {
@@ -70,15 +69,5 @@ final class LightCalculator {
                         light.hoursPerDay(),
                         light.kind().source()))
                 .orElseGet(() -> LightHours.usual(light.kind(), light.hoursPerDay()));
-    }
-
-    private static String words(LightExposure exposure, double perDay) {
-        if (exposure.bestDose() == 0) {
-            return "kept dark";
-        }
-        if (exposure.band() == LightBand.NONE && perDay == 0) {
-            return "hardly any light";
-        }
-        return exposure.band().label();
     }
 }

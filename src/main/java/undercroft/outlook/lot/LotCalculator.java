@@ -28,9 +28,6 @@ import undercroft.series.Track;
 /** From a lot, its batch's ensemble and its climate to its outlook. */
 final class LotCalculator {
     private static final long DAY = 86_400;
-    /** How far ahead a peak of pressure raises an alert. */
-    private static final long PEAK_AHEAD = 60 * DAY;
-
     private static final long CLOSELY_AHEAD = 30 * DAY;
     private static final long CHANCE_AHEAD = 360 * DAY;
 
@@ -137,7 +134,8 @@ final class LotCalculator {
         PressureLimits limits = PressureLimits.of(type);
         HeatLimit heat = forecast.heatLimit(limits.workingPressureBar()).cappedAt(limits.warmestCelsius());
         double heatCelsius = heat.orInfinite();
-        int aheadUntil = trajectory.indexAtOrBefore(at.getEpochSecond() + PEAK_AHEAD) + 1;
+        int aheadUntil =
+                trajectory.indexAtOrBefore(at.plus(PressureOutlook.AHEAD).getEpochSecond()) + 1;
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
         Interval peakAhead = peak(trajectory, present, Math.max(present + 1, aheadUntil));
         Interval memory = PressureForecast.memory(trajectory, present + 1);
@@ -145,6 +143,7 @@ final class LotCalculator {
                 forecast.at(present, now, spread),
                 peak(trajectory, 0, present + 1),
                 peakAhead,
+                passes(trajectory, present, Math.max(present + 1, aheadUntil), limits.workingPressureBar()),
                 strongestNow,
                 memory,
                 limits.workingPressureBar(),
@@ -154,11 +153,20 @@ final class LotCalculator {
                 trajectory);
     }
 
+    private static Optional<Instant> passes(Band trajectory, int fromInclusive, int untilExclusive, double bar) {
+        for (int i = fromInclusive; i < untilExclusive; i++) {
+            if (trajectory.highAt(i) > bar) {
+                return Optional.of(Instant.ofEpochSecond(trajectory.timeAt(i)));
+            }
+        }
+        return Optional.empty();
+    }
+
     private LotOutlook.Progress progress(Track bottles, long capped, CarbonationOutlook carbonation) {
         double done = carbonation.fractionDone().median();
         ConditioningSigns signs =
                 ConditioningSigns.at(batch.yeast().strain(), bottles, capped, at.getEpochSecond(), done);
-        if (done >= LotOutlook.CARBONATED) {
+        if (carbonation.isDone()) {
             return LotOutlook.Progress.DONE;
         }
         boolean hotNow = bottles.valueAt(bottles.indexAt(at.getEpochSecond()))

@@ -23,9 +23,6 @@ public record LotOutlook(
         Progress progress,
         Evidence evidence,
         List<SpellExposure> exposures) {
-    /** From this share of the sugar on a beer counts as carbonated. */
-    static final double CARBONATED = 0.95;
-
     public LotOutlook {
         exposures = List.copyOf(exposures);
     }
@@ -44,13 +41,13 @@ public record LotOutlook(
         if (left == 0) {
             return Stage.EMPTY;
         }
-        if (carbonation.fractionDone().median() < CARBONATED) {
+        if (!carbonation.isDone()) {
             return Stage.CARBONATING;
         }
         if (ready.probabilityNow() < 0.5) {
             return Stage.CLEARING;
         }
-        return ageing.daysUsed().median() > ageing.budgetDays().median() ? Stage.PAST_BEST_BEFORE : Stage.READY;
+        return ageing.isPastBestBefore() ? Stage.PAST_BEST_BEFORE : Stage.READY;
     }
 
     public String id() {

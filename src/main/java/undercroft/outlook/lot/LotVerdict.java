@@ -91,11 +91,13 @@ final class LotVerdict {
                             WORKING_PRESSURE_GAUGE_BAR,
                             working));
         }
-        if (pressure.peakAhead().high() > working) {
-            add(
+        if (pressure.passesWorkingPressureAt().isPresent()) {
+            causes.add(new Cause(
                     Cause.Kind.PEAK_AHEAD_OVER_WORKING_PRESSURE,
                     Alert.ACT,
-                    Map.of(PEAK_AHEAD_GAUGE_BAR, pressure.peakAhead().high(), WORKING_PRESSURE_GAUGE_BAR, working));
+                    Optional.of(lot.id()),
+                    pressure.passesWorkingPressureAt(),
+                    Map.of(PEAK_AHEAD_GAUGE_BAR, pressure.peakAhead().high(), WORKING_PRESSURE_GAUGE_BAR, working)));
         }
         if (pressure.isWorn()) {
             add(

@@ -17,28 +17,12 @@ public record ReadyOutlook(
         Optional<Instant> late,
         double probabilityNow,
         TimeSeries chance) {
-    /** With no more known of the course of its chance than the three instants. */
-    public ReadyOutlook(
-            Optional<Instant> early, Optional<Instant> median, Optional<Instant> late, double probabilityNow) {
-        this(early, median, late, probabilityNow, TimeSeries.empty());
-    }
-
     /** Probability, 0 to 1, that it is ready by an instant where it stands. */
     public double probabilityBy(Instant instant) {
-        if (!chance.isEmpty()) {
-            long second = instant.getEpochSecond();
-            if (second <= chance.firstTime()) {
-                return probabilityNow;
-            }
-            return second >= chance.lastTime() ? chance.lastValue() : chance.interpolated(second);
+        long second = instant.getEpochSecond();
+        if (second <= chance.firstTime()) {
+            return probabilityNow;
         }
-        double known = probabilityNow;
-        if (early.isPresent() && !early.get().isAfter(instant)) {
-            known = Math.max(known, 0.05);
-        }
-        if (median.isPresent() && !median.get().isAfter(instant)) {
-            known = Math.max(known, 0.5);
-        }
-        return late.isPresent() && !late.get().isAfter(instant) ? Math.max(known, 0.95) : known;
+        return second >= chance.lastTime() ? chance.lastValue() : chance.interpolated(second);
     }
 }

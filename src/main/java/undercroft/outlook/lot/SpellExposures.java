@@ -19,7 +19,6 @@ import undercroft.series.Track;
 
 /** Follows a lot through the spells of the places it stood in. */
 record SpellExposures(Lot lot, Track bottles, Map<String, PlaceClimate> places, Instant at) {
-    private static final double NINETY_FIVE_PERCENT = 1.6449;
     /** Air whose oxygen the yeast has taken: the nitrogen that is left. */
     private static final double NITROGEN = 0.79;
 
@@ -81,10 +80,7 @@ record SpellExposures(Lot lot, Track bottles, Map<String, PlaceClimate> places, 
     }
 
     private boolean mayBeFull(Span stay, Pressures pressures) {
-        double warmest = Double.NEGATIVE_INFINITY;
-        for (int i = bottles.indexAt(stay.fromInclusive()); i <= bottles.indexAt(stay.untilExclusive()); i++) {
-            warmest = Math.max(warmest, bottles.valueAt(i) + NINETY_FIVE_PERCENT * bottles.spreadAt(i));
-        }
+        double warmest = bottles.highest(stay.fromInclusive(), stay.untilExclusive());
         for (double volumes : new double[] {
             pressures.carbonationVolumes().low(), pressures.carbonationVolumes().high()
         }) {

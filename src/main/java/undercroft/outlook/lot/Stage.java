@@ -2,20 +2,11 @@ package undercroft.outlook.lot;
 
 /** How far a batch has come. */
 public enum Stage {
-    FILLING("being planned"),
-    CARBONATING("carbonating"),
-    CLEARING("clearing"),
-    READY("ready"),
-    PAST_BEST_BEFORE("past its best"),
-    EMPTY("all gone");
-
-    private final String label;
-
-    Stage(String label) {
-        this.label = label;
-    }
-
-    public String label() {
-        return label;
-    }
+    /** Bottling is planned. */
+    FILLING,
+    CARBONATING,
+    CLEARING,
+    READY,
+    PAST_BEST_BEFORE,
+    EMPTY
 }

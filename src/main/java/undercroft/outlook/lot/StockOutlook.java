@@ -37,7 +37,9 @@ public record StockOutlook(
     private static final double LEAST_DAYS = 7;
     private static final double DAY_SECONDS = 86_400;
     private static final double LONGEST_YEARS = 5;
-    private static final double[] LEVELS = {1.6449, 0.6745, 0, -0.6745, -1.6449};
+    private static final double[] LEVELS = {
+        Interval.NORMAL_95, Interval.NORMAL_75, 0, -Interval.NORMAL_75, -Interval.NORMAL_95
+    };
     private static final int POINTS = 60;
 
     /** The stock of a capped batch at an instant. */

@@ -1,5 +1,6 @@
 package undercroft.outlook.lot;
 
+import undercroft.quantity.Interval;
 import undercroft.series.Band;
 import undercroft.series.Track;
 
@@ -12,8 +13,6 @@ final class TimeGrid {
     private static final int NEAR = 63;
 
     private static final long NEAR_STEP_SECONDS = 8 * 3600;
-    private static final double FIVE_PERCENT = 1.6449;
-    private static final double QUARTER = 0.6745;
 
     private final long[] instants;
     private final int present;
@@ -73,11 +72,11 @@ final class TimeGrid {
             }
             double mean = sum / (last - first + 1);
             double spread = bottles.spreadAt(last);
-            levels[0][i] = coldest - FIVE_PERCENT * spread;
-            levels[1][i] = mean - QUARTER * spread;
+            levels[0][i] = coldest - Interval.NORMAL_95 * spread;
+            levels[1][i] = mean - Interval.NORMAL_75 * spread;
             levels[2][i] = mean;
-            levels[3][i] = mean + QUARTER * spread;
-            levels[4][i] = warmest + FIVE_PERCENT * spread;
+            levels[3][i] = mean + Interval.NORMAL_75 * spread;
+            levels[4][i] = warmest + Interval.NORMAL_95 * spread;
         }
         return Band.of(instants.clone(), levels);
     }

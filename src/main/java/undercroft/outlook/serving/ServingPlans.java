@@ -8,19 +8,24 @@ import java.util.Map;
 import java.util.Optional;
 import undercroft.calc.chill.ChillPlan;
 import undercroft.calc.chill.ChillTrajectory;
+import undercroft.calc.chill.QuickChill;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
-import undercroft.outlook.Wording;
 import undercroft.outlook.climate.PlaceClimate;
+import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.series.TimeSeries;
 
-/** When the bottles of each pour that is still to come go into the cold. */
+/** When the bottles of each serving that is still to come go into the cold. */
 public final class ServingPlans {
     private static final double ALREADY_COLD_KELVIN = 1.5;
+    /** Below this the chance to find it ready is told as a concern (assumption). */
+    private static final double CERTAIN_ENOUGH = 0.9;
+
     private static final long SHOWN_BEFORE_SECONDS = 6 * 3600;
     /** A place colder than this is a freezer of its own, whose log is believed. */
     private static final double FREEZER_AT_MOST_CELSIUS = -5;
@@ -28,13 +33,11 @@ public final class ServingPlans {
     private final Cellar cellar;
     private final Map<String, PlaceClimate> places;
     private final Instant at;
-    private final Wording words;
 
-    public ServingPlans(Cellar cellar, Map<String, PlaceClimate> places, Instant at, Wording words) {
+    public ServingPlans(Cellar cellar, Map<String, PlaceClimate> places, Instant at) {
         this.cellar = cellar;
         this.places = places;
         this.at = at;
-        this.words = words;
     }
 
     public List<ServingPlan> of(List<BatchOutlook> batches) {
@@ -81,20 +84,64 @@ public final class ServingPlans {
         Instant takeOut = Instant.ofEpochSecond(plan.takeOutEpochSecond());
         return new ServingPlan(
                 serving,
+                there,
                 chillFrom,
                 takeOut,
-                probability >= 0.5,
-                new ServingReasons(words, cellar, serving, lot, plan, chilling, takeOut)
-                        .sentence(there, chillFrom, probability),
                 probability,
-                Optional.of(chilling),
-                new ServingConcerns(words, cellar, at, serving, batch, lot, plan, chilling)
-                        .all(chillFrom, probability));
+                promised(serving.batchId()),
+                chilling,
+                QuickChill.of(
+                        serving.at().getEpochSecond(),
+                        chilling.bottle(),
+                        serving.bottles(),
+                        lot.temperature().nowCelsius(),
+                        chilling.wantedCelsius()),
+                concerns(serving, batch, lot, plan, chillFrom, probability));
+    }
+
+    private List<Concern> concerns(
+            Serving serving,
+            BatchOutlook batch,
+            LotOutlook lot,
+            ChillPlan plan,
+            Optional<Instant> chillFrom,
+            double probability) {
+        List<Concern> concerns = new ArrayList<>();
+        if (lot.verdict().alert(Cause.Topic.PRESSURE) == Alert.ACT) {
+            concerns.add(new Concern(Concern.Kind.PRESSURE, Alert.ACT));
+        }
+        if (lot.ready().median().isEmpty()) {
+            concerns.add(new Concern(Concern.Kind.NEVER_READY, Alert.WATCH));
+        } else if (probability < CERTAIN_ENOUGH) {
+            concerns.add(new Concern(Concern.Kind.MAY_NOT_BE_READY, Alert.WATCH));
+        }
+        if (promised(batch.id()) > batch.bottlesLeft()) {
+            concerns.add(new Concern(Concern.Kind.SAME_BOTTLES, Alert.ACT));
+        }
+        if (chillFrom.isEmpty()) {
+            concerns.add(new Concern(Concern.Kind.TOO_LATE, Alert.WATCH));
+        } else if (!plan.coldEnough()) {
+            concerns.add(new Concern(Concern.Kind.TOO_WARM_A_PLACE, Alert.WATCH));
+        }
+        if (serving.coolingMedium() == CoolingMedium.FREEZER) {
+            concerns.add(
+                    plan.freezerRisk()
+                            ? new Concern(Concern.Kind.TOO_LONG_IN_FREEZER, Alert.ACT)
+                            : new Concern(Concern.Kind.FREEZER_ALARM, Alert.WATCH));
+        }
+        return concerns;
+    }
+
+    private int promised(String batchId) {
+        return cellar.servings().stream()
+                .filter(each -> each.batchId().equals(batchId) && each.at().isAfter(at))
+                .mapToInt(Serving::bottles)
+                .sum();
     }
 
     /** By day for what stands for hours; to the minute for what is only dipped. Never before now. */
     private Instant putIn(ChillPlan plan, Instant exact, Serving serving) {
-        Instant latest = serving.coolingMedium().isGoodForResting() ? plan.putInWhileAwake(words.zone()) : exact;
+        Instant latest = serving.coolingMedium().isGoodForResting() ? plan.putInWhileAwake(cellar.zone()) : exact;
         return latest.isBefore(at) ? at : latest;
     }
 
@@ -126,8 +173,10 @@ public final class ServingPlans {
                 from,
                 cold,
                 wanted,
+                plan.bottleCelsius(),
                 there ? 0 : plan.coolingMinutes(),
                 plan.clearingHours(),
+                plan.warmingMinutes(),
                 Instant.ofEpochSecond(there ? putIn : putIn + Math.round(plan.coolingMinutes() * 60)),
                 trajectory);
     }

@@ -1,13 +1,19 @@
 package undercroft.outlook.spell;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import undercroft.cellar.Place;
+import undercroft.outlook.lot.Alert;
 
 /**
  * A warm or cold spell of a place, and what it did to the bottles that stood there.
  *
  * @param certain false where readings are missing in it, so that it may have been otherwise
+ * @param impacts one for each lot that felt it, the worst first
  */
 public record SpellReview(
         Place place,
@@ -18,22 +24,26 @@ public record SpellReview(
         boolean certain,
         List<SpellImpact> impacts) {
     public SpellReview {
-        impacts = List.copyOf(impacts);
+        impacts = impacts.stream().sorted(SpellImpact.WORST_FIRST).toList();
     }
 
-    /** What to do about bottles after a spell; the first things first. */
-    public enum Advice {
-        /** They may still be over their limit: nobody touches them before they are cold. */
-        COOL_BEFORE_TOUCHING,
-        /** They may have been over it and have borne much: careful hands, and first in turn. */
-        DRINK_FIRST,
-        /** They came near: cooler from now on. */
-        KEEP_COOLER,
-        /** They may have frozen: look at the caps before moving them. */
-        LOOK_FOR_LIFTED_CAPS,
-        /** They may be handled as usual. */
-        AS_USUAL,
-        /** No bottle is left. */
-        GONE
+    /** For each batch what became of its hardest pressed lot, the worst batch first. */
+    public List<SpellImpact> worstOfEachBatch() {
+        Set<String> told = new HashSet<>();
+        List<SpellImpact> worst = new ArrayList<>(impacts);
+        worst.removeIf(impact -> !told.add(impact.batchId()));
+        return List.copyOf(worst);
+    }
+
+    /** What it did to a lot, if it stood there. */
+    public Optional<SpellImpact> impact(String batchId, String lotId) {
+        return impacts.stream()
+                .filter(impact ->
+                        impact.batchId().equals(batchId) && impact.lotId().equals(lotId))
+                .findFirst();
+    }
+
+    public Alert alert() {
+        return impacts.stream().map(SpellImpact::alert).reduce(Alert.CLEAR, Alert::or);
     }
 }

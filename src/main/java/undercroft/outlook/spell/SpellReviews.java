@@ -11,9 +11,10 @@ import undercroft.calc.conditioning.CardinalTemperatures;
 import undercroft.calc.spell.Spell;
 import undercroft.calc.spell.YeastLimits;
 import undercroft.catalogue.YeastStrain;
-import undercroft.outlook.Wording;
 import undercroft.outlook.climate.PlaceClimate;
+import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.SpellExposure;
 import undercroft.series.Band;
@@ -26,11 +27,11 @@ public final class SpellReviews {
     private static final double STILL_WORKING = 0.97;
 
     private final Map<String, PlaceClimate> places;
-    private final SpellVerdicts verdicts;
+    private final Instant at;
 
-    public SpellReviews(Map<String, PlaceClimate> places, Instant at, Wording words) {
+    public SpellReviews(Map<String, PlaceClimate> places, Instant at) {
         this.places = places;
-        this.verdicts = new SpellVerdicts(at, words);
+        this.at = at;
     }
 
     /** Newest first; only spells that some bottles felt. */
@@ -58,42 +59,26 @@ public final class SpellReviews {
     private List<SpellImpact> impacts(PlaceClimate place, Spell spell, List<BatchOutlook> batches) {
         List<SpellImpact> impacts = new ArrayList<>();
         for (BatchOutlook batch : batches) {
-            SpellImpact worst = null;
             for (LotOutlook lot : batch.lots()) {
-                Optional<SpellExposure> exposure = exposure(lot, place, spell);
-                if (exposure.isPresent() && concerns(batch, lot, spell)) {
-                    SpellImpact impact = impact(batch, lot, place, spell, exposure.get());
-                    if (worst == null || isWorse(impact, worst)) {
-                        worst = impact;
-                    }
+                if (concerns(batch, lot, spell)) {
+                    hardest(lot, place, spell)
+                            .ifPresent(exposure -> impacts.add(impact(batch, lot, place, spell, exposure)));
                 }
             }
-            if (worst != null) {
-                impacts.add(worst);
-            }
         }
-        impacts.sort(Comparator.comparing(SpellImpact::alert)
-                .thenComparingDouble(impact -> impact.peakBarGauge().high())
-                .reversed());
         return impacts;
     }
 
-    private static boolean isWorse(SpellImpact one, SpellImpact other) {
-        int alerts = one.alert().compareTo(other.alert());
-        return alerts > 0
-                || (alerts == 0
-                        && one.peakBarGauge().high() > other.peakBarGauge().high());
-    }
-
-    private static Optional<SpellExposure> exposure(LotOutlook lot, PlaceClimate place, Spell spell) {
+    /** A lot that left and came back within one spell is judged by the worse of its stays. */
+    private static Optional<SpellExposure> hardest(LotOutlook lot, PlaceClimate place, Spell spell) {
         return lot.exposures().stream()
                 .filter(exposure -> exposure.placeId().equals(place.place().id())
                         && exposure.spell().equals(spell.span()))
                 .max(Comparator.comparingDouble(
-                        exposure -> exposure.peakBarGauge().high()));
+                        exposure -> exposure.peakGaugeBar().high()));
     }
 
-    /** Cool weather is nobody's business but that of yeast still at work, and a yeast's limit only that of its own beer. */
+    /** Cool weather matters only to yeast still at work, and a yeast's limit only to its own beer. */
     private static boolean concerns(BatchOutlook batch, LotOutlook lot, Spell spell) {
         YeastLimits limits = YeastLimits.of(batch.batch().yeast().strain());
         boolean limit = spell.cause() == Spell.Cause.LIMIT;
@@ -128,23 +113,36 @@ public final class SpellReviews {
                 .median();
         double gained =
                 conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
-        SpellVerdicts.Verdict verdict = verdicts.of(spell, lot, exposure, shelf);
+        SpellImpact.Advice advice = advice(spell, lot, exposure);
         return new SpellImpact(
-                batch.id(),
-                batch.batch().name(),
-                lot.lot().id(),
-                Instant.ofEpochSecond(from),
-                Instant.ofEpochSecond(until),
-                exposure.peakBarGauge(),
-                exposure.hoursOverLimit(),
-                exposure.memoryBeforeBar(),
-                exposure.memoryAfterBar(),
-                exposure.mayHaveBeenFull(),
-                shelf,
-                gained,
-                verdict.alert(),
-                verdict.advice(),
-                verdict.words());
+                batch.id(), batch.batch().name(), lot.id(), exposure, shelf, gained, alert(advice, spell), advice);
+    }
+
+    private SpellImpact.Advice advice(Spell spell, LotOutlook lot, SpellExposure exposure) {
+        if (lot.left() == 0) {
+            return SpellImpact.Advice.GONE;
+        }
+        if (spell.kind() == Spell.Kind.COLD) {
+            return spell.peakCelsius() < 0 ? SpellImpact.Advice.LOOK_FOR_LIFTED_CAPS : SpellImpact.Advice.NONE;
+        }
+        if (exposure.hoursOverWorkingPressure() > 0 || exposure.mayHaveBeenFull()) {
+            boolean still = at.getEpochSecond() < spell.span().untilExclusive()
+                    || lot.verdict().alert(Cause.Topic.PRESSURE) == Alert.ACT;
+            return still ? SpellImpact.Advice.COOL_BEFORE_TOUCHING : SpellImpact.Advice.DRINK_FIRST;
+        }
+        return exposure.peakGaugeBar().high() > lot.pressure().cautionBar()
+                ? SpellImpact.Advice.KEEP_COOLER
+                : SpellImpact.Advice.NONE;
+    }
+
+    /** A warm spell with readings missing may have been warmer, so that it is worth watching at least. */
+    private static Alert alert(SpellImpact.Advice advice, Spell spell) {
+        return switch (advice) {
+            case COOL_BEFORE_TOUCHING, DRINK_FIRST -> Alert.ACT;
+            case KEEP_COOLER -> Alert.WATCH;
+            case GONE, LOOK_FOR_LIFTED_CAPS -> Alert.CLEAR;
+            case NONE -> spell.kind() == Spell.Kind.WARM && !spell.certain() ? Alert.WATCH : Alert.CLEAR;
+        };
     }
 
     private static double conditioningGained(YeastStrain strain, Track bottles, long from, long until, double usual) {

@@ -1,6 +1,7 @@
 package undercroft.plot.mark;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -88,7 +89,7 @@ public final class Palette {
         return words.get(role);
     }
 
-    /** Style sheet for drawings made with {@link SvgPen}: light, dark where the reader prefers it, and print. */
+    /** Style sheet for drawings made with {@code SvgPen}: light, dark where the reader prefers it, and print. */
     public static String css() {
         return ".plot{max-width:100%;height:auto}.plot text{font-family:Inter,system-ui,sans-serif;"
                 + "font-variant-numeric:tabular-nums}\n"
@@ -101,8 +102,13 @@ public final class Palette {
     public String rules() {
         StringBuilder rules = new StringBuilder();
         for (Role role : Role.values()) {
-            rules.append(".plot .r-%s{color:%s}.plot .t-%s{color:%s}\n"
-                    .formatted(role.cssName(), hex(role), role.cssName(), textHex(role)));
+            rules.append(String.format(
+                    Locale.ROOT,
+                    ".plot .r-%s{color:%s}.plot .t-%s{color:%s}\n",
+                    role.cssName(),
+                    hex(role),
+                    role.cssName(),
+                    textHex(role)));
         }
         rules.append(".plot .halo{stroke:").append(hex(Role.PAPER)).append("}\n");
         return rules.toString();

@@ -8,6 +8,8 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Shape;
 import undercroft.outlook.lot.Alert;
+import undercroft.wording.AlertWords;
+import undercroft.wording.Texts;
 
 /** The sign of an alert: open circle, open triangle, filled diamond. */
 public final class AlertSign extends StackPane {
@@ -36,9 +38,12 @@ public final class AlertSign extends StackPane {
         };
     }
 
-    /** The sign with its word. */
+    /** The sign with its word; nothing where nothing is to be seen to. */
     public static Region withWord(Alert alert) {
-        Label word = new Label(alert.label(), new AlertSign(alert));
+        if (alert == Alert.CLEAR) {
+            return new Region();
+        }
+        Label word = new Label(new AlertWords(Texts.messages()).word(alert), new AlertSign(alert));
         word.getStyleClass().addAll("alert-word", styleClass(alert));
         return word;
     }

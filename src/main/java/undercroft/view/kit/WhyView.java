@@ -25,7 +25,7 @@ final class WhyView extends VBox {
         setPrefWidth(WIDTH);
         setMaxWidth(WIDTH);
         Why why = figure.why();
-        getChildren().addAll(title(why.number()), text(sentence(why.equation())));
+        getChildren().addAll(title(why.title()), text(sentence(why.how())));
         if (!why.inputs().isEmpty()) {
             GridPane inputs = grid();
             for (int row = 0; row < why.inputs().size(); row++) {
@@ -38,7 +38,7 @@ final class WhyView extends VBox {
             GridPane assumptions = grid();
             for (int row = 0; row < why.assumptions().size(); row++) {
                 Why.Assumption assumption = why.assumptions().get(row);
-                Label grade = new Label(assumption.grade().label());
+                Label grade = new Label(Texts.messages().nameOf(assumption.grade()));
                 grade.getStyleClass().add("grade");
                 grade.setMinWidth(USE_PREF_SIZE);
                 assumptions.addRow(row, text(sentence(assumption.text())), grade);

@@ -74,9 +74,9 @@ final class ServingChoiceView extends VBox {
     }
 
     private Node row(int rank, ServingChoice choice, OccasionForm.Occasion occasion) {
-        Label name = new Label(Texts.of("pours.which.rank", rank, choice.name()));
+        Label name = new Label(Texts.of("pours.which.rank", rank, model.nameOf(choice)));
         name.getStyleClass().add("tonight-what");
-        Label reasons = new Label(String.join(" · ", choice.reasons()));
+        Label reasons = new Label(String.join(" · ", model.reasons(choice)));
         reasons.getStyleClass().add("faint");
         reasons.setWrapText(true);
         reasons.setMinHeight(Region.USE_PREF_SIZE);
@@ -86,7 +86,7 @@ final class ServingChoiceView extends VBox {
         plan.setId("plan-" + choice.batchId());
         plan.setMinWidth(Region.USE_PREF_SIZE);
         plan.getStyleClass().add("quiet");
-        plan.setAccessibleText(Texts.of("pours.which.plan-sentence", choice.name()));
+        plan.setAccessibleText(Texts.of("pours.which.plan-sentence", model.nameOf(choice)));
         plan.setDisable(choice.free() == 0);
         plan.setOnAction(event -> context.editors()
                 .addServing(new ServingForm.Wish(

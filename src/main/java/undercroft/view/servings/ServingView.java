@@ -18,14 +18,14 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
-import undercroft.outlook.serving.Concern;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.picture.ChillPicture;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.AlertWords;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** The pour that is chosen: when to do what, what stands in the way, the beer's temperature, how to pour it. */
@@ -39,7 +39,8 @@ final class ServingView extends ScrollPane {
     ServingView(ServingsViewModel model, WindowContext context) {
         this.model = model;
         this.context = context;
-        plots = new PlotsView(second -> Wording.of(outlook()).dayAndTime(Instant.ofEpochSecond(second)));
+        plots = new PlotsView(
+                second -> ShelfWords.of(outlook(), Texts.messages()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setMinHeight(240);
         plots.setPrefHeight(300);
         VBox.setVgrow(plots, Priority.ALWAYS);
@@ -68,7 +69,7 @@ final class ServingView extends ScrollPane {
         }
         ServingPage serving = shown.get();
         page.getChildren().addAll(titleRow(serving), wrapped(serving.headline(), "headline", "pour-headline"));
-        for (Concern concern : serving.concerns()) {
+        for (ServingPage.Caution concern : serving.concerns()) {
             page.getChildren().add(concern(concern));
         }
         page.getChildren().add(figures(serving));
@@ -82,7 +83,7 @@ final class ServingView extends ScrollPane {
         }
         Label title = new Label(Texts.of("pours.pouring.title"));
         title.getStyleClass().add("tonight-what");
-        VBox note = new VBox(2, title, wrapped(ServingPlan.POURING_NOTE, "pour-how", "pour-how"));
+        VBox note = new VBox(2, title, wrapped(serving.pouring(), "pour-how", "pour-how"));
         note.getStyleClass().add("pour-pouring");
         page.getChildren().add(note);
     }
@@ -121,9 +122,7 @@ final class ServingView extends ScrollPane {
     private void take(ServingPlan plan) {
         Cellar cellar = context.workspace().getCellar();
         Batch batch = cellar.batch(plan.serving().batchId());
-        Lot lot = plan.chilling()
-                .map(chilling -> batch.lot(chilling.lotId()))
-                .orElse(batch.lots().get(0));
+        Lot lot = batch.lot(plan.chilling().lotId());
         context.editors().draw(batch, lot);
     }
 
@@ -136,15 +135,14 @@ final class ServingView extends ScrollPane {
         return button;
     }
 
-    private static Node concern(Concern concern) {
+    private static Node concern(ServingPage.Caution concern) {
         Label sentence = new Label(concern.sentence());
         sentence.setWrapText(true);
         sentence.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(sentence, Priority.ALWAYS);
         HBox line = new HBox(12, new AlertSign(concern.alert()), sentence);
         line.getStyleClass().addAll("caution", AlertSign.styleClass(concern.alert()));
-        line.setAccessibleText(
-                Texts.of("pours.concern.sentence", concern.alert().label(), concern.sentence()));
+        line.setAccessibleText(new AlertWords(Texts.messages()).before(concern.alert(), concern.sentence()));
         return line;
     }
 

@@ -13,6 +13,7 @@ import undercroft.app.servings.ServingForm;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.AlertWords;
 import undercroft.wording.Texts;
 
 /** Left the pours to come and which batch to take, right the pour that is chosen. */
@@ -94,8 +95,8 @@ public final class ServingsView extends HBox {
             row.getStyleClass().add("chosen");
         }
         row.setMaxWidth(Double.MAX_VALUE);
-        row.setAccessibleText(
-                Texts.of("pours.line.sentence", line.alert().label(), line.what(), line.when(), line.chill()));
+        row.setAccessibleText(new AlertWords(Texts.messages())
+                .before(line.alert(), Texts.of("pours.line.sentence", line.what(), line.when(), line.chill())));
         row.setOnAction(event -> model.choose(line.serving().id()));
         return row;
     }

@@ -20,7 +20,6 @@ import undercroft.app.shelf.BatchViewModel;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.picture.BatchPicture;
@@ -33,6 +32,7 @@ import undercroft.view.kit.FigureTile;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** The page of the batch that is chosen. */
@@ -78,8 +78,8 @@ public final class BatchView extends ScrollPane {
         fill();
     }
 
-    private Wording words() {
-        return Wording.of(context.forecasts().outlookProperty().get());
+    private ShelfWords words() {
+        return ShelfWords.of(context.forecasts().outlookProperty().get(), Texts.messages());
     }
 
     private void fill() {
@@ -133,9 +133,7 @@ public final class BatchView extends ScrollPane {
         PlotStack stack = BatchPicture.of(
                 shown.batch(),
                 lot,
-                outlook.spells(),
-                outlook.cellar().zone(),
-                outlook.cellar().settings().units(),
+                ShelfWords.of(outlook, Texts.messages()),
                 capped.minusSeconds(margin),
                 end.plusSeconds(1),
                 outlook.at());

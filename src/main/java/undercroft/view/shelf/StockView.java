@@ -7,11 +7,12 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.Wording;
 import undercroft.picture.StockPicture;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.ShelfWords;
+import undercroft.wording.Texts;
 
 /** Bottles left over time, how fast they go, and where they stand. */
 final class StockView {
@@ -25,7 +26,8 @@ final class StockView {
 
     Node of(BatchPage.Stock stock) {
         CellarOutlook outlook = context.forecasts().outlookProperty().get();
-        PlotsView plots = new PlotsView(second -> Wording.of(outlook).dayAndTime(Instant.ofEpochSecond(second)));
+        PlotsView plots = new PlotsView(
+                second -> ShelfWords.of(outlook, Texts.messages()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setId("stock-plot");
         plots.setMinHeight(HEIGHT);
         plots.setPrefHeight(HEIGHT);

@@ -16,6 +16,7 @@ import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.Popovers;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.AlertWords;
 import undercroft.wording.Texts;
 
 /** The short list of what to do, in one strip; what does not fit opens from a button. */
@@ -119,7 +120,8 @@ public final class ToDoView extends HBox {
         button.setPrefWidth(LEAST_WIDTH_A_LINE - 20);
         button.setMinWidth(120);
         button.setAlignment(Pos.CENTER_LEFT);
-        button.setAccessibleText(Texts.of("tonight.line.sentence", line.alert().label(), line.what(), why.getText()));
+        button.setAccessibleText(new AlertWords(Texts.messages())
+                .before(line.alert(), Texts.of("tonight.line.sentence", line.what(), why.getText())));
         button.setTooltip(new Tooltip(button.getAccessibleText()));
         button.setOnAction(event -> actions.open(line));
         return button;

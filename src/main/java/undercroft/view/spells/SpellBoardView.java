@@ -16,6 +16,7 @@ import undercroft.picture.SpellBoard;
 import undercroft.plot.mark.Palette;
 import undercroft.view.kit.CanvasPen;
 import undercroft.view.kit.FontMeasure;
+import undercroft.wording.AlertWords;
 import undercroft.wording.Texts;
 
 /** The board of spells, drawn; arrows and clicks choose a spell, Enter and a double click open its batch. */
@@ -56,16 +57,17 @@ final class SpellBoardView extends Region {
 
     private void tell() {
         SpellBoard.Mark mark = model.chosenProperty().get();
-        setAccessibleText(
-                mark == null
-                        ? Texts.of("spells.board.sentence")
-                        : Texts.of(
-                                "spells.board.chosen",
-                                mark.impact().batchName(),
-                                model.pageProperty().get() == null
-                                        ? mark.spell().place().name()
-                                        : model.pageProperty().get().title(),
-                                mark.impact().alert().label()));
+        if (mark == null) {
+            setAccessibleText(Texts.of("spells.board.sentence"));
+            return;
+        }
+        String place = model.pageProperty().get() == null
+                ? mark.spell().place().name()
+                : model.pageProperty().get().title();
+        setAccessibleText(new AlertWords(Texts.messages())
+                .before(
+                        mark.impact().alert(),
+                        Texts.of("spells.board.chosen", mark.impact().batchName(), place)));
     }
 
     private void press(MouseEvent event) {

@@ -18,12 +18,10 @@ final class BatchFiguresTest {
                 for (BatchPage.Figure figure :
                         BatchPageWriter.page(outlook, batch, lot.id()).figures()) {
                     assertEquals(lot.id(), figure.why().lotId(), batch.id() + " " + figure.id());
-                    if (!figure.id().equals("best-before")) {
-                        assertTrue(
-                                figure.why().number().contains(figure.value()),
-                                batch.id() + ": " + figure.value() + " beside "
-                                        + figure.why().number());
-                    }
+                    assertEquals(figure.value(), figure.why().value(), batch.id() + " " + figure.id());
+                    assertTrue(
+                            figure.why().title().contains(figure.value()),
+                            figure.why().title());
                 }
             }
         }

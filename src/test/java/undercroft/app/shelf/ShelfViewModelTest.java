@@ -124,7 +124,7 @@ class ShelfViewModelTest {
     @Test
     void aCrateSaysEverythingToThoseWhoHearIt() {
         assertEquals(
-                "Quarry Porter in Stair cupboard: ready · 2.1 vol, 18 left, all well",
+                "Quarry Porter in Stair cupboard: ready · 2.1 vol, 18 left",
                 crate("quarry@cupboard").sentence());
     }
 }

@@ -8,6 +8,7 @@ import static undercroft.calc.conditioning.Beers.constant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.ToDoubleBiFunction;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
@@ -57,6 +58,7 @@ class CalibrationTest {
     void aThousandReplicatesAreCalibrated() {
         Ranks ranks = replicate(1000, Gauge.WITH_AIR);
         System.out.printf(
+                Locale.ROOT,
                 "coverage t95 %.3f, rate %.3f; uniformity t95 %.3f, rate %.3f%n",
                 Ranks.coverage(ranks.t95()),
                 Ranks.coverage(ranks.rate()),
@@ -72,7 +74,7 @@ class CalibrationTest {
     @Tag("calibration")
     void withoutTheAirTermAThousandReplicatesAreNotCalibrated() {
         Ranks ranks = replicate(1000, Gauge.WITHOUT_AIR);
-        System.out.printf("without air: coverage t95 %.3f%n", Ranks.coverage(ranks.t95()));
+        System.out.printf(Locale.ROOT, "without air: coverage t95 %.3f%n", Ranks.coverage(ranks.t95()));
         assertTrue(Ranks.coverage(ranks.t95()) < 0.85);
         assertTrue(Ranks.uniformity(ranks.t95()) < 1e-6);
     }

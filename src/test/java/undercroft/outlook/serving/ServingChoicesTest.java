@@ -33,7 +33,7 @@ final class ServingChoicesTest {
     }
 
     @Test
-    void theTiredOneIsPouredBeforeTheFreshOneAndTheUnreadyComesLast() {
+    void whatIsPastBestBeforeIsServedBeforeTheFreshOneAndTheUnreadyComesLast() {
         assertEquals(
                 List.of("old", "fresh", "few", "young"),
                 choices(CELLAR, 8).stream().map(ServingChoice::batchId).toList());
@@ -42,9 +42,9 @@ final class ServingChoicesTest {
     @Test
     void eachIsToldWhy() {
         List<ServingChoice> all = choices(CELLAR, 8);
-        assertTrue(choice(all, "old").reasons().contains("tired: past its keeping time"));
-        assertTrue(choice(all, "few").reasons().contains("only 3 bottles"));
-        assertTrue(choice(all, "young").reasons().contains("not ready by then"));
+        assertTrue(choice(all, "old").reasons().contains(ServingChoice.Reason.PAST_BEST_BEFORE));
+        assertEquals(3, choice(all, "few").free());
+        assertFalse(choice(all, "young").mayBeReady());
         assertFalse(choice(all, "few").enough());
     }
 

@@ -32,7 +32,8 @@ class SpellReviewsTest {
         assertEquals(1, spells.size());
         SpellImpact impact = spells.get(0).impacts().get(0);
         assertTrue(spells.get(0).certain());
-        assertTrue(impact.memoryAfterBar().high() > impact.memoryBeforeBar().high());
+        assertTrue(impact.exposure().memoryAfterBar().high()
+                > impact.exposure().memoryBeforeBar().high());
         // Open-headspace charts of the trade: 2.4 vol stand at 1.9 bar at 20 °C and near 2.9 at 34 °C (from memory).
         Map<String, TimeSeries> calm = Map.of("room", air(80, time -> 20));
         double usual = Outlooks.of(cellar(120, "room"), calm, day(80))
@@ -41,7 +42,7 @@ class SpellReviewsTest {
                 .pressure()
                 .peakPast()
                 .median();
-        assertTrue(impact.peakBarGauge().median() > 1.25 * usual, impact.peakBarGauge() + " after " + usual);
+        assertTrue(impact.peakGaugeBar().median() > 1.25 * usual, impact.peakGaugeBar() + " after " + usual);
         assertTrue(impact.shelfDaysCost() > 5, "keeping days " + impact.shelfDaysCost());
     }
 
@@ -61,8 +62,8 @@ class SpellReviewsTest {
                 .orElseThrow()
                 .impacts()
                 .get(0);
-        assertTrue(impact.hoursOverWorking() > 8, "hours " + impact.hoursOverWorking());
-        assertTrue(impact.hoursOverWorking() < 72, "hours " + impact.hoursOverWorking());
+        assertTrue(impact.hoursOverWorkingPressure() > 8, "hours " + impact.hoursOverWorkingPressure());
+        assertTrue(impact.hoursOverWorkingPressure() < 72, "hours " + impact.hoursOverWorkingPressure());
     }
 
     @Test
@@ -70,9 +71,8 @@ class SpellReviewsTest {
         SpellImpact impact =
                 spells(cellar(240, "room"), HOT_WEEK, 56).get(0).impacts().get(0);
         assertEquals(Alert.ACT, impact.alert());
-        assertEquals(SpellReview.Advice.COOL_BEFORE_TOUCHING, impact.advice());
-        assertTrue(impact.hoursOverWorking() > 24);
-        assertTrue(impact.verdict().contains("cool the whole box"), impact.verdict());
+        assertEquals(SpellImpact.Advice.COOL_BEFORE_TOUCHING, impact.advice());
+        assertTrue(impact.hoursOverWorkingPressure() > 24);
     }
 
     @Test
@@ -85,7 +85,6 @@ class SpellReviewsTest {
         });
         SpellReview spell = spells(cellar(120, "room"), air, 80).get(0);
         assertFalse(spell.certain());
-        assertTrue(spell.impacts().get(0).verdict().contains("Readings are missing"));
         assertTrue(spell.impacts().get(0).alert().compareTo(Alert.WATCH) >= 0);
     }
 

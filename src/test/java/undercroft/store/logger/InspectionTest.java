@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -51,7 +52,7 @@ class InspectionTest {
 
     @Test
     void evidenceFarDownTheFileIsFound() {
-        DateTimeFormatter monthFirst = DateTimeFormatter.ofPattern("MM/dd/yyyy");
+        DateTimeFormatter monthFirst = DateTimeFormatter.ofPattern("MM/dd/yyyy", Locale.ROOT);
         String sameDay = "01/02/2024 10:00,12\n".repeat(20_000);
         String later = IntStream.range(1, 25)
                 .mapToObj(day -> monthFirst.format(LocalDate.of(2024, 1, 2).plusDays(day)) + " 10:00,12\n")
@@ -65,7 +66,7 @@ class InspectionTest {
     void contradictingDatesAreAskedAndOneStrayDateAmongManyIsNot() {
         assertFalse(Logs.inspect("13/01/2024 10:00,12\n01/14/2024 10:10,12.1\n").formatProven());
         String many = IntStream.range(0, 60)
-                .mapToObj(minute -> String.format("13/01/2024 10:%02d,12%n", minute))
+                .mapToObj(minute -> String.format(Locale.ROOT, "13/01/2024 10:%02d,12%n", minute))
                 .collect(Collectors.joining());
         Inspection found = Logs.inspect(many + "01/14/2024 10:10,12.1\n");
         assertTrue(found.formatProven());

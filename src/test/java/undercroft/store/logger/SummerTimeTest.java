@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +17,7 @@ import undercroft.series.TimeSeries;
 
 /** Nights on which the clocks change; the dates and hours are those of the IANA time zone database. */
 class SummerTimeTest {
-    private static final DateTimeFormatter WALL = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+    private static final DateTimeFormatter WALL = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     /** Lines a logger with a well-set wall clock writes from one instant to another. */
     private static List<String> wallClockLines(Instant from, Instant until, int minutes, ZoneId zone) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
@@ -240,7 +241,7 @@ class EditorDialogsUiTest {
     void aLoggersFileIsShownAndThenImported() throws Exception {
         StringBuilder text = new StringBuilder("Time,Celsius\n");
         for (int i = 0; i < 24; i++) {
-            text.append(String.format("2026-06-14 %02d:00,17.%d%n", i, i % 10));
+            text.append(String.format(Locale.ROOT, "2026-06-14 %02d:00,17.%d%n", i, i % 10));
         }
         Path file = Files.writeString(folder.resolve("attic.csv"), text);
         FormDialogs dialogs = new FormDialogs(workspace, () -> main, dark);

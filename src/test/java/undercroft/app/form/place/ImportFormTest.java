@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,7 +46,7 @@ class ImportFormTest {
     private static String hours(String dayPattern) {
         StringBuilder text = new StringBuilder("Time,Celsius,Humidity %\n");
         for (int i = 0; i < 20; i++) {
-            text.append(String.format(dayPattern + " %02d:00,17.%d,5%d%n", i, i % 10, i % 10));
+            text.append(String.format(Locale.ROOT, dayPattern + " %02d:00,17.%d,5%d%n", i, i % 10, i % 10));
         }
         return text.toString();
     }

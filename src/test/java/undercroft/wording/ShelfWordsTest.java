@@ -1,17 +1,22 @@
-package undercroft.outlook;
+package undercroft.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
-import undercroft.quantity.Interval;
-import undercroft.quantity.UnitSystem;
+import undercroft.cellar.Cellar;
+import undercroft.outlook.Outlooks;
 
 /** Days of the week: 25 November 2026 is a Wednesday (ISO calendar). */
-class WordingTest {
-    private final Wording words =
-            new Wording(ZoneId.of("Europe/London"), UnitSystem.METRIC, Instant.parse("2026-11-25T18:00:00Z"));
+class ShelfWordsTest {
+    private final ShelfWords words = ShelfWords.of(
+            Outlooks.of(
+                    Cellar.empty("London", ZoneId.of("Europe/London")),
+                    Map.of(),
+                    Instant.parse("2026-11-25T18:00:00Z")),
+            Messages.english());
 
     @Test
     void aDayOfThisYearGoesWithoutItsYear() {
@@ -31,12 +36,6 @@ class WordingTest {
         assertEquals("tomorrow 08:00", words.when(Instant.parse("2026-11-26T08:00:00Z")));
         assertEquals("Saturday 18:00", words.when(Instant.parse("2026-11-28T18:00:00Z")));
         assertEquals("2 December", words.when(Instant.parse("2026-12-02T18:00:00Z")));
-    }
-
-    @Test
-    void aRangeThatReadsTheSameAtBothEndsIsOneNumber() {
-        assertEquals("2.1 to 2.5", Wording.range(Interval.of(2.1, 2.3, 2.5), 1));
-        assertEquals("2.3", Wording.range(Interval.of(2.29, 2.3, 2.31), 1));
     }
 
     @Test

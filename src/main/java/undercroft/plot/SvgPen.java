@@ -1,8 +1,19 @@
-package undercroft.plot.mark;
+package undercroft.plot;
 
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.markup.Markup;
+import undercroft.plot.mark.Anchor;
+import undercroft.plot.mark.Dash;
+import undercroft.plot.mark.Frame;
+import undercroft.plot.mark.Mark;
+import undercroft.plot.mark.MarkerShape;
+import undercroft.plot.mark.Palette;
+import undercroft.plot.mark.Pen;
+import undercroft.plot.mark.Picture;
+import undercroft.plot.mark.Points;
+import undercroft.plot.mark.Role;
+import undercroft.plot.mark.Stroke;
 
 /**
  * Writes a picture as one {@code <svg>} element to be put into a page. It holds no colours but classes that
