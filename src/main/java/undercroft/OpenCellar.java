@@ -95,7 +95,7 @@ final class OpenCellar implements CellarChooser {
                     .orElseGet(clock::instant);
             show(copy, Clock.offset(clock, Duration.between(clock.instant(), last)));
         } catch (IOException fault) {
-            throw new InvalidInput("demo", "could not be copied to a temporary folder (" + fault.getMessage() + ")");
+            throw new InvalidInput("demo", "rescue.fault.demo", String.valueOf(fault.getMessage()));
         }
     }
 
@@ -238,7 +238,7 @@ final class OpenCellar implements CellarChooser {
         try {
             saving.submit(() -> {}).get(30, TimeUnit.SECONDS);
         } catch (Exception late) {
-            faults.show(new InvalidInput("", "the last change may not be saved (" + late.getMessage() + ")"));
+            faults.show(new InvalidInput("", "rescue.fault.late", String.valueOf(late.getMessage())));
         }
     }
 }

@@ -48,6 +48,7 @@ import undercroft.store.logger.Choices;
 import undercroft.store.logger.ImportedLog;
 import undercroft.store.logger.LoggerFile;
 import undercroft.store.logger.Progress;
+import undercroft.wording.English;
 
 /**
  * A real temperature record through import, forecast and report: daily extremes of New York, May to September 2013 (NOAA;
@@ -90,7 +91,7 @@ final class RealRecordTest {
         assertTrue(ale.mainLot().ready().median().orElseThrow().isBefore(Instant.parse("2013-06-25T00:00:00Z")));
 
         Path out = folder.resolve("report");
-        ShelfReport.write(out, outlook);
+        ShelfReport.write(out, English.of(outlook));
         assertTrue(Files.readString(out.resolve("report.json")).contains("\"porch-ale\""));
         assertTrue(Files.readString(out.resolve("index.html")).contains("Porch ale"));
     }

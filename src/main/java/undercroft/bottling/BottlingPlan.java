@@ -53,7 +53,7 @@ public record BottlingPlan(
         }
         for (int i = 0; i < filling.gravities().size(); i++) {
             if (filling.gravities().get(i).day().isAfter(today)) {
-                throw new InvalidInput("gravities[" + i + "].day", "lies in the future; correct the date");
+                throw new InvalidInput("gravities[" + i + "].day", "bottling.fault.future");
             }
         }
     }

@@ -33,8 +33,7 @@ public record BottleType(
         Check.within("fillMillilitres", fillMillilitres, 50, 10_000, "mL");
         Check.within("brimfulMillilitres", brimfulMillilitres, 50, 11_000, "mL");
         if (brimfulMillilitres <= fillMillilitres) {
-            throw new InvalidInput(
-                    "brimfulMillilitres", "is not above the fill; a full bottle bursts, leave some headspace");
+            throw new InvalidInput("brimfulMillilitres", "cellar.fault.no-headspace");
         }
         Check.within("wallMillimetres", wallMillimetres, 0.1, 10, "mm");
         Check.within("emptyGrams", emptyGrams, 5, 5_000, "g");

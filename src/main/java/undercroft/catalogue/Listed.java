@@ -19,7 +19,7 @@ public interface Listed {
             }
         }
         String known = entries.stream().map(Listed::id).collect(Collectors.joining(", "));
-        throw new InvalidInput(where, "\"" + id + "\" is not known; use one of " + known);
+        throw new InvalidInput(where, "fault.unknown", String.valueOf(id), known);
     }
 
     /** The entry of a fixed list with the id. */

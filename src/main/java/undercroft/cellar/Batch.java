@@ -45,11 +45,11 @@ public record Batch(
         for (int i = 0; i < lots.size(); i++) {
             if (!lotIds.add(lots.get(i).id())) {
                 throw new InvalidInput(
-                        "lots[" + i + "].id", "\"" + lots.get(i).id() + "\" is used twice; ids are unique in a batch");
+                        "lots[" + i + "].id", "cellar.fault.twice", lots.get(i).id());
             }
         }
         if (cappedAt.isPresent() && plan.isPresent()) {
-            throw new InvalidInput("plan", "is still there though the batch is capped; take it out");
+            throw new InvalidInput("plan", "cellar.fault.plan-left");
         }
         if (cappedAt.isPresent()) {
             checkAfterCapping(cappedAt.get(), lots, readings);
@@ -57,7 +57,7 @@ public record Batch(
         for (int i = 0; i < readings.size(); i++) {
             String lotId = lotOf(readings.get(i));
             if (lotId != null && !lotIds.contains(lotId)) {
-                throw new InvalidInput("readings[" + i + "].lot", "\"" + lotId + "\" is not a lot of this batch");
+                throw new InvalidInput("readings[" + i + "].lot", "cellar.fault.no-lot", lotId);
             }
         }
     }
@@ -132,18 +132,16 @@ public record Batch(
 
     private static void checkAfterCapping(Instant capped, List<Lot> lots, List<Reading> readings) {
         if (lots.isEmpty()) {
-            throw new InvalidInput("lots", "is empty; a capped batch has bottles");
+            throw new InvalidInput("lots", "cellar.fault.no-bottles");
         }
         for (int i = 0; i < lots.size(); i++) {
             if (lots.get(i).stays().get(0).from().isBefore(capped)) {
-                throw new InvalidInput(
-                        "lots[" + i + "].stays[0].from",
-                        "is before the batch was capped; bottles cannot be moved before they are filled");
+                throw new InvalidInput("lots[" + i + "].stays[0].from", "cellar.fault.moved-early");
             }
         }
         for (int i = 0; i < readings.size(); i++) {
             if (readings.get(i).at().isBefore(capped)) {
-                throw new InvalidInput("readings[" + i + "].at", "is before the batch was capped; correct the date");
+                throw new InvalidInput("readings[" + i + "].at", "cellar.fault.before-capped");
             }
         }
     }
@@ -276,7 +274,7 @@ public record Batch(
     public Batch withMove(String lotId, int bottles, String placeId, Instant at, Cover cover) {
         Lot lot = lot(lotId);
         if (at.isBefore(lot.stays().get(lot.stays().size() - 1).from())) {
-            throw new InvalidInput("at", "is before the lot's last move; give a later time");
+            throw new InvalidInput("at", "cellar.fault.before-move");
         }
         if (bottles == lot.left()
                 && lot.draws().stream().noneMatch(draw -> draw.at().isAfter(at))) {

@@ -14,6 +14,7 @@ import undercroft.catalogue.Sugar;
 import undercroft.catalogue.Sugars;
 import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Volume;
 
 /**
  * A cellar: everything the user has told. Every reference inside it resolves; every id is unique in its list.
@@ -86,7 +87,7 @@ public record Cellar(
         Set<String> seen = new HashSet<>();
         for (int i = 0; i < ids.size(); i++) {
             if (!seen.add(ids.get(i))) {
-                throw new InvalidInput(list + "[" + i + "].id", "\"" + ids.get(i) + "\" is used twice; ids are unique");
+                throw new InvalidInput(list + "[" + i + "].id", "cellar.fault.twice", ids.get(i));
             }
         }
     }
@@ -109,7 +110,8 @@ public record Cellar(
             if (lot.fillMillilitres() >= type.brimfulMillilitres()) {
                 throw new InvalidInput(
                         at + ".fillMillilitres",
-                        "is not below the " + type.brimfulMillilitres() + " mL the bottle holds; leave headspace");
+                        "cellar.fault.over-brim",
+                        Volume.ofMillilitres(type.brimfulMillilitres()));
             }
             for (int j = 0; j < lot.stays().size(); j++) {
                 Listed.find(places, lot.stays().get(j).placeId(), at + ".stays[" + j + "].place");

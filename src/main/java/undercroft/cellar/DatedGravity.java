@@ -13,7 +13,7 @@ public record DatedGravity(LocalDate day, double specificGravity, boolean includ
     public DatedGravity {
         Check.within("specificGravity", specificGravity, 0.980, 1.200, "");
         if (day.getYear() < 1900 || day.getYear() >= 2200) {
-            throw new InvalidInput("day", "is not between the years 1900 and 2200; correct the date");
+            throw new InvalidInput("day", "cellar.fault.year");
         }
     }
 

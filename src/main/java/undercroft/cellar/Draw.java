@@ -16,7 +16,7 @@ public record Draw(Instant at, int count, Fate fate, String note, Optional<Burst
         Check.within("count", count, 1, 10_000);
         note = note == null ? "" : note.strip();
         if (cause.isPresent() && fate != Fate.BURST) {
-            throw new InvalidInput("cause", "is given for bottles that did not burst; take it out");
+            throw new InvalidInput("cause", "cellar.fault.cause");
         }
     }
 

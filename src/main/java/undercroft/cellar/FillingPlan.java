@@ -92,7 +92,7 @@ public record FillingPlan(
         Set<String> seen = new HashSet<>();
         for (int i = 0; i < steps.size(); i++) {
             if (!seen.add(steps.get(i).id())) {
-                throw new InvalidInput("steps[" + i + "].id", "is there twice; each step has one entry");
+                throw new InvalidInput("steps[" + i + "].id", "cellar.fault.step-twice");
             }
         }
     }

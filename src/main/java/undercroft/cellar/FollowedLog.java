@@ -32,7 +32,7 @@ public record FollowedLog(
 
     public FollowedLog {
         if (path.isBlank()) {
-            throw new InvalidInput("path", "is empty; give the logger's file, or take \"followed\" out");
+            throw new InvalidInput("path", "cellar.fault.no-file");
         }
         Check.within("firstLine", firstLine, 0, Integer.MAX_VALUE);
         Check.within("dateColumn", dateColumn, 0, MOST_COLUMNS);

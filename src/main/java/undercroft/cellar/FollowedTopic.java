@@ -22,24 +22,24 @@ public record FollowedTopic(
         name = text("name", name);
         pointer = text("pointer", pointer);
         if (name.isEmpty()) {
-            throw new InvalidInput("name", "is empty; give the topic, or take it out");
+            throw new InvalidInput("name", "cellar.fault.no-topic");
         }
         if (name.chars().anyMatch(sign -> sign == '#' || sign == '+' || sign < ' ')) {
-            throw new InvalidInput("name", "is a pattern or holds a control character; give one topic");
+            throw new InvalidInput("name", "cellar.fault.topic-pattern");
         }
         if (!pointer.isEmpty() && !pointer.startsWith("/")) {
-            throw new InvalidInput("pointer", "does not start with a slash; write it such as /temperature/value");
+            throw new InvalidInput("pointer", "cellar.fault.pointer");
         }
         Check.within("lowestCelsius", lowestCelsius, -60, 100, "°C");
         Check.within("highestCelsius", highestCelsius, -60, 100, "°C");
         if (lowestCelsius >= highestCelsius) {
-            throw new InvalidInput("lowestCelsius", "is not below highestCelsius; correct one of them");
+            throw new InvalidInput("lowestCelsius", "cellar.fault.lowest-above");
         }
     }
 
     private static String text(String where, String text) {
         if (text == null || text.length() > LONGEST) {
-            throw new InvalidInput(where, "is longer than 1000 characters; shorten it");
+            throw new InvalidInput(where, "fault.too-long", 1000);
         }
         return text.strip();
     }

@@ -21,7 +21,7 @@ public record LightSetting(LightPlace kind, double lux, double hoursPerDay, bool
         Check.within("lux", lux, 0, 150_000, "lx");
         Check.within("hoursPerDay", hoursPerDay, 0, 24, "h");
         if (lit.isPresent() && hoursPerDay > lit.get().length() + MINUTE_HOURS) {
-            throw new InvalidInput("hoursPerDay", "is more than the hours between litFrom and litUntil; lower it");
+            throw new InvalidInput("hoursPerDay", "cellar.fault.light-hours");
         }
     }
 

@@ -33,13 +33,11 @@ public record Lot(
         stays = List.copyOf(stays);
         draws = List.copyOf(draws);
         if (stays.isEmpty()) {
-            throw new InvalidInput("stays", "is empty; say in which place the bottles stand");
+            throw new InvalidInput("stays", "cellar.fault.no-stay");
         }
         for (int i = 1; i < stays.size(); i++) {
             if (!stays.get(i).from().isAfter(stays.get(i - 1).from())) {
-                throw new InvalidInput(
-                        "stays[" + i + "].from",
-                        "does not come after the stay before it; put the moves in order of time");
+                throw new InvalidInput("stays[" + i + "].from", "cellar.fault.stay-order");
             }
         }
         int drawn = 0;
@@ -48,11 +46,11 @@ public record Lot(
             if (drawn > count) {
                 throw new InvalidInput(
                         "draws[" + i + "].count",
-                        "takes more bottles than are left ("
-                                + (count - drawn + draws.get(i).count()) + "); lower it");
+                        "cellar.fault.draw-too-many",
+                        count - drawn + draws.get(i).count());
             }
             if (draws.get(i).at().isBefore(stays.get(0).from())) {
-                throw new InvalidInput("draws[" + i + "].at", "is before the bottles were capped; correct the date");
+                throw new InvalidInput("draws[" + i + "].at", "cellar.fault.before-capped");
             }
         }
     }
@@ -102,7 +100,7 @@ public record Lot(
     /** Part of the lot under a new id, with the same history and no draws of its own. */
     public Lot part(String newId, int bottles) {
         if (bottles > left()) {
-            throw new InvalidInput("count", "is more than the " + left() + " bottles that are left; lower it");
+            throw new InvalidInput("count", "cellar.fault.move-too-many", left());
         }
         return new Lot(newId, bottleTypeId, colour, bottles, fillMillilitres, scuffed, stays, List.of());
     }

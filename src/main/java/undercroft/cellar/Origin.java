@@ -28,7 +28,7 @@ public record Origin(String bottle, String instrument, String taster) {
     private static String label(String where, String text) {
         String label = text == null ? "" : text.strip();
         if (label.length() > LONGEST) {
-            throw new InvalidInput(where, "is longer than 120 characters; shorten it");
+            throw new InvalidInput(where, "fault.too-long", 120);
         }
         return label;
     }

@@ -12,6 +12,7 @@ import undercroft.outlook.Outlooks;
 import undercroft.report.Answer;
 import undercroft.report.ShelfCalendar;
 import undercroft.store.CellarStore;
+import undercroft.wording.ShelfWords;
 
 @Command(name = "calendar")
 final class CalendarCommand extends AnswerCommand {
@@ -38,7 +39,8 @@ final class CalendarCommand extends AnswerCommand {
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone());
         CellarOutlook outlook =
                 Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
-        List<Path> files = ShelfCalendar.of(outlook, now).write(out, perBatch);
+        List<Path> files = ShelfCalendar.of(ShelfWords.of(outlook, console().messages()), now)
+                .write(out, perBatch);
         Answer answer = reply().put("files", files.stream().map(Path::toString).toList())
                 .put("servings", outlook.servings().size());
         return files.size() == 1

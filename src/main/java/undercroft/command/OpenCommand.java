@@ -14,6 +14,7 @@ import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
 import undercroft.store.Rescue;
+import undercroft.wording.ShelfWords;
 
 @Command(name = "open")
 final class OpenCommand implements Callable<Integer> {
@@ -72,11 +73,12 @@ final class OpenCommand implements Callable<Integer> {
 
     private void report(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Path out) {
         CellarOutlook outlook = Outlooks.of(cellar, temperatures, at);
-        ShelfReport.write(out, outlook);
+        ShelfWords words = ShelfWords.of(outlook, console.messages());
+        ShelfReport.write(out, words);
         console.out().println(console.messages().of("command.open.no-display"));
         console.out().println(console.messages().of("command.open.page", out.resolve("index.html")));
         console.out().println();
-        console.out().print(ShelfTable.of(outlook, TERMINAL_COLUMNS));
+        console.out().print(ShelfTable.of(words, TERMINAL_COLUMNS));
         console.out().flush();
     }
 }

@@ -11,6 +11,7 @@ import undercroft.outlook.Outlooks;
 import undercroft.report.Answer;
 import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;
+import undercroft.wording.ShelfWords;
 
 @Command(name = "report")
 final class ReportCommand extends AnswerCommand {
@@ -33,7 +34,7 @@ final class ReportCommand extends AnswerCommand {
         Instant instant = at == null ? console().clock().instant() : Typed.instant("--at", at, cellar.zone());
         CellarOutlook outlook =
                 Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
-        ShelfReport.write(out, outlook);
+        ShelfReport.write(out, ShelfWords.of(outlook, console().messages()));
         return reply().put("page", out.resolve("index.html").toString())
                 .put("report", out.resolve("report.json").toString())
                 .put("batches", outlook.batches().size())

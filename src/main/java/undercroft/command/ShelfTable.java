@@ -7,12 +7,10 @@ import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.Column.Overflow;
-import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.report.ShelfPage;
 import undercroft.wording.AlertWords;
 import undercroft.wording.Headlines;
-import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 
 /** The shelf as a short table of plain text, for where there is no window. */
@@ -24,12 +22,16 @@ final class ShelfTable {
     private ShelfTable() {}
 
     /** Lines of at most {@code width} columns, 70 or more, what wants attention first; long texts go on below. */
-    static String of(CellarOutlook outlook, int width) {
-        ShelfWords words = ShelfWords.of(outlook, Messages.english());
+    static String of(ShelfWords words, int width) {
         Headlines headlines = new Headlines(words);
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("", "batch", "stage", "left", ""));
-        for (BatchOutlook batch : ShelfPage.inOrder(outlook)) {
+        rows.add(List.of(
+                "",
+                words.of("command.table.batch"),
+                words.of("command.table.stage"),
+                words.of("command.table.left"),
+                ""));
+        for (BatchOutlook batch : ShelfPage.inOrder(words.outlook())) {
             rows.add(List.of(
                     new AlertWords(words.format().messages()).word(batch.alert()),
                     onOneLine(batch.batch().name()),
@@ -38,7 +40,7 @@ final class ShelfTable {
                     onOneLine(headlines.of(batch))));
         }
         if (rows.size() == 1) {
-            return "Nothing has been bottled yet.\n";
+            return words.of("report.shelf.empty") + "\n";
         }
         Column[] columns = columns(rows, width);
         Help.TextTable table = Help.TextTable.forColumns(Help.defaultColorScheme(Ansi.OFF), columns);

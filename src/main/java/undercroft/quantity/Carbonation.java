@@ -31,7 +31,7 @@ public record Carbonation(double gramsPerLitre) implements Comparable<Carbonatio
 
     /** Reads {@code 2.4vol} or {@code 4.7g/L}. */
     public static Carbonation parse(String text) {
-        return new Carbonation(QuantityText.parse(text, "carbonation", "2.4vol or 4.7g/L", UNITS));
+        return new Carbonation(QuantityText.parse(text, "carbonation", UNITS));
     }
 
     public double volumes() {

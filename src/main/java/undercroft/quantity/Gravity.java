@@ -22,7 +22,7 @@ public record Gravity(double specific) implements Comparable<Gravity> {
 
     /** Reads {@code 1.012} or {@code 3P}. */
     public static Gravity parse(String text) {
-        return new Gravity(QuantityText.parse(text, "gravity", "1.012 or 3P", UNITS));
+        return new Gravity(QuantityText.parse(text, "gravity", UNITS));
     }
 
     /**

@@ -26,7 +26,7 @@ public record Mass(double grams) implements Comparable<Mass> {
 
     /** Reads {@code 120g}, {@code 4oz}, {@code 1.5kg} or {@code 1lb}. */
     public static Mass parse(String text) {
-        return new Mass(QuantityText.parse(text, "mass", "120g or 4oz", UNITS));
+        return new Mass(QuantityText.parse(text, "mass", UNITS));
     }
 
     public double ounces() {

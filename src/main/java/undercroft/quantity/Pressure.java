@@ -32,7 +32,7 @@ public record Pressure(double bar) implements Comparable<Pressure> {
 
     /** Reads {@code 2.4bar}, {@code 35psi} or {@code 240kPa}. */
     public static Pressure parse(String text) {
-        return new Pressure(QuantityText.parse(text, "pressure", "2.4bar or 35psi", UNITS));
+        return new Pressure(QuantityText.parse(text, "pressure", UNITS));
     }
 
     public double psi() {

@@ -14,15 +14,21 @@ public final class QuantityText {
 
     private QuantityText() {}
 
-    /** Reads {@code text} with one of the units, each a way to the unit held inside; keys are lower case. */
-    public static double parse(String text, String kind, String example, Map<String, DoubleUnaryOperator> units) {
+    /**
+     * Reads {@code text} with one of the units.
+     *
+     * @param kind names the sentence that says how to write one
+     * @param units each a way to the unit held inside; keys are lower case
+     */
+    public static double parse(String text, String kind, Map<String, DoubleUnaryOperator> units) {
+        Phrase like = Phrase.of("quantity.like." + kind);
         String shown = text == null ? "" : text.strip();
         if (shown.isEmpty()) {
-            throw new InvalidInput("", "nothing is given; write a " + kind + " like " + example);
+            throw new InvalidInput("", "quantity.fault.nothing", like);
         }
         Matcher matcher = SHAPE.matcher(shown.replace('\u2212', '-'));
         if (!matcher.matches()) {
-            throw new InvalidInput("", "\"" + shown + "\" is not a " + kind + "; write it like " + example);
+            throw new InvalidInput("", "quantity.fault.unread", shown, like);
         }
         String unit = matcher.group(2) == null
                 ? ""
@@ -30,9 +36,9 @@ public final class QuantityText {
         DoubleUnaryOperator into = units.get(unit);
         if (into == null) {
             String known = String.join(", ", new TreeSet<>(units.keySet()));
-            String fault =
-                    unit.isEmpty() ? "\"" + shown + "\" has no unit" : "unit \"" + unit + "\" is not one of " + known;
-            throw new InvalidInput("", fault + "; write a " + kind + " like " + example);
+            throw unit.isEmpty()
+                    ? new InvalidInput("", "quantity.fault.no-unit", shown, like)
+                    : new InvalidInput("", "quantity.fault.unit", unit, known, like);
         }
         return into.applyAsDouble(Double.parseDouble(matcher.group(1).replace(',', '.')));
     }

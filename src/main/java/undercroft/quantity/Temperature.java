@@ -29,7 +29,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
 
     /** Reads {@code 20C}, {@code 20,5 °C}, {@code 68F} or {@code 293K}. */
     public static Temperature parse(String text) {
-        return new Temperature(QuantityText.parse(text, "temperature", "20C or 68F", UNITS));
+        return new Temperature(QuantityText.parse(text, "temperature", UNITS));
     }
 
     public double fahrenheit() {

@@ -37,7 +37,7 @@ public record Volume(double litres) implements Comparable<Volume> {
 
     /** Reads {@code 19L}, {@code 330mL}, {@code 5gal} (US) or {@code 12floz} (US). */
     public static Volume parse(String text) {
-        return new Volume(QuantityText.parse(text, "volume", "19L or 5gal", UNITS));
+        return new Volume(QuantityText.parse(text, "volume", UNITS));
     }
 
     public double millilitres() {

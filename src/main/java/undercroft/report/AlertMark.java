@@ -2,12 +2,13 @@ package undercroft.report;
 
 import undercroft.markup.Markup;
 import undercroft.outlook.lot.Alert;
+import undercroft.wording.ShelfWords;
 
 /** The alert as a shape with its word: neither colour nor shape is needed to read it. Nothing where all is clear. */
 final class AlertMark {
     private AlertMark() {}
 
-    static Markup write(Markup page, Alert alert, PageWords words) {
+    static Markup write(Markup page, Alert alert, ShelfWords words) {
         if (alert == Alert.CLEAR) {
             return page;
         }
@@ -18,7 +19,7 @@ final class AlertMark {
         } else {
             page.empty("path", "class", "full", "d", "M8 .8 15.2 8 8 15.2.8 8Z");
         }
-        return page.closeInline("svg").text(words.words().nameOf(alert)).closeInline("span");
+        return page.closeInline("svg").text(words.nameOf(alert)).closeInline("span");
     }
 
     static String cssName(Alert alert) {

@@ -7,6 +7,7 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.task.Task;
 import undercroft.wording.Headlines;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
 import undercroft.wording.Why;
 import undercroft.wording.Whys;
@@ -16,9 +17,9 @@ final class BatchSection {
     private final Markup page;
     private final CellarOutlook outlook;
     private final BatchOutlook batch;
-    private final PageWords words;
+    private final ShelfWords words;
 
-    BatchSection(Markup page, CellarOutlook outlook, BatchOutlook batch, PageWords words) {
+    BatchSection(Markup page, CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
         this.page = page;
         this.outlook = outlook;
         this.batch = batch;
@@ -30,10 +31,9 @@ final class BatchSection {
         page.open("article", "class", "batch", "id", id, "aria-labelledby", id + "-name");
         page.open("h3", "id", id + "-name").name(batch.batch().name()).close("h3");
         AlertMark.write(page.open("p", "class", "row"), batch.alert(), words);
-        page.element("span", words.words().nameOf(batch.stage()), "class", "stage")
-                .close("p");
-        page.element("p", new Headlines(words.words()).of(batch), "class", "headline");
-        Cautions.write(page, batch);
+        page.element("span", words.nameOf(batch.stage()), "class", "stage").close("p");
+        page.element("p", new Headlines(words).of(batch), "class", "headline");
+        Cautions.write(page, batch, words);
         tasks();
         if (batch.isCapped()) {
             KeyFigures.write(page, batch, words);
@@ -51,10 +51,11 @@ final class BatchSection {
             return;
         }
         page.open("ul", "class", "wants");
-        TaskWords said = new TaskWords(words.words());
+        TaskWords said = new TaskWords(words);
         for (Task task : tasks) {
             page.open("li").element("strong", said.what(task));
-            page.text(" (" + words.when(task.when()) + "): " + said.why(task)).close("li");
+            page.text(words.of("report.batch.task", words.when(task.when()), said.why(task)))
+                    .close("li");
         }
         page.close("ul");
     }
@@ -71,24 +72,24 @@ final class BatchSection {
 
     private void notes() {
         if (!batch.batch().notes().isBlank()) {
-            page.element("h4", "Notes");
+            page.element("h4", words.of("report.batch.notes"));
             page.element("p", batch.batch().notes().strip(), "class", "notes", "dir", "auto");
         }
     }
 
     private void whys() {
-        List<Why> whys = new Whys(words.words()).of(batch);
+        List<Why> whys = new Whys(words).of(batch);
         if (whys.isEmpty()) {
             return;
         }
-        page.open("div", "class", "whys").element("h4", "Where the numbers come from");
+        page.open("div", "class", "whys").element("h4", words.of("report.batch.whys"));
         whys.forEach(this::why);
         page.close("div");
     }
 
     private void why(Why why) {
         page.open("details").element("summary", why.title());
-        page.element("p", capitalised(why.how()) + ".");
+        page.element("p", words.format().messages().sentence(why.how()));
         page.open("dl", "class", "inputs");
         for (Why.Input input : why.inputs()) {
             page.open("div")
@@ -101,16 +102,13 @@ final class BatchSection {
         if (!assumptions.isEmpty()) {
             page.open("ul");
             for (Why.Assumption assumption : assumptions) {
-                page.open("li").text(capitalised(assumption.text()) + " ");
-                page.element("em", "(" + words.words().nameOf(assumption.grade()) + ")")
+                page.open("li").text(words.format().messages().capital(assumption.text()) + " ");
+                page.element("em", words.of("report.batch.grade", assumption.grade()))
                         .close("li");
             }
             page.close("ul");
         }
-        page.element("p", "After " + why.source() + ".", "class", "faint").close("details");
-    }
-
-    private static String capitalised(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        page.element("p", words.of("report.batch.source", why.source()), "class", "faint")
+                .close("details");
     }
 }

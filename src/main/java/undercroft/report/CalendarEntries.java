@@ -24,6 +24,7 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.ReadyOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.wording.ServingWords;
+import undercroft.wording.ShelfWords;
 
 /** What a batch puts into a calendar. */
 final class CalendarEntries {
@@ -34,13 +35,13 @@ final class CalendarEntries {
     private final CellarOutlook outlook;
     private final BatchOutlook batch;
     private final Instant stamp;
-    private final PageWords words;
+    private final ShelfWords words;
 
-    CalendarEntries(CellarOutlook outlook, BatchOutlook batch, Instant stamp) {
-        this.outlook = outlook;
+    CalendarEntries(ShelfWords words, BatchOutlook batch, Instant stamp) {
+        this.outlook = words.outlook();
         this.batch = batch;
         this.stamp = stamp;
-        this.words = PageWords.of(outlook);
+        this.words = words;
     }
 
     List<VEvent> all() {
@@ -60,12 +61,12 @@ final class CalendarEntries {
 
     private Optional<VEvent> chill(ServingPlan plan) {
         return plan.chillFrom().filter(from -> !from.isBefore(outlook.at())).map(from -> {
-            String what = "Into the cold: " + plan.serving().bottles() + " " + name();
+            String what = words.of("calendar.chill", plan.serving().bottles(), name());
             VEvent event = new VEvent(from, from.plus(PUTTING_IN), what);
             finish(
                     event,
                     "chill/" + plan.serving().id(),
-                    words.words().format().messages().sentence(new ServingWords(words.words()).why(plan)));
+                    words.format().messages().sentence(new ServingWords(words).why(plan)));
             event.add(new Location(outlook.cellar().coldName(plan.serving())));
             event.add(alarm(PUTTING_IN.negated(), what));
             return event;
@@ -74,13 +75,16 @@ final class CalendarEntries {
 
     private VEvent serving(ServingPlan plan) {
         Instant at = plan.serving().at();
-        VEvent event = new VEvent(at, at.plus(EVENING), "Pour " + plan.serving().bottles() + " " + name());
+        VEvent event = new VEvent(
+                at,
+                at.plus(EVENING),
+                words.of("calendar.serving", plan.serving().bottles(), name()));
         String note = plan.serving().note().isEmpty() ? "" : plan.serving().note() + "\n";
-        finish(event, "pour/" + plan.serving().id(), note + new ServingWords(words.words()).pouring());
+        finish(event, "pour/" + plan.serving().id(), note + new ServingWords(words).pouring());
         Duration warming = Duration.between(plan.takeOut(), at);
         if (warming.compareTo(Duration.ofMinutes(3)) >= 0) {
             event.add(alarm(
-                    warming.negated(), "Out of the cold: " + plan.serving().bottles() + " " + name()));
+                    warming.negated(), words.of("calendar.out", plan.serving().bottles(), name())));
         }
         return event;
     }
@@ -94,21 +98,20 @@ final class CalendarEntries {
             return Optional.empty();
         }
         LocalDate day = ready.median().get().atZone(outlook.cellar().zone()).toLocalDate();
-        VEvent event = new VEvent(day, "First taste: " + name());
+        VEvent event = new VEvent(day, words.of("calendar.first-taste", name()));
         finish(
                 event,
                 "first-taste",
-                "Ready between " + words.dayOrNever(ready.early()) + " and " + words.dayOrNever(ready.late())
-                        + "; chill one bottle the day before.");
-        event.add(alarm(Period.ofDays(-1), "Chill one bottle of " + name()));
+                words.of("calendar.first-taste.text", dayOrNever(ready.early()), dayOrNever(ready.late())));
+        event.add(alarm(Period.ofDays(-1), words.of("calendar.first-taste.alarm", name())));
         return Optional.of(event);
     }
 
     private Optional<VEvent> bestBefore() {
         return batch.oldestLot().ageing().bestBefore().map(day -> {
-            VEvent event = new VEvent(day, "Best before: " + name());
-            finish(event, "best-before", "Where it stands now its keeping time is used up about then.");
-            event.add(alarm(BEFORE_BEST.negated(), "Drink " + name() + " soon"));
+            VEvent event = new VEvent(day, words.of("calendar.best-before", name()));
+            finish(event, "best-before", words.of("calendar.best-before.text"));
+            event.add(alarm(BEFORE_BEST.negated(), words.of("calendar.best-before.alarm", name())));
             return event;
         });
     }
@@ -133,6 +136,10 @@ final class CalendarEntries {
         alarm.add(ImmutableAction.DISPLAY);
         alarm.add(new Description(words));
         return alarm;
+    }
+
+    private String dayOrNever(Optional<Instant> day) {
+        return day.map(words::day).orElseGet(() -> words.of("figure.ready.never"));
     }
 
     private String name() {

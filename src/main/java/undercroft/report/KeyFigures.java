@@ -6,6 +6,7 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.FigureKind;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.wording.FigureWords;
+import undercroft.wording.ShelfWords;
 
 /** The five figures a person asks for first; each of the lot that stands for the batch, as in report.json. */
 final class KeyFigures {
@@ -18,8 +19,8 @@ final class KeyFigures {
 
     private KeyFigures() {}
 
-    static void write(Markup page, BatchOutlook batch, PageWords words) {
-        FigureWords said = new FigureWords(words.words());
+    static void write(Markup page, BatchOutlook batch, ShelfWords words) {
+        FigureWords said = new FigureWords(words);
         page.open("dl", "class", "figures");
         for (FigureKind figure : SHOWN) {
             LotOutlook lot = batch.lotFor(figure);

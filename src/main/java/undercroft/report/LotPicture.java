@@ -11,18 +11,18 @@ import undercroft.plot.PlotStack;
 import undercroft.plot.SvgPen;
 import undercroft.plot.mark.TextMeasure;
 import undercroft.wording.FigureWords;
+import undercroft.wording.ShelfWords;
 
 /** The four plots of a lot, drawn twice: wide, and narrow for a phone; the style sheet shows the one that fits. */
 public final class LotPicture {
 
     private LotPicture() {}
 
-    public static void write(Markup page, CellarOutlook outlook, BatchOutlook batch, LotOutlook lot, PageWords words) {
+    public static void write(Markup page, CellarOutlook outlook, BatchOutlook batch, LotOutlook lot, ShelfWords words) {
         Instant capped = batch.batch().cappedAt().orElseThrow();
-        PlotStack stack = BatchPicture.of(
-                batch, lot, words.words(), capped, PictureSpan.until(outlook, batch, lot), outlook.at());
-        String title = "Carbonation, pressure, temperature and light of "
-                + batch.batch().name();
+        PlotStack stack =
+                BatchPicture.of(batch, lot, words, capped, PictureSpan.until(outlook, batch, lot), outlook.at());
+        String title = words.of("report.picture.title", batch.batch().name());
         String described = description(lot, words);
         page.open("figure").open("div", "class", "wide");
         SvgPen.draw(page, Outlines.simplified(stack.layout(880, 560, TextMeasure.rough())), title, described);
@@ -31,19 +31,24 @@ public final class LotPicture {
         page.close("div");
         if (batch.lots().size() > 1) {
             page.open("figcaption")
-                    .text(lot.left() + " × " + lot.pressure().bottle().label() + ", ");
+                    .text(words.of(
+                                    "report.picture.lot",
+                                    lot.left(),
+                                    lot.pressure().bottle()) + ", ");
             page.name(lot.place().name()).close("figcaption");
         }
         page.close("figure");
     }
 
-    private static String description(LotOutlook lot, PageWords words) {
-        return "Now " + words.volumes(lot.carbonation().atPresent().median()) + " of "
-                + words.volumes(lot.carbonation().atEnd().median()) + " to come; "
-                + words.bar(lot.pressure().atPresent().median()) + " where "
-                + words.barLimit(lot.pressure().workingPressureBar()) + " is the limit, at most "
-                + words.bar(lot.pressure().peakPast().median()) + " so far; bottles at "
-                + words.celsius(lot.temperature().nowCelsius()) + "; light: "
-                + new FigureWords(words.words()).light(lot.light()) + ". The table below has the figures.";
+    private static String description(LotOutlook lot, ShelfWords words) {
+        return words.of(
+                "report.picture.description",
+                words.format().volumes(lot.carbonation().atPresent().median()),
+                words.format().volumes(lot.carbonation().atEnd().median()),
+                words.format().bar(lot.pressure().atPresent().median()),
+                words.format().barLimit(lot.pressure().workingPressureBar()),
+                words.format().bars(lot.pressure().peakPast()),
+                words.format().celsius(lot.temperature().nowCelsius()),
+                new FigureWords(words).light(lot.light()));
     }
 }

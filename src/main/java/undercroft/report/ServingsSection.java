@@ -5,31 +5,34 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.serving.Concern;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.wording.ServingWords;
+import undercroft.wording.ShelfWords;
 
 /** Bottles promised for a time, and when they go into the cold. */
 final class ServingsSection {
     private ServingsSection() {}
 
-    static void write(Markup page, CellarOutlook outlook, PageWords words) {
+    static void write(Markup page, CellarOutlook outlook, ShelfWords words) {
         if (outlook.servings().isEmpty()) {
             return;
         }
-        page.open("section", "aria-labelledby", "pours").element("h2", "Pours", "id", "pours");
+        page.open("section", "aria-labelledby", "servings")
+                .element("h2", words.of("report.servings.title"), "id", "servings");
         page.open("ul", "class", "plain");
-        ServingWords said = new ServingWords(words.words());
+        ServingWords said = new ServingWords(words);
         for (ServingPlan plan : outlook.servings()) {
             page.open("li")
                     .open("p", "class", "what")
-                    .text(words.full(plan.serving().at()) + ": ");
+                    .text(words.format().full(plan.serving().at()) + ": ");
             page.text(plan.serving().bottles() + " ")
                     .open("a", "href", "#batch-" + plan.serving().batchId());
             page.name(outlook.cellar().batch(plan.serving().batchId()).name())
                     .close("a")
                     .close("p");
             String chill = plan.chillFrom()
-                    .map(from -> from.isAfter(outlook.at()) ? "Into the cold " + words.when(from) + ". " : "")
+                    .filter(from -> from.isAfter(outlook.at()))
+                    .map(from -> words.of("report.servings.chill", words.when(from)) + " ")
                     .orElse("");
-            page.element("p", chill + words.words().format().messages().sentence(said.why(plan)), "class", "faint");
+            page.element("p", chill + words.format().messages().sentence(said.why(plan)), "class", "faint");
             for (Concern concern : plan.concerns()) {
                 page.element("p", said.concern(plan, concern), "class", AlertMark.cssName(concern.alert()));
             }
@@ -39,7 +42,7 @@ final class ServingsSection {
             page.close("li");
         }
         page.close("ul")
-                .element("p", "How to pour: " + said.pouring(), "class", "faint")
+                .element("p", words.of("report.servings.pouring", said.pouring()), "class", "faint")
                 .close("section");
     }
 }

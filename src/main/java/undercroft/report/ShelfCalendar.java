@@ -19,26 +19,29 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.ShelfWords;
 
 /**
- * Pours, first tastes and best-before dates as iCalendar (RFC 5545). Moments stand in UTC, so that every calendar shows
+ * Servings, first tastes and best-before dates as iCalendar (RFC 5545). Moments stand in UTC, so that every calendar shows
  * the wall clock of the place its reader is in, on both sides of a change of summer time; dates stand as dates. Each entry
  * keeps its UID from export to export, so that importing again updates it.
  */
 public final class ShelfCalendar {
     private static final String PROGRAM = "-//Undercroft//Shelf//EN";
 
+    private final ShelfWords words;
     private final CellarOutlook outlook;
     private final Instant stamp;
 
-    private ShelfCalendar(CellarOutlook outlook, Instant stamp) {
-        this.outlook = outlook;
+    private ShelfCalendar(ShelfWords words, Instant stamp) {
+        this.words = words;
+        this.outlook = words.outlook();
         this.stamp = stamp;
     }
 
     /** The calendar of a shelf, written at an instant. */
-    public static ShelfCalendar of(CellarOutlook outlook, Instant stamp) {
-        return new ShelfCalendar(outlook, stamp);
+    public static ShelfCalendar of(ShelfWords words, Instant stamp) {
+        return new ShelfCalendar(words, stamp);
     }
 
     /** Everything of all batches. */
@@ -54,7 +57,7 @@ public final class ShelfCalendar {
     }
 
     private List<VEvent> events(BatchOutlook batch) {
-        return new CalendarEntries(outlook, batch, stamp).all();
+        return new CalendarEntries(words, batch, stamp).all();
     }
 
     private static String text(List<VEvent> events) {
@@ -96,8 +99,7 @@ public final class ShelfCalendar {
                 }
             }
         } catch (IOException fault) {
-            InvalidInput told = new InvalidInput(
-                    out.toString(), "the calendar could not be written there; give another place you may write to");
+            InvalidInput told = new InvalidInput(out.toString(), "report.fault.calendar");
             told.initCause(fault);
             throw told;
         }

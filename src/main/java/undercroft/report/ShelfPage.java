@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import undercroft.markup.Markup;
@@ -14,6 +15,7 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Stage;
 import undercroft.plot.mark.Palette;
 import undercroft.wording.ProblemWords;
+import undercroft.wording.ShelfWords;
 
 /**
  * The shelf as one page that stands alone: no scripts, nothing loaded from elsewhere, pictures drawn in it. It follows the
@@ -22,11 +24,17 @@ import undercroft.wording.ProblemWords;
 public final class ShelfPage {
     private ShelfPage() {}
 
-    public static String of(CellarOutlook outlook) {
-        PageWords words = PageWords.of(outlook);
+    public static String of(ShelfWords words) {
+        CellarOutlook outlook = words.outlook();
         Markup page = Markup.html();
-        String title = outlook.cellar().name() + ", " + words.full(outlook.at());
-        page.open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml");
+        String title =
+                words.of("report.title", outlook.cellar().name(), words.format().full(outlook.at()));
+        page.open(
+                "html",
+                "lang",
+                words.format().messages().locale().getLanguage(),
+                "xmlns",
+                "http://www.w3.org/1999/xhtml");
         page.open("head").empty("meta", "charset", "utf-8");
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.empty("meta", "name", "color-scheme", "content", "light dark");
@@ -42,12 +50,13 @@ public final class ShelfPage {
         SpellsSection.write(page, outlook, words);
         problems(page, outlook, words);
         if (!batches.isEmpty()) {
-            page.open("section", "aria-labelledby", "batches").element("h2", "Batch by batch", "id", "batches");
+            page.open("section", "aria-labelledby", "batches")
+                    .element("h2", words.of("report.batches.title"), "id", "batches");
             batches.forEach(batch -> new BatchSection(page, outlook, batch, words).write());
             page.close("section");
         }
         page.close("main");
-        footer(page);
+        footer(page, words);
         return page.close("body").close("html").finished();
     }
 
@@ -63,33 +72,34 @@ public final class ShelfPage {
         return batch.stage() == Stage.FILLING || batch.stage() == Stage.EMPTY;
     }
 
-    private static void header(Markup page, CellarOutlook outlook, PageWords words) {
+    private static void header(Markup page, CellarOutlook outlook, ShelfWords words) {
         page.open("header", "class", "masthead");
         page.open("h1").name(outlook.cellar().name()).close("h1");
-        page.element("p", words.full(outlook.at()), "class", "instant");
+        page.element("p", words.format().full(outlook.at()), "class", "instant");
         page.element("p", summary(outlook, words), "class", "summary");
         page.close("header");
     }
 
-    private static String summary(CellarOutlook outlook, PageWords words) {
+    private static String summary(CellarOutlook outlook, ShelfWords words) {
         int bottles =
                 outlook.batches().stream().mapToInt(BatchOutlook::bottlesLeft).sum();
         long batches = outlook.batches().stream()
                 .filter(batch -> batch.bottlesLeft() > 0)
                 .count();
         if (batches == 0) {
-            return "No bottles on the shelf.";
+            return words.of("report.summary.none");
         }
-        String stock = words.words().format().bottles(bottles) + " of " + PageWords.count((double) batches, "beer")
-                + " on the shelf; ";
+        String stock = words.of("report.summary.stock", words.format().bottles(bottles), batches);
         long acts = count(outlook, Alert.ACT);
         long watches = count(outlook, Alert.WATCH);
-        if (acts + watches == 0) {
-            return stock + "all is well.";
+        List<String> parts = new ArrayList<>(List.of(stock));
+        if (acts > 0) {
+            parts.add(words.of("report.summary.act", acts));
         }
-        String act = acts == 0 ? "" : acts + (acts == 1 ? " wants" : " want") + " action now";
-        String watch = watches == 0 ? "" : watches + (watches == 1 ? " wants" : " want") + " watching";
-        return stock + act + (act.isEmpty() || watch.isEmpty() ? "" : ", ") + watch + ".";
+        if (watches > 0) {
+            parts.add(words.of("report.summary.watch", watches));
+        }
+        return words.format().messages().sentence(String.join("; ", parts));
     }
 
     private static long count(CellarOutlook outlook, Alert alert) {
@@ -98,13 +108,14 @@ public final class ShelfPage {
                 .count();
     }
 
-    private static void problems(Markup page, CellarOutlook outlook, PageWords words) {
+    private static void problems(Markup page, CellarOutlook outlook, ShelfWords words) {
         if (outlook.problems().isEmpty()) {
             return;
         }
-        page.open("section", "aria-labelledby", "problems").element("h2", "What is missing", "id", "problems");
+        page.open("section", "aria-labelledby", "problems")
+                .element("h2", words.of("report.problems.title"), "id", "problems");
         page.open("ul", "class", "plain");
-        ProblemWords said = new ProblemWords(words.words());
+        ProblemWords said = new ProblemWords(words);
         for (Problem problem : outlook.problems()) {
             page.open("li").open("strong").text(said.where(problem)).close("strong");
             page.text(" " + said.what(problem)).close("li");
@@ -112,17 +123,10 @@ public final class ShelfPage {
         page.close("ul").close("section");
     }
 
-    private static void footer(Markup page) {
+    private static void footer(Markup page, ShelfWords words) {
         page.open("footer");
-        page.element(
-                "p",
-                "Every figure is reckoned from what was written down about the batch and from the temperatures logged where"
-                        + " its bottles stood, over many equally likely beers; the middle one is shown with the range that"
-                        + " nine in ten fall into.");
-        page.element(
-                "p",
-                "These are estimates and no permission: what the maker of a bottle says, local codes and your own eyes go"
-                        + " first.");
+        page.element("p", words.of("report.footer"));
+        page.element("p", words.of("caution.estimate"));
         page.close("footer");
     }
 

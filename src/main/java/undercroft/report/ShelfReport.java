@@ -14,6 +14,8 @@ import java.util.List;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
+import undercroft.wording.ShelfWords;
 
 /**
  * Writes the report of a shelf into a folder: {@code report.json}, {@code index.html} and a CSV file for each capped batch
@@ -34,23 +36,23 @@ public final class ShelfReport {
      * @return the files written, in order
      * @throws InvalidInput when the folder is a file, may not be written to, or its disk fails
      */
-    public static List<Path> write(Path folder, CellarOutlook outlook) {
+    public static List<Path> write(Path folder, ShelfWords words) {
         ShelfReport report = new ShelfReport(folder);
         try {
-            report.writeAll(outlook);
+            report.writeAll(words);
         } catch (IOException failure) {
-            InvalidInput fault =
-                    new InvalidInput(folder.toString(), "the report could not be written: " + reason(failure));
+            InvalidInput fault = new InvalidInput(folder.toString(), "report.fault.not-written", reason(failure));
             fault.initCause(failure);
             throw fault;
         }
         return List.copyOf(report.written);
     }
 
-    private void writeAll(CellarOutlook outlook) throws IOException {
+    private void writeAll(ShelfWords words) throws IOException {
+        CellarOutlook outlook = words.outlook();
         Files.createDirectories(folder);
         write("report.json", ShelfJson.of(outlook));
-        write("index.html", ShelfPage.of(outlook));
+        write("index.html", ShelfPage.of(words));
         List<BatchOutlook> capped =
                 outlook.batches().stream().filter(BatchOutlook::isCapped).toList();
         if (!capped.isEmpty()) {
@@ -82,12 +84,12 @@ public final class ShelfReport {
         }
     }
 
-    private static String reason(IOException failure) {
+    private static Object reason(IOException failure) {
         if (failure instanceof FileAlreadyExistsException || failure instanceof NotDirectoryException) {
-            return "a file stands where a folder is needed; give another folder";
+            return Phrase.of("report.fault.no-folder");
         }
         if (failure instanceof AccessDeniedException) {
-            return "no permission; give a folder you may write to";
+            return Phrase.of("report.fault.no-permission");
         }
         if (failure instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();

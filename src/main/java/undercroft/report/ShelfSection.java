@@ -6,6 +6,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.wording.Headlines;
+import undercroft.wording.ShelfWords;
 
 /** The shelf at a glance: a crate for each batch, and how warm the places are. */
 final class ShelfSection {
@@ -13,10 +14,10 @@ final class ShelfSection {
 
     private ShelfSection() {}
 
-    static void write(Markup page, CellarOutlook outlook, List<BatchOutlook> batches, PageWords words) {
-        page.open("section", "aria-labelledby", "shelf").element("h2", "The shelf", "id", "shelf");
+    static void write(Markup page, CellarOutlook outlook, List<BatchOutlook> batches, ShelfWords words) {
+        page.open("section", "aria-labelledby", "shelf").element("h2", words.of("report.shelf.title"), "id", "shelf");
         if (batches.isEmpty()) {
-            page.element("p", "Nothing has been bottled yet.", "class", "quiet");
+            page.element("p", words.of("report.shelf.empty"), "class", "quiet");
         } else {
             page.open("ul", "class", "shelf");
             for (int i = 0; i < batches.size(); i++) {
@@ -30,7 +31,7 @@ final class ShelfSection {
         page.close("section");
     }
 
-    private static void crate(Markup page, BatchOutlook batch, String key, PageWords words) {
+    private static void crate(Markup page, BatchOutlook batch, String key, ShelfWords words) {
         page.open("li", "class", "crate");
         if (batch.bottlesLeft() > 0) {
             BottleRow.write(page, batch, key);
@@ -38,18 +39,24 @@ final class ShelfSection {
         page.open("div", "class", "face").open("h3").open("a", "href", "#batch-" + batch.id());
         page.name(batch.batch().name()).close("a").close("h3");
         AlertMark.write(page.open("p", "class", "row"), batch.alert(), words);
-        page.element("span", words.words().nameOf(batch.stage()), "class", "stage");
-        String left = batch.isCapped() ? batch.bottlesLeft() + " left" : "not capped";
+        page.element("span", words.nameOf(batch.stage()), "class", "stage");
+        String left = batch.isCapped()
+                ? words.of("report.shelf.left", batch.bottlesLeft())
+                : words.of("report.shelf.not-capped");
         page.element("strong", left).close("p");
-        page.element("p", new Headlines(words.words()).of(batch), "class", "headline")
+        page.element("p", new Headlines(words).of(batch), "class", "headline")
                 .close("div")
                 .close("li");
     }
 
-    private static void places(Markup page, List<PlaceOutlook> places, PageWords words) {
-        page.open("table", "class", "places").element("caption", "How warm it is");
+    private static void places(Markup page, List<PlaceOutlook> places, ShelfWords words) {
+        page.open("table", "class", "places").element("caption", words.of("report.places.title"));
         page.open("thead").open("tr");
-        for (String head : List.of("Place", "Now", "Last three days", "Known from")) {
+        for (String head : List.of(
+                words.of("report.places.place"),
+                words.of("report.places.now"),
+                words.of("report.places.trend"),
+                words.of("report.places.source"))) {
             page.element("th", head, "scope", "col");
         }
         page.close("tr").close("thead").open("tbody");
@@ -58,17 +65,18 @@ final class ShelfSection {
                     .open("th", "scope", "row")
                     .name(place.place().name())
                     .close("th");
-            page.element("td", words.celsius(place.nowCelsius()));
-            page.element("td", trend(place.trendKelvin()));
-            page.element("td", place.measured() ? "its log" : "a guess").close("tr");
+            page.element("td", words.format().celsius(place.nowCelsius()));
+            page.element("td", words.of(trend(place.trendKelvin())));
+            page.element("td", words.of(place.measured() ? "report.places.log" : "report.places.guess"))
+                    .close("tr");
         }
         page.close("tbody").close("table");
     }
 
     private static String trend(double kelvin) {
         if (Math.abs(kelvin) < NOTICED_KELVIN) {
-            return "steady";
+            return "report.places.steady";
         }
-        return kelvin > 0 ? "warmer" : "cooler";
+        return kelvin > 0 ? "report.places.warmer" : "report.places.cooler";
     }
 }

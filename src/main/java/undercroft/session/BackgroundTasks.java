@@ -26,8 +26,8 @@ public final class BackgroundTasks {
             } catch (InvalidInput fault) {
                 window.execute(() -> whenFaulty.accept(fault));
             } catch (Exception fault) {
-                String what = "could not be done (" + fault + "); nothing was changed";
-                window.execute(() -> whenFaulty.accept(new InvalidInput("", what)));
+                InvalidInput told = new InvalidInput("", "fault.not-done", fault);
+                window.execute(() -> whenFaulty.accept(told));
             }
         });
     }

@@ -17,7 +17,6 @@ import undercroft.series.TimeSeries;
 import undercroft.store.logger.Choices;
 import undercroft.store.logger.FollowedFile;
 import undercroft.store.logger.ImportMerge;
-import undercroft.wording.Texts;
 
 /**
  * Takes in what the loggers of a workspace's places add to their files. Made and closed on the window's thread; files are
@@ -76,13 +75,13 @@ public final class FollowedLogs implements AutoCloseable {
         try {
             Path path = Path.of(log.path());
             if (!Files.exists(path)) {
-                whenFaulty.accept(new InvalidInput("", Texts.of("follow.fault.gone", place.name(), log.path())));
+                whenFaulty.accept(new InvalidInput("", "follow.fault.gone", place.name(), log.path()));
             }
             FollowedFile file = FollowedFile.follow(
                     path, Choices.from(log), samples -> window.execute(() -> take(place.id(), log, samples)));
             followed.put(place.id(), new Followed(log, file));
         } catch (IOException | InvalidPathException cannot) {
-            whenFaulty.accept(new InvalidInput("", Texts.of("follow.fault.folder", place.name(), log.path())));
+            whenFaulty.accept(new InvalidInput("", "follow.fault.folder", place.name(), log.path()));
         } catch (InvalidInput unknown) {
             whenFaulty.accept(unknown);
         }

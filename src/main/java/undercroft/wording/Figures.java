@@ -41,12 +41,13 @@ record Figures(Locale locale) {
         return format.format(BigDecimal.valueOf(value).round(CONVERTED).setScale(decimals, RoundingMode.HALF_UP));
     }
 
-    /** As it was given, with six digits at most. */
+    /** As it was given: whole numbers in full, others with six digits at most. */
     String plain(double value) {
         if (!Double.isFinite(value)) {
             return number(value, 0);
         }
-        BigDecimal given = BigDecimal.valueOf(value).round(PLAIN);
+        BigDecimal exact = BigDecimal.valueOf(value);
+        BigDecimal given = value == Math.rint(value) ? exact : exact.round(PLAIN);
         return written(given, 0, 12);
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.report.Shelves;
+import undercroft.wording.English;
 import undercroft.wording.Headlines;
 import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
@@ -16,7 +17,8 @@ import undercroft.wording.ShelfWords;
 final class ShelfTableTest {
     @Test
     void whatWantsAttentionComesFirstAndWhatIsOffTheShelfLast() {
-        List<String> lines = ShelfTable.of(Shelves.DEMO, 400).lines().toList();
+        List<String> lines =
+                ShelfTable.of(English.of(Shelves.DEMO), 400).lines().toList();
         assertEquals(14, lines.size(), "a heading and thirteen batches");
         assertTrue(lines.get(1).matches("act now +Millrace Saison .*"), lines.get(1));
         assertTrue(lines.get(13).contains("Lantern Stout"), lines.get(13));
@@ -24,21 +26,21 @@ final class ShelfTableTest {
 
     @Test
     void aLongHeadlineGoesOnBelowWithoutLosingAWord() {
-        String narrow = ShelfTable.of(Shelves.DEMO, 100).replaceAll("\\s+", " ");
+        String narrow = ShelfTable.of(English.of(Shelves.DEMO), 100).replaceAll("\\s+", " ");
         assertTrue(narrow.contains("Nothing is lost: it goes on when it stands warmer."), narrow);
     }
 
     @ParameterizedTest
     @ValueSource(ints = {70, 80, 100, 200})
     void noLineIsWiderThanTheTerminal(int width) {
-        ShelfTable.of(Shelves.DEMO, width)
+        ShelfTable.of(English.of(Shelves.DEMO), width)
                 .lines()
                 .forEach(line -> assertTrue(line.length() <= width, width + ": " + line));
     }
 
     @Test
     void aWideTerminalShowsTheWholeHeadline() {
-        String table = ShelfTable.of(Shelves.DEMO, 400);
+        String table = ShelfTable.of(English.of(Shelves.DEMO), 400);
         Shelves.DEMO
                 .batches()
                 .forEach(batch -> assertTrue(
@@ -47,13 +49,13 @@ final class ShelfTableTest {
 
     @Test
     void namesCannotSteerTheTerminal() {
-        String table = ShelfTable.of(Shelves.HOSTILE, 120);
+        String table = ShelfTable.of(English.of(Shelves.HOSTILE), 120);
         assertFalse(table.chars().anyMatch(c -> c != '\n' && Character.isISOControl(c)));
         assertFalse(table.contains("\u202E"));
     }
 
     @Test
     void anEmptyShelfIsOneSentence() {
-        assertEquals("Nothing has been bottled yet.\n", ShelfTable.of(Shelves.EMPTY, 80));
+        assertEquals("Nothing has been bottled yet.\n", ShelfTable.of(English.of(Shelves.EMPTY), 80));
     }
 }

@@ -35,6 +35,7 @@ import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.ServingShelf;
 import undercroft.outlook.serving.ServingPlan;
+import undercroft.wording.English;
 
 /** Parsed back and validated by the library's own reading of RFC 5545. */
 final class ShelfCalendarTest {
@@ -82,7 +83,7 @@ final class ShelfCalendarTest {
 
     @Test
     void itValidatesAndSurvivesARoundTrip() throws IOException, ParserException {
-        String text = ShelfCalendar.of(outlook(), NOW).text();
+        String text = ShelfCalendar.of(English.of(outlook()), NOW).text();
         Calendar calendar = parsed(text);
         assertFalse(
                 calendar.validate(true).hasErrors(),
@@ -96,9 +97,9 @@ final class ShelfCalendarTest {
 
     @Test
     void aServingAcrossTheNightOfSummerTimeKeepsItsWallClock() throws IOException, ParserException {
-        Calendar calendar = parsed(ShelfCalendar.of(outlook(), NOW).text());
+        Calendar calendar = parsed(ShelfCalendar.of(English.of(outlook()), NOW).text());
         // Vienna is an hour ahead of UTC until 29 March 2026, 01:00 UTC, and two from then on.
-        assertEquals("20260329T160000Z", value(event(calendar, "Pour 6"), Property.DTSTART));
+        assertEquals("20260329T160000Z", value(event(calendar, "Serve 6"), Property.DTSTART));
         ServingPlan plan = outlook().servings().get(0);
         Instant chill = plan.chillFrom().orElseThrow();
         DtStart<OffsetDateTime> start = event(calendar, "Into the cold").getRequiredProperty(Property.DTSTART);
@@ -107,8 +108,8 @@ final class ShelfCalendarTest {
 
     @Test
     void theAlarmRingsWhenTheBottlesComeOut() throws IOException, ParserException {
-        Calendar calendar = parsed(ShelfCalendar.of(outlook(), NOW).text());
-        VAlarm alarm = event(calendar, "Pour 6").getAlarms().get(0);
+        Calendar calendar = parsed(ShelfCalendar.of(English.of(outlook()), NOW).text());
+        VAlarm alarm = event(calendar, "Serve 6").getAlarms().get(0);
         Trigger trigger = alarm.getRequiredProperty(Property.TRIGGER);
         Duration before = Duration.from(trigger.getDuration());
         assertEquals(Duration.between(SUNDAY, outlook().servings().get(0).takeOut()), before);
@@ -117,7 +118,7 @@ final class ShelfCalendarTest {
 
     @Test
     void firstTasteAndBestBeforeAreDates() throws IOException, ParserException {
-        Calendar calendar = parsed(ShelfCalendar.of(outlook(), NOW).text());
+        Calendar calendar = parsed(ShelfCalendar.of(English.of(outlook()), NOW).text());
         DtStart<LocalDate> taste = event(calendar, "First taste: Ale, young").getRequiredProperty(Property.DTSTART);
         Instant ready = outlook().batch("young").mainLot().ready().median().orElseThrow();
         assertEquals(ready.atZone(ServingShelf.ZONE).toLocalDate(), taste.getDate());
@@ -126,29 +127,30 @@ final class ShelfCalendarTest {
 
     @Test
     void theSameEntriesKeepTheirUidsThoughTheirDatesMove() throws IOException, ParserException {
-        Set<String> before = uids(parsed(ShelfCalendar.of(outlook(), NOW).text()));
+        Set<String> before =
+                uids(parsed(ShelfCalendar.of(English.of(outlook()), NOW).text()));
         Cellar moved = cellar().withServings(List.of(
                 new Serving("sun", "ale", 8, SUNDAY.plusSeconds(7200), "fridge", OptionalDouble.of(9), "")));
         Instant later = NOW.plusSeconds(86_400);
-        Calendar after = parsed(
-                ShelfCalendar.of(ServingShelf.outlook(moved, later), later).text());
+        Calendar after = parsed(ShelfCalendar.of(English.of(ServingShelf.outlook(moved, later)), later)
+                .text());
         assertEquals(before, uids(after));
-        assertEquals("20260325T110000Z", value(event(after, "Pour 8"), Property.DTSTAMP));
+        assertEquals("20260325T110000Z", value(event(after, "Serve 8"), Property.DTSTAMP));
     }
 
     @Test
     void commasSemicolonsQuotesAndLineBreaksComeBackAsTheyWere() throws IOException, ParserException {
-        Calendar calendar = parsed(ShelfCalendar.of(outlook(), NOW).text());
+        Calendar calendar = parsed(ShelfCalendar.of(English.of(outlook()), NOW).text());
         assertTrue(
-                value(event(calendar, "Pour 6 Ale, ale"), Property.DESCRIPTION).startsWith(NOTE));
+                value(event(calendar, "Serve 6 Ale, ale"), Property.DESCRIPTION).startsWith(NOTE));
         // RFC 5545, 3.3.11: comma, semicolon and backslash are escaped, a line break is \n.
-        String unfolded = ShelfCalendar.of(outlook(), NOW).text().replace("\r\n ", "");
+        String unfolded = ShelfCalendar.of(English.of(outlook()), NOW).text().replace("\r\n ", "");
         assertTrue(unfolded.contains("Anna\\; Ben\\, \"Cid\" \\\\ three\\nand"), unfolded);
     }
 
     @Test
     void oneFileABatchHoldsWhatTheWholeHolds() throws IOException, ParserException {
-        ShelfCalendar shelf = ShelfCalendar.of(outlook(), NOW);
+        ShelfCalendar shelf = ShelfCalendar.of(English.of(outlook()), NOW);
         List<Path> files = shelf.write(scratch.resolve("calendars"), true);
         assertEquals(
                 List.of("ale.ics", "young.ics"),

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.English;
 
 final class ShelfReportTest {
     @TempDir
@@ -21,7 +22,7 @@ final class ShelfReportTest {
     @Test
     void aReportIsThreeKindsOfFileAndNothingIsLeftBeside() throws IOException {
         Path out = folder.resolve("deep/er");
-        List<Path> written = ShelfReport.write(out, Shelves.NO_TEMPERATURES);
+        List<Path> written = ShelfReport.write(out, English.of(Shelves.NO_TEMPERATURES));
         List<Path> expected = List.of(
                 out.resolve("report.json"),
                 out.resolve("index.html"),
@@ -36,11 +37,11 @@ final class ShelfReportTest {
 
     @Test
     void aSecondReportReplacesTheFirst() throws IOException {
-        ShelfReport.write(folder, Shelves.NEVER_READY);
+        ShelfReport.write(folder, English.of(Shelves.NEVER_READY));
         byte[] first = Files.readAllBytes(folder.resolve("index.html"));
-        ShelfReport.write(folder, Shelves.EMPTY);
-        assertEquals(ShelfPage.of(Shelves.EMPTY), Files.readString(folder.resolve("index.html")));
-        ShelfReport.write(folder, Shelves.NEVER_READY);
+        ShelfReport.write(folder, English.of(Shelves.EMPTY));
+        assertEquals(ShelfPage.of(English.of(Shelves.EMPTY)), Files.readString(folder.resolve("index.html")));
+        ShelfReport.write(folder, English.of(Shelves.NEVER_READY));
         assertArrayEquals(first, Files.readAllBytes(folder.resolve("index.html")));
     }
 
@@ -48,9 +49,10 @@ final class ShelfReportTest {
     void aFileInThePlaceOfTheFolderIsRefusedAndKept() throws IOException {
         Path file = Files.writeString(folder.resolve("notes.txt"), "mine");
         for (Path out : List.of(file, file.resolve("below"))) {
-            InvalidInput fault = assertThrows(InvalidInput.class, () -> ShelfReport.write(out, Shelves.EMPTY));
+            InvalidInput fault =
+                    assertThrows(InvalidInput.class, () -> ShelfReport.write(out, English.of(Shelves.EMPTY)));
             assertEquals(out.toString(), fault.where());
-            assertTrue(fault.what().startsWith("the report could not be written: "), fault.what());
+            assertTrue(English.of(fault).startsWith("the report could not be written: "), English.of(fault));
         }
         assertEquals("mine", Files.readString(file));
     }
@@ -58,7 +60,7 @@ final class ShelfReportTest {
     @Test
     void aFolderInThePlaceOfAFileIsRefusedWithoutDebris() throws IOException {
         Files.createDirectories(folder.resolve("report.json/inside"));
-        assertThrows(InvalidInput.class, () -> ShelfReport.write(folder, Shelves.EMPTY));
+        assertThrows(InvalidInput.class, () -> ShelfReport.write(folder, English.of(Shelves.EMPTY)));
         try (Stream<Path> found = Files.list(folder)) {
             assertEquals(List.of(folder.resolve("report.json")), found.toList());
         }

@@ -24,6 +24,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.store.logger.Choices;
 import undercroft.store.logger.LoggerFile;
+import undercroft.wording.English;
 
 // What follows works by itself until it is closed.
 @SuppressWarnings("try")
@@ -89,11 +90,11 @@ class FollowedLogsTest {
     void aFileThatIsNotThereIsOneSentence() throws IOException {
         try (FollowedLogs followed = follow(workspace(folder.resolve("gone.csv")))) {
             assertEquals(1, faults.size());
-            assertTrue(faults.get(0).getMessage().contains("Room"));
+            assertTrue(English.of(faults.get(0)).contains("Room"));
         }
         faults.clear();
         try (FollowedLogs followed = follow(workspace(folder.resolve("no-folder/gone.csv")))) {
-            assertTrue(faults.get(faults.size() - 1).getMessage().contains("cannot be watched"));
+            assertTrue(English.of(faults.get(faults.size() - 1)).contains("cannot be watched"));
         }
     }
 

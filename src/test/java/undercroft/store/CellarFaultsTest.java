@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.json.CellarJson;
+import undercroft.wording.Messages;
 
 /** What is JSON and what is not is taken from RFC 8259 (2017); times from ISO 8601. */
 class CellarFaultsTest {
@@ -38,7 +39,7 @@ class CellarFaultsTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "\"count\": 40 | \"count\": -3 | batches[0].lots[0].count: is -3; give a whole number from 1 to 10000",
+                "\"count\": 40 | \"count\": -3 | batches[0].lots[0].count: -3 is outside what is possible here; give a whole number from 1 to 10,000",
                 "\"count\": 40 | \"count\": 2.5 | batches[0].lots[0].count: is not a whole number",
                 "\"count\": 40 | \"count\": 1e99 | batches[0].lots[0].count: is not a whole number",
                 "\"count\": 40 | \"count\": \"40\" | batches[0].lots[0].count: is text; give a whole number",
@@ -47,10 +48,10 @@ class CellarFaultsTest {
                 "\"lots\": [ | \"lots\": {}, \"x\": [ | batches[0].lots: is an object; give a list",
                 "\"stays\": [ | \"stays\": [7, | batches[0].lots[0].stays[0]: is a number; give an object",
                 "\"scuffed\": true | \"scuffed\": \"yes\" | batches[0].lots[0].scuffed: is text; give true or false",
-                "\"beerLitres\": 18.9 | \"beerLitres\": NaN | batches[0].priming.beerLitres: is not a number",
-                "\"beerLitres\": 18.9 | \"beerLitres\": -Infinity | batches[0].priming.beerLitres: is not a number",
-                "\"beerLitres\": 18.9 | \"beerLitres\": 1e999 | batches[0].priming.beerLitres: is not a number",
-                "\"beerLitres\": 18.9 | \"beerLitres\": 0 | batches[0].priming.beerLitres: is 0, outside",
+                "\"beerLitres\": 18.9 | \"beerLitres\": NaN | batches[0].priming.beerLitres: this is not a number",
+                "\"beerLitres\": 18.9 | \"beerLitres\": -Infinity | batches[0].priming.beerLitres: this is not a number",
+                "\"beerLitres\": 18.9 | \"beerLitres\": 1e999 | batches[0].priming.beerLitres: this is not a number",
+                "\"beerLitres\": 18.9 | \"beerLitres\": 0 | batches[0].priming.beerLitres: 0 is outside",
                 "\"beerLitres\": 18.9 | \"beerLitres\": 18.9, \"beerLitres\": 2 | beerLitres: stands twice at line",
                 "\"beerLitres\": 18.9 | \"beerLitres\": 18,9 | is not JSON at line",
                 "\"schema\": 2 | \"schema\": \"one\" | schema: is text",
@@ -64,22 +65,23 @@ class CellarFaultsTest {
                 "\"units\": \"us\" | \"units\": \"imperial\" | settings.units: \"imperial\" is not known",
                 "\"kind\": \"guess\" | \"kind\": \"hunch\" | places[1].temperature.kind: \"hunch\" is not known; use one of",
                 "\"kind\": \"gravity\" | \"kind\": \"taste\" | batches[0].readings[4].kind: \"taste\" is not known",
-                "\"fate\": \"burst\" | \"fate\": \"lost\" | batches[0].lots[0].draws[1].fate: \"lost\" is not known; use one",
-                "\"place\": \"loft\" | \"place\": \"attic\" | batches[0].lots[0].stays[0].place: \"attic\" is not known",
-                "\"bottle\": \"stone-750\" | \"bottle\": \"jug\" | batches[0].lots[1].bottle: \"jug\" is not known",
-                "\"sugar\": \"dextrose\" | \"sugar\": \"salt\" | batches[0].priming.sugars[0].sugar: \"salt\" is not known",
-                "\"batch\": \"pale\" | \"batch\": \"dark\" | servings[0].batch: \"dark\" is not known",
-                "\"id\": \"shed\" | \"id\": \"loft\" | places[1].id: \"loft\" is used twice",
-                "\"id\": \"shed\" | \"id\": \"The Shed\" | places[1].id: \"The Shed\" is not an id",
-                "\"count\": 2, | \"count\": 41, | batches[0].lots[0].draws[0].count: takes more bottles than are left",
-                "2026-02-01T09:30:00Z | 2025-02-01T09:30:00Z | batches[0].lots[0].stays[1].from: does not come after",
+                "\"fate\": \"burst\" | \"fate\": \"lost\" | batches[0].lots[0].draws[1].fate: “lost” is not known; use one",
+                "\"place\": \"loft\" | \"place\": \"attic\" | batches[0].lots[0].stays[0].place: “attic” is not known",
+                "\"bottle\": \"stone-750\" | \"bottle\": \"jug\" | batches[0].lots[1].bottle: “jug” is not known",
+                "\"sugar\": \"dextrose\" | \"sugar\": \"salt\" | batches[0].priming.sugars[0].sugar: “salt” is not known",
+                "\"batch\": \"pale\" | \"batch\": \"dark\" | servings[0].batch: “dark” is not known",
+                "\"id\": \"shed\" | \"id\": \"loft\" | places[1].id: “loft” is used twice",
+                "\"id\": \"shed\" | \"id\": \"The Shed\" | places[1].id: “The Shed” is not an id",
+                "\"count\": 2, | \"count\": 41, | batches[0].lots[0].draws[0].count: more bottles are taken than the 40 that are left",
+                "2026-02-01T09:30:00Z | 2025-02-01T09:30:00Z | batches[0].lots[0].stays[1].from: this does not come after",
                 "\"low\": 0.25 | \"low\": 0.35 | sugars[0].gramsCarbonDioxidePerGram: does not rise",
-                "\"brimfulMillilitres\": 781.5 | \"brimfulMillilitres\": 700 | bottles[0].brimfulMillilitres: is not above",
+                "\"brimfulMillilitres\": 781.5 | \"brimfulMillilitres\": 700 | bottles[0].brimfulMillilitres: the brimful capacity is not above",
             })
     void aFaultIsToldByItsPlace(String old, String replacement, String expected) {
         InvalidInput fault = faultOf(with(old, replacement == null ? "" : replacement));
-        assertTrue(fault.getMessage().startsWith("cellar.json: "), fault.getMessage());
-        assertTrue(fault.getMessage().contains(expected), fault.getMessage());
+        String sentence = Messages.english().fault(fault);
+        assertTrue(sentence.startsWith("cellar.json: "), sentence);
+        assertTrue(sentence.contains(expected), sentence);
     }
 
     @ParameterizedTest

@@ -26,7 +26,7 @@ class BundlesTest {
     /** The library of the command line reads it under keys of its own; {@code UsageTest} holds it to the commands. */
     private static final String USAGE = "usage";
 
-    private static final String FILE = ".*\\.(css|csv|html|json|svg)";
+    private static final String FILE = ".*\\.(css|csv|html|json|lock|svg)";
     /** Keys of names are made of a type and a constant or id; {@code NamesTest} holds those to the types. */
     private static final String NAMES = "name.";
 
@@ -119,7 +119,7 @@ class BundlesTest {
 
     @Test
     void everyTextIsAPatternThatCanBeFilledIn() {
-        Object[] arguments = {1, 2, 3, 4, 5, 6};
+        Object[] arguments = {1, 2, 3, 4, 5, 6, 7};
         texts.forEach((key, text) -> {
             String said = new MessageFormat(text, Locale.UK).format(arguments);
             assertEquals(-1, said.indexOf('{'), key + " would read: " + said);

@@ -1,6 +1,7 @@
 package undercroft.wording;
 
 import java.time.ZoneOffset;
+import undercroft.outlook.CellarOutlook;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.quantity.UnitSystem;
@@ -15,6 +16,10 @@ public final class English {
 
     public static String of(Phrase phrase) {
         return in(UnitSystem.METRIC).of(phrase);
+    }
+
+    public static ShelfWords of(CellarOutlook outlook) {
+        return ShelfWords.of(outlook, Messages.english());
     }
 
     /** What is wrong and what to do. */

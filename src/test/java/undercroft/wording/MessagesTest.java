@@ -51,7 +51,7 @@ class MessagesTest {
         InvalidInput fault =
                 new InvalidInput("", "form.fault.more-bottles-than-beer", Volume.ofLitres(20), Volume.ofLitres(19));
         assertEquals(
-                "is less than the bottles below hold: they take 20.0 L, but only 19.0 L was primed; correct the beer or the counts",
+                "this is less than the bottles below hold: they take 20.0 L, but only 19.0 L was primed; correct the beer or the counts",
                 english.what(fault));
     }
 

@@ -1,6 +1,5 @@
 package undercroft.app.form;
 
-import java.util.Locale;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -92,7 +91,7 @@ public abstract sealed class Field<T>
     }
 
     final void setFault(InvalidInput thrown) {
-        setFault(sentence(Texts.messages().what(thrown)));
+        setFault(Texts.messages().sentence(Texts.messages().what(thrown)));
     }
 
     public final void listen(Runnable listener) {
@@ -101,15 +100,5 @@ public abstract sealed class Field<T>
 
     final void changed() {
         onChange.run();
-    }
-
-    private String sentence(String what) {
-        boolean wantsSubject = what.startsWith("is ")
-                || what.startsWith("does ")
-                || what.startsWith("takes ")
-                || what.startsWith("lies ");
-        return wantsSubject
-                ? Texts.of("form.fault.about", name(), what)
-                : Texts.of("form.fault.plain", what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1));
     }
 }

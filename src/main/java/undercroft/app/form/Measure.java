@@ -26,11 +26,7 @@ public enum Measure {
             celsius -> Temperature.ofCelsius(celsius).fahrenheit()),
     /** Kept in K. */
     TEMPERATURE_STEP(
-            "°C",
-            "°F",
-            1,
-            plain("step of temperature", "2C or 4F", Map.of("c", k -> k, "k", k -> k, "f", f -> f / 1.8)),
-            kelvin -> kelvin * 1.8),
+            "°C", "°F", 1, plain("step", Map.of("c", k -> k, "k", k -> k, "f", f -> f / 1.8)), kelvin -> kelvin * 1.8),
     /** Kept in litres. */
     BEER(
             "L",
@@ -60,68 +56,55 @@ public enum Measure {
             text -> Pressure.parse(text).bar(),
             bar -> Pressure.ofBar(bar).psi()),
     /** Kept in metres. */
-    ALTITUDE(
-            "m",
-            "ft",
-            0,
-            plain("height", "150m or 500ft", Map.of("m", m -> m, "ft", f -> f * 0.3048)),
-            metres -> metres / 0.3048),
+    ALTITUDE("m", "ft", 0, plain("height", Map.of("m", m -> m, "ft", f -> f * 0.3048)), metres -> metres / 0.3048),
     /** Kept in millimetres, also where US units are shown. */
     LENGTH(
             "mm",
             "mm",
             2,
-            plain("length", "61mm or 2.4in", Map.of("mm", m -> m, "cm", c -> c * 10, "in", i -> i * 25.4)),
+            plain("length", Map.of("mm", m -> m, "cm", c -> c * 10, "in", i -> i * 25.4)),
             DoubleUnaryOperator.identity()),
     /** Kept as specific gravity. */
     GRAVITY("", "", 4, text -> Gravity.parse(text).specific(), DoubleUnaryOperator.identity()),
     /** Kept in volumes of CO2. */
     CARBONATION("vol", "vol", 2, text -> Carbonation.parse(text).volumes(), DoubleUnaryOperator.identity()),
-    PERCENT("%", "%", 2, plain("number", "5.2", Map.of("%", p -> p)), DoubleUnaryOperator.identity()),
-    BITTERNESS("IBU", "IBU", 1, plain("bitterness", "25", Map.of("ibu", b -> b)), DoubleUnaryOperator.identity()),
+    PERCENT("%", "%", 2, plain("number", Map.of("%", p -> p)), DoubleUnaryOperator.identity()),
+    BITTERNESS("IBU", "IBU", 1, plain("bitterness", Map.of("ibu", b -> b)), DoubleUnaryOperator.identity()),
     /** Kept in EBC; one degree Lovibond's SRM is 1.97 of it, the trade's usual factor. */
     COLOUR(
             "EBC",
             "EBC",
             1,
-            plain("colour", "12 or 6SRM", Map.of("ebc", e -> e, "srm", s -> s * 1.97)),
+            plain("colour", Map.of("ebc", e -> e, "srm", s -> s * 1.97)),
             DoubleUnaryOperator.identity()),
     /** Kept in millilitres of product to a litre of water. */
     LIQUID_RATE(
             "mL/L",
             "fl oz/gal",
             2,
-            plain(
-                    "rate",
-                    "1.5mL/L or 0.2floz/gal",
-                    Map.of("ml/l", r -> r, "fl oz/gal", r -> r * 7.8125, "floz/gal", r -> r * 7.8125)),
+            plain("liquid-rate", Map.of("ml/l", r -> r, "fl oz/gal", r -> r * 7.8125, "floz/gal", r -> r * 7.8125)),
             rate -> rate / 7.8125),
     /** Kept in grams of product to a litre of water. */
     SOLID_RATE(
             "g/L",
             "oz/gal",
             2,
-            plain("rate", "5g/L or 0.7oz/gal", Map.of("g/l", r -> r, "oz/gal", r -> r * OunceRule.GRAMS_PER_LITRE)),
+            plain("solid-rate", Map.of("g/l", r -> r, "oz/gal", r -> r * OunceRule.GRAMS_PER_LITRE)),
             rate -> rate / OunceRule.GRAMS_PER_LITRE),
-    ILLUMINANCE("lx", "lx", 0, plain("number of lux", "300", Map.of("lx", l -> l, "lux", l -> l)), x -> x),
+    ILLUMINANCE("lx", "lx", 0, plain("lux", Map.of("lx", l -> l, "lux", l -> l)), x -> x),
     HOURS(
             "h",
             "h",
             2,
-            plain("number of hours", "2.5", Map.of("h", h -> h, "hours", h -> h, "min", m -> m / 60)),
+            plain("hours", Map.of("h", h -> h, "hours", h -> h, "min", m -> m / 60)),
             DoubleUnaryOperator.identity()),
-    DAYS(
-            "d",
-            "d",
-            1,
-            plain("number of days", "5", Map.of("d", d -> d, "days", d -> d)),
-            DoubleUnaryOperator.identity()),
+    DAYS("d", "d", 1, plain("days", Map.of("d", d -> d, "days", d -> d)), DoubleUnaryOperator.identity()),
     /** Whole bottles. */
     BOTTLES(
             "",
             "",
             0,
-            plain("number of bottles", "12", Map.of("", n -> n, "bottle", n -> n, "bottles", n -> n)),
+            plain("bottles", Map.of("", n -> n, "bottle", n -> n, "bottles", n -> n)),
             DoubleUnaryOperator.identity());
 
     private static final Pattern BARE = Pattern.compile("[+\u2212-]?[\\d.,]+");
@@ -145,8 +128,8 @@ public enum Measure {
         this.toUs = toUs;
     }
 
-    private static ToDoubleFunction<String> plain(String kind, String example, Map<String, DoubleUnaryOperator> units) {
-        return text -> QuantityText.parse(text, kind, example, units);
+    private static ToDoubleFunction<String> plain(String kind, Map<String, DoubleUnaryOperator> units) {
+        return text -> QuantityText.parse(text, kind, units);
     }
 
     /** The unit in a field's label; may be empty. */

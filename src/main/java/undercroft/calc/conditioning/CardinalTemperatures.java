@@ -18,10 +18,10 @@ public record CardinalTemperatures(double minimumCelsius, double optimumCelsius,
         Check.within("optimumCelsius", optimumCelsius, -20, 60, "°C");
         Check.within("maximumCelsius", maximumCelsius, -20, 60, "°C");
         if (!(minimumCelsius < optimumCelsius && optimumCelsius < maximumCelsius)) {
-            throw new InvalidInput("", "the optimum must lie between the minimum and the maximum temperature");
+            throw new InvalidInput("", "cellar.fault.optimum");
         }
         if (optimumCelsius <= (minimumCelsius + maximumCelsius) / 2) {
-            throw new InvalidInput("", "the optimum must lie above the middle of minimum and maximum");
+            throw new InvalidInput("", "cellar.fault.optimum-low");
         }
     }
 

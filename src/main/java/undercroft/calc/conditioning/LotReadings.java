@@ -24,7 +24,7 @@ public record LotReadings(List<Observation> readings, Track bottle, long cappedE
         List<Observation> inOrder = new ArrayList<>(readings);
         inOrder.sort(Comparator.comparingLong(Observation::epochSecond).thenComparing(Observation::toString));
         if (inOrder.get(0).epochSecond() < cappedEpochSecond) {
-            throw new InvalidInput("readings", "hold one from before the bottles were closed; correct its date");
+            throw new InvalidInput("readings", "cellar.fault.reading-early");
         }
         if (inOrder.get(inOrder.size() - 1).epochSecond() > bottle.timeAt(bottle.size() - 1)) {
             throw new IllegalArgumentException("the track ends before the last reading");

@@ -29,7 +29,7 @@ public sealed interface Observation {
     record Squeeze(long epochSecond, BottleFeel feel) implements Observation {
         public Squeeze {
             if (feel == null) {
-                throw new InvalidInput("feel", "is missing; say how the bottle felt");
+                throw new InvalidInput("feel", "cellar.fault.no-feel");
             }
         }
     }
@@ -38,7 +38,7 @@ public sealed interface Observation {
     record Opened(long epochSecond, PerceivedCarbonation perceivedCarbonation) implements Observation {
         public Opened {
             if (perceivedCarbonation == null) {
-                throw new InvalidInput("liveliness", "is missing; say how lively the beer was");
+                throw new InvalidInput("liveliness", "cellar.fault.no-liveliness");
             }
         }
     }

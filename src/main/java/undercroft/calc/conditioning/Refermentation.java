@@ -31,7 +31,7 @@ public record Refermentation(
     /** Refuses what is missing or outside the ranges above with {@link InvalidInput}. */
     public Refermentation {
         if (strain == null || state == null) {
-            throw new InvalidInput("yeast", "is missing; say which kind and in what state");
+            throw new InvalidInput("yeast", "cellar.fault.no-yeast");
         }
         Check.within("abvPercent", abvPercent, 0, 25, "% by volume");
         within("residualGramsPerLitre", residualGramsPerLitre, 0, 15, "g/L");
@@ -43,7 +43,7 @@ public record Refermentation(
 
     private static void within(String where, Interval interval, double min, double max, String unit) {
         if (interval == null) {
-            throw new InvalidInput(where, "is missing");
+            throw new InvalidInput(where, "cellar.fault.missing");
         }
         Check.within(where, interval.low(), min, max, unit);
         Check.within(where, interval.high(), min, max, unit);

@@ -57,8 +57,7 @@ public final class ClosedBottle {
         this.atmosphereBar = atmosphereBar;
         double headspace = glassLitresAt(cappedAtCelsius) - fillLitres;
         if (headspace <= 0) {
-            throw new InvalidInput(
-                    "fillMillilitres", "leaves no headspace in the bottle when it is capped; fill it less");
+            throw new InvalidInput("fillMillilitres", "cellar.fault.no-headspace-capped");
         }
         double vapour = WaterVapour.overBeerBar(cappedAtCelsius);
         this.airMoles = (atmosphereBar - vapour) * headspace / (CarbonDioxideSolubility.R * (cappedAtCelsius + 273.15));
@@ -164,7 +163,7 @@ public final class ClosedBottle {
         Check.within("brimfulMillilitres", brimful, 50, 11_000, "mL");
         Check.within("fillMillilitres", fill, 10, 11_000, "mL");
         if (fill >= brimful) {
-            throw new InvalidInput("fillMillilitres", "is not below the brimful volume; leave some headspace");
+            throw new InvalidInput("fillMillilitres", "cellar.fault.fill-over-brim");
         }
         Check.within("abvPercent", abv, 0, 20, "%");
         Check.within("cappedAtCelsius", celsius, -2, 40, "°C");

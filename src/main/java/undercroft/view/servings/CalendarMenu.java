@@ -9,6 +9,7 @@ import javafx.stage.Window;
 import undercroft.outlook.CellarOutlook;
 import undercroft.report.ShelfCalendar;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** Pours, first tastes and best-before dates for a calendar: one file, or one a batch. */
@@ -48,7 +49,10 @@ final class CalendarMenu extends MenuButton {
     private void write(File chosen, boolean perBatch) {
         CellarOutlook outlook = context.forecasts().outlookProperty().get();
         if (chosen != null && outlook != null) {
-            ShelfCalendar.of(outlook, context.clock().instant()).write(chosen.toPath(), perBatch);
+            ShelfCalendar.of(
+                            ShelfWords.of(outlook, Texts.messages()),
+                            context.clock().instant())
+                    .write(chosen.toPath(), perBatch);
         }
     }
 }

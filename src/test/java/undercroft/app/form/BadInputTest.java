@@ -37,26 +37,26 @@ class BadInputTest {
 
     @ParameterizedTest(name = "{0} {1} \"{2}\"")
     @CsvSource(delimiter = ';', quoteCharacter = '`', textBlock = """
-            place;    place-name;       ``;              Name is empty; give it a name.
+            place;    place-name;       ``;              Nothing is given; give it a name.
             place;    place-guess;      ``;              Nothing is given
-            place;    place-guess;      warm;            not a temperature
-            place;    place-guess;      18 kg;           Unit "kg" is not one of
-            place;    place-guess;      18 19;           not a temperature
-            place;    place-guess;      1e3;             not a temperature
-            place;    place-guess;      NaN;             not a temperature
-            place;    place-guess;      -21;             is -21 °C; give a figure from -20 to 60 °C
+            place;    place-guess;      warm;            cannot be read; write a temperature
+            place;    place-guess;      18 kg;           The unit “kg” is not one of
+            place;    place-guess;      18 19;           cannot be read; write a temperature
+            place;    place-guess;      1e3;             cannot be read; write a temperature
+            place;    place-guess;      NaN;             cannot be read; write a temperature
+            place;    place-guess;      -21;             -21 °C is outside what is possible here; give a figure from -20 to 60 °C
             place;    place-spread;     -1;              give a figure from 0 to 20 °C
             batch;    batch-abv;        ``;              Nothing is given
-            batch;    batch-abv;        60;              is 60 %; give a figure from 0 to 20 %
-            batch;    batch-litres;     20 bar;          Unit "bar" is not one of
+            batch;    batch-abv;        60;              60 % is outside what is possible here; give a figure from 0 to 20 %
+            batch;    batch-litres;     20 bar;          The unit “bar” is not one of
             batch;    batch-litres;     0;               from 0.1 to 2000 L
-            batch;    batch-litres;     9999999;         100000
+            batch;    batch-litres;     9999999;         100,000
             batch;    batch-gravity;    1.5;             give 0.98 to 1.2
-            batch;    batch-capped-at;  31 Nov 2026;     "31 Nov 2026" is not in the calendar
+            batch;    batch-capped-at;  31 Nov 2026;     “31 Nov 2026” is not in the calendar
             batch;    batch-capped-at;  2026-13-01;      is not in the calendar
             batch;    batch-capped-at;  11/12/2026;      is not a date
             batch;    batch-capped-at;  1 Oct 2026|25:00; is not a time of day
-            us-batch; batch-warmest;    200;             is 200 °F; give a figure from 28.4 to 113 °F
+            us-batch; batch-warmest;    200;             200 °F is outside what is possible here; give a figure from 28.4 to 113 °F
             move;     move-count;       0;               0 is too few; give at least 1
             move;     move-count;       -3;              -3 is too few
             move;     move-count;       2.5;             counted whole
@@ -64,16 +64,16 @@ class BadInputTest {
             move;     move-at;          1 Jan 2020;      before these bottles were capped
             move;     move-at;          1 Jan 2090;      still to come
             draw;     draw-count;       500;             500 is too many
-            draw;     draw-count;       two;             not a number of bottles
+            draw;     draw-count;       two;             cannot be read; write a number of bottles
             draw;     draw-at;          1 Jan 2020;      before these bottles were capped
             draw;     draw-at;          1 Jan 0026;      beyond what a cellar knows
             reading;  reading-pressure; ``;              Nothing is given
-            reading;  reading-pressure; 40;              is 40 bar; give a figure from -0.5 to 16 bar
-            reading;  reading-gauge;    ` `;             Gauge is empty
+            reading;  reading-pressure; 40;              40 bar is outside what is possible here; give a figure from -0.5 to 16 bar
+            reading;  reading-gauge;    ` `;             Nothing is given; give it a name
             reading;  reading-at;       1 Jan 2020;      before these bottles were capped
-            settings; settings-name;    ``;              is empty
+            settings; settings-name;    ``;              Nothing is given
             settings; settings-altitude; 9000;           from -400 to 5000 m
-            bottle;   bottle-fill;      0.5 g;           Unit "g" is not one of
+            bottle;   bottle-fill;      0.5 g;           The unit “g” is not one of
             bottle;   bottle-test;      99;              from 0.5 to 40 bar
             sugar;    sugar-percent;    120;             from 5 to 100 %
             """)

@@ -115,7 +115,7 @@ class EditorDialogsUiTest {
         robot.push(KeyCode.CONTROL, KeyCode.A).write("warm").push(KeyCode.ENTER);
         WaitForAsyncUtils.waitForFxEvents();
 
-        assertEquals(List.of("\"warm\" is not a temperature; write it like 20C or 68F."), faults());
+        assertEquals(List.of("“warm” cannot be read; write a temperature like 20C or 68F."), faults());
         assertEquals(FormSamples.CELLAR, workspace.getCellar());
 
         robot.push(KeyCode.CONTROL, KeyCode.A).write("19,5").push(KeyCode.ENTER);

@@ -144,7 +144,7 @@ class BatchFormTest {
         form.showFaults();
 
         assertEquals(
-                "Bottles is 2, but 3 of them are already taken; raise it.",
+                "2 are given, but 3 of them are already taken; raise it.",
                 count.faultProperty().get());
     }
 

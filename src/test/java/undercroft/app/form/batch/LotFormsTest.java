@@ -111,7 +111,7 @@ class LotFormsTest {
             form.showFault(fault);
         }
 
-        assertTrue(FormSamples.field(form, "draw-count").faultProperty().get().contains("than are left"));
+        assertTrue(FormSamples.field(form, "draw-count").faultProperty().get().contains("that are left"));
     }
 
     @Test
