@@ -31,9 +31,7 @@ final class SizesTest {
             "undercroft.cellar",
             "one small record for each thing a user can tell, all of them parts of Cellar",
             "undercroft.calc.conditioning",
-            "one model, its numbers, its ensemble and what weighs it, each in a file",
-            "undercroft.report",
-            "one writer for each of page, worksheet, labels, calendar, series and answers");
+            "one model, its numbers, its ensemble and what weighs it, each in a file");
 
     @Test
     void noFileIsLongerThanCanBeReadAtASitting() throws IOException {

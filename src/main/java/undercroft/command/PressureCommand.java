@@ -3,16 +3,21 @@ package undercroft.command;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import undercroft.bottling.WeakestCommon;
+import undercroft.calc.chill.Frost;
 import undercroft.calc.gas.Atmosphere;
-import undercroft.calc.gas.BeerDensity;
 import undercroft.calc.gas.BeerFactor;
-import undercroft.calc.gas.BottleEstimates;
 import undercroft.calc.gas.BottleState;
 import undercroft.calc.gas.ClosedBottle;
-import undercroft.calc.gas.Freezing;
-import undercroft.calc.gas.HeatLimit;
+import undercroft.calc.gas.FinishedPressure;
+import undercroft.calc.gas.PossibleContents;
 import undercroft.calc.gas.PressureLimits;
+import undercroft.calc.gas.RealExtract;
+import undercroft.calc.gas.TrappedAir;
+import undercroft.calc.priming.Dosing;
+import undercroft.calc.priming.ResidualCarbonation;
 import undercroft.catalogue.BottleType;
+import undercroft.catalogue.FillingMethod;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Check;
@@ -23,23 +28,28 @@ import undercroft.report.Answer;
 
 @Command(name = "pressure")
 final class PressureCommand extends AnswerCommand {
-    private static final double USUAL_EXTRACT = 40;
-    private static final double USUAL_PLATO = 12;
+    private static final double ROOM_CELSIUS = 20;
+    private static final double NEAR_FREEZING_KELVIN = 0.5;
+
+    /** What weighing, volume and yield make of a dose, as factors (assumption). */
+    private static final Interval DOSE_SPREAD = Interval.of(0.92, 1, 1.08);
 
     /** What becomes of the air that was capped in. */
     enum Air implements Listed {
-        NONE("none", 0, 0),
-        DISSOLVING("dissolving", 1, 0),
-        TRAPPED("trapped", 1, 1);
+        NONE("none", 0, 0, TrappedAir.NONE),
+        DISSOLVING("dissolving", 1, 0, TrappedAir.of(FillingMethod.CAREFUL)),
+        TRAPPED("trapped", 1, 1, TrappedAir.ALL_KEPT);
 
         private final String id;
         private final double amount;
         private final double trapped;
+        private final TrappedAir air;
 
-        Air(String id, double amount, double trapped) {
+        Air(String id, double amount, double trapped, TrappedAir air) {
             this.id = id;
             this.amount = amount;
             this.trapped = trapped;
+            this.air = air;
         }
 
         @Override
@@ -77,6 +87,12 @@ final class PressureCommand extends AnswerCommand {
     @Option(names = "--altitude", defaultValue = "0")
     private String altitude;
 
+    @Option(names = "--bottles", defaultValue = "" + WeakestCommon.USUAL_BOTTLES)
+    private int bottles;
+
+    @Option(names = "--dosing", defaultValue = "syrup")
+    private String dosing;
+
     PressureCommand(Console console) {
         super(console);
     }
@@ -97,23 +113,28 @@ final class PressureCommand extends AnswerCommand {
         Air capped = Listed.find(Air.class, air, "--air");
         double atmosphere = Atmosphere.barAt(Typed.number("--altitude", altitude, -400, 5000, "m"));
         double capping = Typed.read("--capped-at", cappedAt, Temperature::parse).celsius();
-        Interval usual = BeerFactor.of(strength, USUAL_EXTRACT);
+        Interval usual = BeerFactor.of(strength, RealExtract.USUAL_GRAMS_PER_LITRE);
         Interval factor =
                 beerFactor == null ? usual : Interval.exactly(Typed.number("--beer-factor", beerFactor, 0.56, 1.1, ""));
+        Dosing how = Listed.find(Dosing.class, dosing, "--dosing");
+        Check.within("--bottles", bottles, 1, 10_000);
         ClosedBottle closed = OptionFaults.naming(
-                () -> ClosedBottle.of(type.brimfulMillilitres(), type.fillMillilitres(), strength, capping, atmosphere),
+                () -> ClosedBottle.of(type, strength, capping, atmosphere),
                 "cappedAtCelsius",
                 "--capped-at",
                 "fillMillilitres",
                 "--fill");
-        BottleEstimates estimates = BottleEstimates.of(closed, celsius, grams, factor, capped.amount);
+        FinishedPressure finished = FinishedPressure.of(closed, contents(grams, factor, atmosphere, capped));
+        double strongest = how.strongestOf(bottles);
         BottleState asked = closed.at(celsius, grams, factor.median(), capped.amount, capped.trapped);
-        Interval gauge = gauge(asked, estimates);
+        Interval gauge = gauge(asked, finished.gaugeBar(celsius, 1));
+        double upperEstimate =
+                Math.max(gauge.high(), finished.gaugeBar(celsius, strongest).high());
         PressureLimits limits = PressureLimits.of(type);
-        HeatLimit heat = HeatLimit.of(
-                closed, grams, factor.median() - BeerFactor.SPREAD, capped.amount, 1, limits.workingPressureBar());
+        double heatLimit = finished.heatLimit(strongest, limits).orInfinite();
         Answer answer = reply().put("gaugeBar", gauge)
-                .put("upperEstimateGaugeBar", estimates.safety().gaugeBar())
+                .put("upperEstimateGaugeBar", upperEstimate)
+                .put("strongestOfBottles", bottles)
                 .put("carbonDioxideBar", asked.carbonDioxideBar())
                 .put("airBar", asked.airBar())
                 .put("waterVapourBar", asked.waterVapourBar())
@@ -124,65 +145,55 @@ final class PressureCommand extends AnswerCommand {
                 .put("bottleClass", PressureLimits.workingClass(type).id())
                 .put("cautionGaugeBar", limits.cautionBar())
                 .put("workingPressureGaugeBar", limits.workingPressureBar())
-                .put("heatLimitCelsius", heat.reach() == HeatLimit.Reach.NOT_REACHED ? Double.NaN : heat.celsius());
-        return words(
-                answer,
-                type,
-                gauge,
-                estimates.safety().gaugeBar(),
-                limits,
-                heat,
-                asked.liquidFull(),
-                celsius < freezing(strength) + 0.5);
-    }
-
-    private static double freezing(double abvPercent) {
-        return Freezing.pointCelsius(BeerDensity.alcoholByWeightPercent(abvPercent), USUAL_PLATO);
-    }
-
-    /** The interval of the estimates, widened if need be to hold the case that was asked for. */
-    private static Interval gauge(BottleState asked, BottleEstimates estimates) {
-        double median = asked.gaugeBar();
-        return Interval.of(
-                Math.min(median, estimates.gaugeBar().low()),
-                median,
-                Math.max(median, estimates.gaugeBar().high()));
-    }
-
-    private Answer words(
-            Answer answer,
-            BottleType type,
-            Interval gauge,
-            double upperEstimate,
-            PressureLimits limits,
-            HeatLimit heat,
-            boolean liquidFull,
-            boolean freezes) {
+                .put("heatLimitCelsius", heatLimit);
         answer.say(
                 "command.pressure.gauge",
                 console().messages().name(type),
                 words().bars(gauge),
-                words().barWorst(upperEstimate));
-        double heatLimit = switch (heat.reach()) {
-            case NOT_REACHED -> Double.POSITIVE_INFINITY;
-            case BEYOND_WHEN_COLD -> -1;
-            case PRESSURE, LIQUID_FULL, MATERIAL -> heat.celsius();
-        };
+                words().barWorst(upperEstimate),
+                bottles);
         answer.say(
                 "command.pressure.limit",
                 words().barLimit(limits.workingPressureBar()),
                 PressureLimits.workingClass(type),
                 words().barLimit(limits.cautionBar()),
                 words().heatLimit(heatLimit));
-        if (freezes) {
-            answer.warn(Phrase.of("command.pressure.freezes"));
-        }
-        if (liquidFull) {
+        frost(answer, Frost.of(type, strength, RealExtract.USUAL_GRAMS_PER_LITRE), celsius);
+        if (asked.liquidFull()) {
             answer.warn(Phrase.of("command.pressure.liquid-full"));
         }
         if (upperEstimate > limits.workingPressureBar()) {
             answer.warn(Phrase.of("command.pressure.over"));
         }
         return answer.estimate();
+    }
+
+    private static void frost(Answer answer, Frost frost, double celsius) {
+        if (frost.at(celsius) == Frost.State.MAY_HAVE_BURST) {
+            answer.warn(Phrase.of("command.pressure.frozen"));
+        } else if (celsius < frost.freezingCelsius() + NEAR_FREEZING_KELVIN) {
+            answer.warn(Phrase.of("command.pressure.freezes"));
+        }
+    }
+
+    /**
+     * The gas asked for as that of a batch's average bottle: what beer keeps at room temperature, the rest from priming with
+     * the spread of weighing, volume and yield.
+     */
+    private static PossibleContents contents(double grams, Interval factor, double atmosphereBar, Air capped) {
+        Interval usual = ResidualCarbonation.gramsPerLitre(ROOM_CELSIUS, atmosphereBar);
+        boolean primed = grams > usual.median();
+        return PossibleContents.of(
+                primed ? usual : Interval.exactly(grams),
+                primed ? DOSE_SPREAD.times(grams - usual.median()) : Interval.exactly(0),
+                Interval.exactly(0),
+                factor,
+                capped.air);
+    }
+
+    /** The interval of the average bottle, widened if need be to hold the case that was asked for. */
+    private static Interval gauge(BottleState asked, Interval average) {
+        double median = asked.gaugeBar();
+        return Interval.of(Math.min(median, average.low()), median, Math.max(median, average.high()));
     }
 }

@@ -18,8 +18,8 @@ import undercroft.wording.Texts;
  */
 public abstract class Form extends Group {
     private final Cellar cellar;
-    private final ReadOnlyBooleanWrapper canSave = new ReadOnlyBooleanWrapper(this, "canSave");
-    private final ReadOnlyStringWrapper fault = new ReadOnlyStringWrapper(this, "fault", "");
+    private final ReadOnlyBooleanWrapper canSave = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyStringWrapper fault = new ReadOnlyStringWrapper("");
     private String found = "";
     private boolean shown;
 

@@ -1,4 +1,5 @@
 /**
- * How long bottles take to get cold, to clear and to warm up again, and when they must go in for a given evening.
+ * How long bottles take to get cold, to clear and to warm up again, when they must go in for a given evening, and when they
+ * freeze.
  */
 package undercroft.calc.chill;

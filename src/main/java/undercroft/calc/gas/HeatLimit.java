@@ -82,6 +82,15 @@ public record HeatLimit(double celsius, Reach reach) {
         return warmestCelsius < celsius ? new HeatLimit(warmestCelsius, Reach.MATERIAL) : this;
     }
 
+    /** The temperature as one number, °C: +∞ where no storage is too warm, −1 where the limit is passed even cold. */
+    public double orInfinite() {
+        return switch (reach) {
+            case NOT_REACHED -> Double.POSITIVE_INFINITY;
+            case BEYOND_WHEN_COLD -> -1;
+            case PRESSURE, LIQUID_FULL, MATERIAL -> celsius;
+        };
+    }
+
     /** True when the bottle stays within its limit at this temperature. */
     public boolean allows(double atCelsius) {
         return switch (reach) {

@@ -1,7 +1,7 @@
 package undercroft.calc.spell;
 
 import java.util.OptionalLong;
-import undercroft.calc.gas.Frost;
+import undercroft.calc.chill.Frost;
 import undercroft.series.Track;
 
 /**

@@ -133,11 +133,7 @@ final class LotCalculator {
         double strongest = dosing.strongestOf(Math.max(1, left));
         PressureLimits limits = PressureLimits.of(type);
         HeatLimit heat = forecast.heatLimit(limits.workingPressureBar()).cappedAt(limits.warmestCelsius());
-        double heatCelsius = switch (heat.reach()) {
-            case NOT_REACHED -> Double.POSITIVE_INFINITY;
-            case BEYOND_WHEN_COLD -> -1;
-            case PRESSURE, LIQUID_FULL, MATERIAL -> heat.celsius();
-        };
+        double heatCelsius = heat.orInfinite();
         int aheadUntil =
                 trajectory.indexAtOrBefore(at.plus(PressureOutlook.AHEAD).getEpochSecond()) + 1;
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);

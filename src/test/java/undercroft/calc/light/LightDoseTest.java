@@ -47,6 +47,22 @@ class LightDoseTest {
         assertEquals(1, LightDose.hoursToPerceptible(colour, GLASS, source, lux, 1) / hours, 0.01);
     }
 
+    /**
+     * Huth 1876, Polytechn. Journal 222:192: beer in a clear bottle is spoilt within a quarter of an hour of summer sun; Schultze
+     * 1888, Polytechn. Journal 270:329: after a few minutes, and deep brown glass protects best. By nose, without instrument.
+     */
+    @Test
+    void summerSunSpoilsAClearBottleWithinAQuarterOfAnHourAndABrownOneLast() {
+        double factor = LightUncertainty.factor(GlassColour.FLINT, 0);
+        double clear = LightDose.hoursToPerceptible(GlassColour.FLINT, GLASS, LightSource.SUN, 109_500, 1);
+        assertTrue(clear * factor < 0.25);
+        for (GlassColour other :
+                List.of(GlassColour.FLINT, GlassColour.BLUE, GlassColour.GREEN, GlassColour.DARK_GREEN)) {
+            assertTrue(LightDose.hoursToPerceptible(other, GLASS, LightSource.SUN, 109_500, 1)
+                    < LightDose.hoursToPerceptible(GlassColour.AMBER, 2.0, LightSource.SUN, 109_500, 1));
+        }
+    }
+
     /** Lux-hours to D = 1, all columns: regression values of an earlier run of the same equations. */
     @ParameterizedTest
     @CsvSource({

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import undercroft.calc.gas.Frost;
+import undercroft.calc.chill.Frost;
 import undercroft.catalogue.Bottles;
 import undercroft.catalogue.Listed;
 import undercroft.series.Track;

@@ -1,4 +1,4 @@
-package undercroft.calc.gas;
+package undercroft.calc.chill;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -1,6 +1,7 @@
-package undercroft.calc.gas;
+package undercroft.calc.chill;
 
 import java.util.OptionalDouble;
+import undercroft.calc.gas.BeerDensity;
 
 /**
  * When beer freezes, how far, and when the ice no longer fits. Freezing beer is a bursting hazard: from about −4.5 °C an
@@ -13,6 +14,7 @@ public final class Freezing {
     /** Litres of water in a litre of ordinary beer (4 % alcohol and 4 % extract by weight). */
     public static final double USUAL_WATER_SHARE = 0.92;
 
+    private static final double WARMEST_CELSIUS = 60;
     private static final double BEER_KILOGRAMS_PER_LITRE = 1.01;
 
     private Freezing() {}
@@ -26,8 +28,8 @@ public final class Freezing {
      * @throws IllegalArgumentException outside these ranges
      */
     public static double pointCelsius(double alcoholByWeightPercent, double originalExtractPlato) {
-        Require.within("alcoholByWeightPercent", alcoholByWeightPercent, 0, 20);
-        Require.within("originalExtractPlato", originalExtractPlato, 0, 60);
+        within("alcoholByWeightPercent", alcoholByWeightPercent, 0, 20);
+        within("originalExtractPlato", originalExtractPlato, 0, 60);
         return -(0.42 * alcoholByWeightPercent + 0.04 * originalExtractPlato + 0.2);
     }
 
@@ -40,7 +42,7 @@ public final class Freezing {
      * @throws IllegalArgumentException outside these ranges
      */
     public static double ofBeerCelsius(double abvPercent, double realExtractGramsPerLitre) {
-        Require.within("abvPercent", abvPercent, 0, 20);
+        within("abvPercent", abvPercent, 0, 20);
         double alcohol = BeerDensity.alcoholByWeightPercent(abvPercent);
         double extract = extractByWeightPercent(realExtractGramsPerLitre);
         return pointCelsius(alcohol, 100 * (2.0665 * alcohol + extract) / (100 + 1.0665 * alcohol));
@@ -54,7 +56,7 @@ public final class Freezing {
     }
 
     private static double extractByWeightPercent(double gramsPerLitre) {
-        return Require.within("realExtractGramsPerLitre", gramsPerLitre, 0, 200) / (10 * BEER_KILOGRAMS_PER_LITRE);
+        return within("realExtractGramsPerLitre", gramsPerLitre, 0, 200) / (10 * BEER_KILOGRAMS_PER_LITRE);
     }
 
     /**
@@ -66,7 +68,7 @@ public final class Freezing {
      * @throws IllegalArgumentException outside these ranges
      */
     public static double iceShare(double celsius, double pointCelsius) {
-        Require.within("celsius", celsius, -40, Require.WARMEST_CELSIUS);
+        within("celsius", celsius, -40, WARMEST_CELSIUS);
         checkPoint(pointCelsius);
         return celsius < pointCelsius ? 1 - pointCelsius / celsius : 0;
     }
@@ -80,7 +82,7 @@ public final class Freezing {
      * @throws IllegalArgumentException outside these ranges
      */
     public static double swelling(double celsius, double pointCelsius, double waterShare) {
-        Require.within("waterShare", waterShare, 0.5, 1);
+        within("waterShare", waterShare, 0.5, 1);
         return ICE_SWELLING * waterShare * iceShare(celsius, pointCelsius);
     }
 
@@ -95,8 +97,8 @@ public final class Freezing {
      */
     public static OptionalDouble burstingCelsius(double pointCelsius, double waterShare, double headspaceShare) {
         checkPoint(pointCelsius);
-        Require.within("waterShare", waterShare, 0.5, 1);
-        Require.within("headspaceShare", headspaceShare, 0, 1);
+        within("waterShare", waterShare, 0.5, 1);
+        within("headspaceShare", headspaceShare, 0, 1);
         double ice = headspaceShare / (ICE_SWELLING * waterShare);
         if (ice >= 1 || pointCelsius / (1 - ice) < -40) {
             return OptionalDouble.empty();
@@ -108,5 +110,12 @@ public final class Freezing {
         if (!(pointCelsius >= -15 && pointCelsius < 0)) {
             throw new IllegalArgumentException("pointCelsius is " + pointCelsius + ", outside -15 to below 0");
         }
+    }
+
+    private static double within(String what, double value, double min, double max) {
+        if (!(value >= min && value <= max)) {
+            throw new IllegalArgumentException(what + " is " + value + ", outside " + min + " to " + max);
+        }
+        return value;
     }
 }

@@ -1,6 +1,7 @@
-package undercroft.calc.gas;
+package undercroft.calc.chill;
 
 import java.util.OptionalDouble;
+import undercroft.calc.gas.RealExtract;
 import undercroft.catalogue.BottleType;
 
 /**
