@@ -17,9 +17,9 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.Outlooks;
 import undercroft.quantity.InvalidInput;
-import undercroft.report.CrateLabels;
-import undercroft.report.LabelPaper;
-import undercroft.report.Worksheet;
+import undercroft.report.sheet.CrateLabels;
+import undercroft.report.sheet.LabelPaper;
+import undercroft.report.sheet.Worksheet;
 import undercroft.series.TimeSeries;
 import undercroft.wording.QuantityFormat;
 

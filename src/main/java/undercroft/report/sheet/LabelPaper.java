@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.sheet;
 
 /** The sheet labels are printed on: each label is A6 across, 148 by 105 mm, so that two fill an A5 and four an A4. */
 public enum LabelPaper {

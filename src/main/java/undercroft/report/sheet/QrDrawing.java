@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.sheet;
 
 import io.nayuki.qrcodegen.QrCode;
 import undercroft.markup.Markup;

@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -11,6 +11,7 @@ import undercroft.bottling.Step;
 import undercroft.bottling.SugarPlan;
 import undercroft.catalogue.Closure;
 import undercroft.markup.Markup;
+import undercroft.markup.PageHead;
 import undercroft.quantity.Phrase;
 import undercroft.wording.DoseLine;
 import undercroft.wording.QuantityFormat;

@@ -1,9 +1,11 @@
-package undercroft.report;
+package undercroft.report.sheet;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import undercroft.markup.Markup;
+import undercroft.markup.PageHead;
+import undercroft.markup.StyleSheet;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.wording.QuantityFormat;
@@ -49,7 +51,7 @@ public final class CrateLabels {
         Markup page = PageHead.begin(
                 words.messages().locale(),
                 words.of("label.title", batch.batch().name()),
-                Resources.text("label.css") + paper.css());
+                StyleSheet.beside(CrateLabels.class, "label.css") + paper.css());
         CrateLabels sheets = new CrateLabels(page, words);
         for (int i = 0; i < labels.size(); i += paper.labels()) {
             page.open("div", "class", "sheet");

@@ -1,14 +1,13 @@
-package undercroft.report;
+package undercroft.markup;
 
 import java.util.Locale;
-import undercroft.markup.Markup;
 
 /** The head every page and sheet has; none loads anything from elsewhere. */
-final class PageHead {
+public final class PageHead {
     private PageHead() {}
 
     /** Begins a page up to its open body. */
-    static Markup begin(Locale language, String title, String css) {
+    public static Markup begin(Locale language, String title, String css) {
         Markup page = Markup.html();
         page.open("html", "lang", language.getLanguage(), "xmlns", "http://www.w3.org/1999/xhtml");
         page.open("head").empty("meta", "charset", "utf-8");
@@ -17,7 +16,7 @@ final class PageHead {
         return page.open("body");
     }
 
-    static String end(Markup page) {
+    public static String end(Markup page) {
         return page.close("body").close("html").finished();
     }
 }

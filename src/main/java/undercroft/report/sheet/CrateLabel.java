@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.sheet;
 
 import java.time.Instant;
 import java.time.LocalDate;

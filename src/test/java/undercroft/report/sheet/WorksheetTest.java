@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -31,6 +31,7 @@ import undercroft.cellar.LightSetting;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.cellar.Yeast;
+import undercroft.markup.ParsedPages;
 import undercroft.quantity.Phrase;
 import undercroft.quantity.UnitSystem;
 import undercroft.wording.DoseLine;
@@ -70,7 +71,7 @@ class WorksheetTest {
     void theSheetCarriesEveryStepAndEveryFigureOfTheDose(UnitSystem units) {
         QuantityFormat words = English.in(units);
         String html = Worksheet.of("Stout", day(), words, DAY);
-        String text = Pages.plain(Pages.parsed(html).getDocumentElement());
+        String text = ParsedPages.plain(ParsedPages.parsed(html).getDocumentElement());
         for (Step step : Checklist.of(day()).steps()) {
             assertTrue(text.contains(words.of(step.words())), step.id());
         }
@@ -88,8 +89,8 @@ class WorksheetTest {
     @Test
     void namesCannotBreakOutOfThePage() {
         String html = Worksheet.of(NASTY, day(), English.in(UnitSystem.METRIC), DAY);
-        Pages.parsed(html);
+        ParsedPages.parsed(html);
         assertFalse(html.contains("<script"));
-        Pages.parsed(Worksheet.of("a\u0000b\ud800c\ufffe", day(), English.in(UnitSystem.METRIC), DAY));
+        ParsedPages.parsed(Worksheet.of("a\u0000b\ud800c\ufffe", day(), English.in(UnitSystem.METRIC), DAY));
     }
 }

@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -18,11 +18,13 @@ import org.w3c.dom.Element;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.demo.DemoShelf;
+import undercroft.markup.ParsedPages;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.report.Shelves;
 import undercroft.wording.English;
 import undercroft.wording.QuantityFormat;
 
@@ -44,7 +46,7 @@ final class CrateLabelsTest {
     }
 
     private static List<Element> ofClass(Document page, String element, String cssClass) {
-        return Pages.elements(page, element).stream()
+        return ParsedPages.elements(page, element).stream()
                 .filter(one -> one.getAttribute("class").equals(cssClass))
                 .toList();
     }
@@ -52,7 +54,7 @@ final class CrateLabelsTest {
     @ParameterizedTest
     @EnumSource(LabelPaper.class)
     void everyCrateGetsALabelAndEverySheetAsManyAsItHolds(LabelPaper paper) {
-        Document page = Pages.parsed(page("bramble-wheat", 10, paper, Optional.empty()));
+        Document page = ParsedPages.parsed(page("bramble-wheat", 10, paper, Optional.empty()));
         int crates = atCapping("bramble-wheat").batch("bramble-wheat").lots().stream()
                 .mapToInt(lot -> (lot.left() + 9) / 10)
                 .sum();
@@ -64,16 +66,16 @@ final class CrateLabelsTest {
 
     @Test
     void eachBottleHasABoxAndAboveSixtyALine() {
-        Document boxes = Pages.parsed(page("bramble-wheat", 60, LabelPaper.A6, Optional.empty()));
+        Document boxes = ParsedPages.parsed(page("bramble-wheat", 60, LabelPaper.A6, Optional.empty()));
         int bottles = atCapping("bramble-wheat").batch("bramble-wheat").lots().stream()
                 .mapToInt(lot -> lot.left())
                 .sum();
-        assertEquals(bottles, Pages.elements(boxes, "li").size());
-        assertEquals(0, Pages.elements(boxes, "i").size());
-        Document lines = Pages.parsed(
+        assertEquals(bottles, ParsedPages.elements(boxes, "li").size());
+        assertEquals(0, ParsedPages.elements(boxes, "i").size());
+        Document lines = ParsedPages.parsed(
                 CrateLabels.of(sixtyThree(), "lock-gate-bitter", 100, LabelPaper.A6, MADE, Optional.empty(), WORDS));
-        assertEquals(63, Pages.elements(lines, "i").size());
-        assertEquals(13, Pages.elements(lines, "li").size());
+        assertEquals(63, ParsedPages.elements(lines, "i").size());
+        assertEquals(13, ParsedPages.elements(lines, "li").size());
     }
 
     private static CellarOutlook sixtyThree() {
@@ -97,7 +99,7 @@ final class CrateLabelsTest {
     /** Paper outlives the day: what it says must hold then, and no more than that day's limit. */
     @Test
     void aLabelTellsOfTheDayOfCappingAndGivesNoAllClear() {
-        String text = Pages.plain(Pages.parsed(page("millrace-saison", 24, LabelPaper.A4, Optional.empty()))
+        String text = ParsedPages.plain(ParsedPages.parsed(page("millrace-saison", 24, LabelPaper.A4, Optional.empty()))
                 .getDocumentElement());
         double limit = atCapping("millrace-saison")
                 .batch("millrace-saison")
@@ -116,14 +118,14 @@ final class CrateLabelsTest {
     @Test
     void theCodeLeadsToTheBatchAndWithoutAnAddressThereIsRoomForNotes() {
         Document coded =
-                Pages.parsed(page("larch-honey-ale", 24, LabelPaper.A4, Optional.of("https://cellar.example/")));
+                ParsedPages.parsed(page("larch-honey-ale", 24, LabelPaper.A4, Optional.of("https://cellar.example/")));
         List<Element> codes = ofClass(coded, "svg", "code");
         assertFalse(codes.isEmpty());
         assertEquals(
                 "https://cellar.example/#batch-larch-honey-ale",
                 codes.get(0).getElementsByTagName("desc").item(0).getTextContent());
         assertEquals(0, ofClass(coded, "div", "notes").size());
-        Document plain = Pages.parsed(page("larch-honey-ale", 24, LabelPaper.A4, Optional.empty()));
+        Document plain = ParsedPages.parsed(page("larch-honey-ale", 24, LabelPaper.A4, Optional.empty()));
         assertEquals(
                 ofClass(plain, "section", "label").size(),
                 ofClass(plain, "div", "notes").size());
@@ -133,7 +135,7 @@ final class CrateLabelsTest {
     void namesCannotBreakOutOfThePage() {
         String id = Shelves.HOSTILE.batches().get(0).id();
         String page = CrateLabels.of(Shelves.HOSTILE, id, 24, LabelPaper.A4, MADE, Optional.empty(), WORDS);
-        Pages.parsed(page);
+        ParsedPages.parsed(page);
         assertFalse(page.contains("<script"));
     }
 
