@@ -34,6 +34,7 @@ public final class UndercroftApp extends Application {
     @Override
     public void start(Stage stage) {
         Looks.loadFonts();
+        stage.getIcons().setAll(Looks.icons());
         desk = new OpenCellar(stage, HostEnvironment.here(), Clock.systemUTC());
         if (getParameters().getRaw().isEmpty()) {
             desk.showDemo();

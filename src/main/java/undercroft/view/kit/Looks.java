@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import javafx.application.Application;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 import javafx.scene.text.Font;
 import undercroft.plot.mark.Palette;
 import undercroft.plot.mark.TextStyle;
@@ -42,6 +44,15 @@ public final class Looks {
             }
         }
         WRITING.clear();
+    }
+
+    /** The program's sign in the sizes that windows and task switchers ask for. */
+    public static List<Image> icons() {
+        return Stream.of(32, 64, 128)
+                .map(size -> new Image(Looks.class
+                        .getResource("/undercroft/assets/icons/undercroft-" + size + ".png")
+                        .toExternalForm()))
+                .toList();
     }
 
     /** The font of a sort of writing in a picture. To look one up takes longer than to write a word in it, so it is kept. */
