@@ -8,7 +8,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.Column;
 import picocli.CommandLine.Help.Column.Overflow;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.report.ShelfPage;
+import undercroft.report.page.ShelfPage;
 import undercroft.wording.AlertWords;
 import undercroft.wording.Headlines;
 import undercroft.wording.ShelfWords;

@@ -9,7 +9,6 @@ import undercroft.outlook.lot.Alert;
 import undercroft.plot.mark.Anchor;
 import undercroft.plot.mark.Frame;
 import undercroft.plot.mark.Mark;
-import undercroft.plot.mark.MarkerShape;
 import undercroft.plot.mark.Pen;
 import undercroft.plot.mark.Points;
 import undercroft.plot.mark.Role;
@@ -90,7 +89,7 @@ public final class BoardPicture {
                 chosen != null && row.batchId().equals(chosen.impact().batchId());
         line(0, top + ROW - 0.5, width, top + ROW - 0.5, Role.GRID);
         text(
-                fitted(row.name(), left - 14, TextStyle.NOTE),
+                measure.fitted(row.name(), TextStyle.NOTE, left - 14),
                 2,
                 middle + 4,
                 Anchor.START,
@@ -121,7 +120,7 @@ public final class BoardPicture {
             outline(frame, role);
         }
         marks.add(new Mark.Marker(
-                shape(mark.impact().alert()),
+                AlertSigns.shape(mark.impact().alert()),
                 from,
                 middle,
                 SIGN,
@@ -148,14 +147,6 @@ public final class BoardPicture {
         return mark.impact().alert() == Alert.CLEAR ? Role.FAINT_INK : role(mark);
     }
 
-    static MarkerShape shape(Alert alert) {
-        return switch (alert) {
-            case CLEAR -> MarkerShape.CIRCLE;
-            case WATCH -> MarkerShape.TRIANGLE;
-            case ACT -> MarkerShape.DIAMOND;
-        };
-    }
-
     private void outline(Frame frame, Role role) {
         marks.add(new Mark.Polyline(
                 Points.of(
@@ -178,14 +169,6 @@ public final class BoardPicture {
 
     private void text(String text, double x, double y, Anchor anchor, TextStyle style, Role role) {
         marks.add(new Mark.Text(text, x, y, anchor, style, role, false));
-    }
-
-    private String fitted(String text, double room, TextStyle style) {
-        String cut = text;
-        for (int kept = text.length() - 1; kept > 0 && measure.width(cut, style) > room; kept--) {
-            cut = text.substring(0, kept).stripTrailing() + "…";
-        }
-        return cut;
     }
 
     public void drawWith(Pen pen) {

@@ -121,7 +121,7 @@ final class StackLayout {
     private void drawPlot(Plot plot, Picture.PlotArea area, TimeScale time, List<TimeTick> ticks) {
         Frame frame = area.frame();
         drawText(
-                fitted(plot.title(), frame.width()),
+                measure.fitted(plot.title(), TextStyle.TITLE, frame.width()),
                 frame.x(),
                 frame.y() - 7,
                 Anchor.START,
@@ -151,22 +151,6 @@ final class StackLayout {
         marks.add(layers.get(0));
         marks.addAll(now);
         marks.addAll(layers.subList(1, layers.size()));
-    }
-
-    /** The title, cut short with an ellipsis where the plot is narrower. */
-    private String fitted(String title, double room) {
-        if (measure.width(title, TextStyle.TITLE) <= room) {
-            return title;
-        }
-        int length = title.codePointCount(0, title.length());
-        String cut = "";
-        for (int kept = length - 1; kept > 0; kept--) {
-            cut = title.substring(0, title.offsetByCodePoints(0, kept)).stripTrailing() + "…";
-            if (measure.width(cut, TextStyle.TITLE) <= room) {
-                return cut;
-            }
-        }
-        return cut;
     }
 
     private void drawValues(Picture.PlotArea area) {

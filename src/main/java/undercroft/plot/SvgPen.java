@@ -39,7 +39,7 @@ public final class SvgPen implements Pen {
         new SvgPen(page).write(picture, title, description, "");
     }
 
-    /** A whole file that brings its own style sheet. */
+    /** A whole file that brings its own style sheet, on a ground of paper, so that it reads on any. */
     public static String file(Picture picture, String title, String description, String css) {
         Markup file = Markup.xml();
         new SvgPen(file).write(picture, title, description, css);
@@ -66,6 +66,7 @@ public final class SvgPen implements Pen {
         svg.element("title", title).element("desc", description);
         if (!css.isEmpty()) {
             svg.style(css);
+            rect(new Mark.Rect(new Frame(0, 0, picture.width(), picture.height()), 0, Role.PAPER, 1));
         }
         picture.drawWith(this);
         svg.close("svg");

@@ -15,6 +15,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
+import undercroft.report.page.ShelfPage;
 import undercroft.wording.ShelfWords;
 
 /**

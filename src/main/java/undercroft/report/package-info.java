@@ -1,2 +1,2 @@
-/** The shelf on paper and for other programs: report.json, the page with its pictures, and the series as CSV. */
+/** The shelf for other programs (report.json, series, calendar), what commands answer, and what a report consists of. */
 package undercroft.report;

@@ -328,6 +328,11 @@ public final class QuantityFormat {
         return written("date.day-and-year", date);
     }
 
+    /** {@code 12 Nov 2026}, where there is little room. */
+    public String shortDay(LocalDate date) {
+        return written("date.short-day-and-year", date);
+    }
+
     /** {@code 12 November, 18:30}. */
     public String dayAndTime(Instant instant, Instant seenFrom) {
         return of("date.joint", day(instant, seenFrom), clock(instant));

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import undercroft.quantity.InvalidInput;
+import undercroft.report.page.ShelfPage;
 import undercroft.wording.English;
 
 final class ShelfReportTest {

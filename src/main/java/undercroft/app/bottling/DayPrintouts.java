@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import undercroft.app.form.Slug;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
@@ -16,8 +17,9 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.Outlooks;
 import undercroft.quantity.InvalidInput;
-import undercroft.report.CrateLabel;
-import undercroft.report.Worksheet;
+import undercroft.report.sheet.CrateLabels;
+import undercroft.report.sheet.LabelPaper;
+import undercroft.report.sheet.Worksheet;
 import undercroft.series.TimeSeries;
 import undercroft.wording.QuantityFormat;
 
@@ -39,10 +41,15 @@ public record DayPrintouts(
     public String labels(Cellar cellar, CappingForm done) {
         Batch capped = done.capping(cellar).batch();
         Cellar alone = cellar.withServings(List.of()).withBatches(List.of(capped));
-        Instant at =
-                now.isBefore(capped.cappedAt().orElse(now)) ? capped.cappedAt().orElse(now) : now;
-        return CrateLabel.page(CrateLabel.of(
-                Outlooks.of(alone, temperatures, at).batches().get(0), BOTTLES_IN_CRATE, cellar.zone(), words.units()));
+        Instant at = capped.cappedAt().orElse(now);
+        return CrateLabels.of(
+                Outlooks.of(alone, temperatures, at),
+                capped.id(),
+                BOTTLES_IN_CRATE,
+                LabelPaper.A4,
+                today,
+                Optional.empty(),
+                words);
     }
 
     /** The sheet as plain lines, its title first. */

@@ -6,6 +6,21 @@ public interface TextMeasure {
     /** Width in pixels. */
     double width(String text, TextStyle style);
 
+    /** The text, cut short with an ellipsis where the room, in pixels, is less than its width. */
+    default String fitted(String text, TextStyle style, double room) {
+        if (width(text, style) <= room) {
+            return text;
+        }
+        String cut = "";
+        for (int kept = text.codePointCount(0, text.length()) - 1; kept > 0; kept--) {
+            cut = text.substring(0, text.offsetByCodePoints(0, kept)).stripTrailing() + "…";
+            if (width(cut, style) <= room) {
+                return cut;
+            }
+        }
+        return cut;
+    }
+
     /**
      * A measure for places without a toolkit: rough widths of the letters of a sans-serif face in parts of its size,
      * chosen a little generous so that texts laid out with it do not touch.

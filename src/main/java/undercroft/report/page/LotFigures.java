@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.page;
 
 import java.time.Instant;
 import java.util.ArrayList;

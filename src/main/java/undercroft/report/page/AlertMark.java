@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.page;
 
 import undercroft.markup.Markup;
 import undercroft.outlook.lot.Alert;

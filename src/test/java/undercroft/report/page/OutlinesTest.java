@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

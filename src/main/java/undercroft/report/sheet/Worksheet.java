@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,6 +10,8 @@ import undercroft.bottling.FillRow;
 import undercroft.bottling.Step;
 import undercroft.bottling.SugarPlan;
 import undercroft.catalogue.Closure;
+import undercroft.markup.Markup;
+import undercroft.markup.PageHead;
 import undercroft.quantity.Phrase;
 import undercroft.wording.DoseLine;
 import undercroft.wording.QuantityFormat;
@@ -30,12 +32,12 @@ public final class Worksheet {
 
     private final BottlingDay day;
     private final QuantityFormat words;
-    private final WorksheetHtml page;
+    private final Markup page;
 
     private Worksheet(String title, BottlingDay day, QuantityFormat words) {
         this.day = day;
         this.words = words;
-        this.page = new WorksheetHtml(title, STYLE);
+        this.page = PageHead.begin(words.messages().locale(), title, STYLE);
     }
 
     /**
@@ -49,19 +51,19 @@ public final class Worksheet {
         sheet.page.element("h1", batchName);
         sheet.page.element("p", words.of("worksheet.day", words.day(on)));
         sheet.verdict();
-        sheet.page.open("div", "cols").open("div", "left");
+        sheet.page.open("div", "class", "cols").open("div", "class", "left");
         sheet.bottles();
-        sheet.page.close("div").open("div", "right");
+        sheet.page.close("div").open("div", "class", "right");
         sheet.sugar();
         sheet.page.close("div").close("div");
         sheet.pressure();
         sheet.steps();
-        sheet.page.open("div", "cols").open("div", "left");
+        sheet.page.open("div", "class", "cols").open("div", "class", "left");
         sheet.supplies();
-        sheet.page.close("div").open("div", "right");
+        sheet.page.close("div").open("div", "class", "right");
         sheet.done();
         sheet.page.close("div").close("div");
-        return sheet.page.text();
+        return PageHead.end(sheet.page);
     }
 
     private void verdict() {
@@ -70,7 +72,7 @@ public final class Worksheet {
             case WAIT -> "worksheet.verdict.wait";
             case UNKNOWN -> "worksheet.verdict.unknown";
         };
-        page.open("div", "verdict")
+        page.open("div", "class", "verdict")
                 .element("p", words.of(key, words.of(day.unfinished().reason())));
         day.atStake().ifPresent(stake -> page.element("p", words.of(stake)));
         day.refusals().forEach(refusal -> page.element("p", words.of("worksheet.refused", words.of(refusal))));
@@ -87,17 +89,17 @@ public final class Worksheet {
                         words.litres(day.plan().filling().shares().lossLitres()),
                         words.litres(day.order().bottleLitres()),
                         words.litres(day.plan().filling().shares().kegLitres())));
-        page.open("table", "bottles")
-                .row(
-                        "th",
-                        List.of(
-                                words.of("worksheet.head.fill"),
-                                words.of("worksheet.head.bottle"),
-                                words.of("worksheet.head.beer"),
-                                words.of("worksheet.head.sugar")));
+        page.open("table", "class", "bottles");
+        row(
+                "th",
+                List.of(
+                        words.of("worksheet.head.fill"),
+                        words.of("worksheet.head.bottle"),
+                        words.of("worksheet.head.beer"),
+                        words.of("worksheet.head.sugar")));
         for (FillRow row : day.order().rows()) {
             if (row.filled() > 0) {
-                page.row(
+                row(
                         "td",
                         List.of(
                                 words.of("bottling.bottles.of", row.filled(), row.available()),
@@ -115,12 +117,18 @@ public final class Worksheet {
                 .toList());
     }
 
+    private void row(String cell, List<String> texts) {
+        page.open("tr");
+        texts.forEach(text -> page.element(cell, text));
+        page.close("tr");
+    }
+
     private void heading(String key, Object... arguments) {
         page.element("h2", words.of(key, arguments));
     }
 
     private void notes(List<Phrase> notes) {
-        page.open("ul", "plain");
+        page.open("ul", "class", "plain");
         notes.forEach(note -> page.element("li", words.of(note)));
         page.close("ul");
     }
@@ -136,13 +144,13 @@ public final class Worksheet {
     private void sugar() {
         SugarPlan sugar = day.sugar();
         heading("worksheet.sugar", sugar.dosing());
-        page.open("table", "sugar");
-        page.row(
+        page.open("table", "class", "sugar");
+        row(
                 "td",
                 List.of(
                         words.of("worksheet.target"),
                         words.statedVolumes(day.plan().filling().wish().targetVolumes())));
-        DoseLine.of(sugar.dose(), words).forEach(line -> page.row("td", List.of(line.label(), line.value())));
+        DoseLine.of(sugar.dose(), words).forEach(line -> row("td", List.of(line.label(), line.value())));
         page.close("table");
         notes(sugar.notes());
     }
@@ -153,7 +161,7 @@ public final class Worksheet {
         }
         BottlePressure weakest = day.weakest().get();
         heading("worksheet.pressure", weakest.bottle());
-        page.open("table", "pressure");
+        page.open("table", "class", "pressure");
         List<String> head = new ArrayList<>(List.of(words.of("worksheet.head.at")));
         List<String> values = new ArrayList<>(List.of(words.of("worksheet.head.estimates")));
         for (BottlePressure.AtWarmth warmth : weakest.warmths()) {
@@ -168,14 +176,16 @@ public final class Worksheet {
         };
         values.add(words.of(
                 "worksheet.limit", words.barLimit(weakest.limits().workingPressureBar()), words.heatLimit(heat)));
-        page.row("th", head).row("td", values).close("table");
+        row("th", head);
+        row("td", values);
+        page.close("table");
     }
 
     private void steps() {
         heading("worksheet.steps");
-        page.open("ul", "steps");
+        page.open("ul", "class", "steps");
         for (Step step : Checklist.of(day).steps()) {
-            page.open("li", "step");
+            page.open("li", "class", "step");
             page.element(
                     "b",
                     step.timer()
@@ -209,9 +219,9 @@ public final class Worksheet {
                 words.of("worksheet.done.sugar"),
                 words.of("worksheet.done.bottles"),
                 words.of("worksheet.done.capped"))) {
-            page.open("p", "as-done")
+            page.open("p", "class", "as-done")
                     .element("span", what + " ")
-                    .element("span", "done", "")
+                    .element("span", "", "class", "done")
                     .close("p");
         }
         page.element("p", words.of("caution.estimate"));

@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.page;
 
 import java.util.ArrayList;
 import java.util.List;

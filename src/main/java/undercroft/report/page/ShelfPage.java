@@ -1,13 +1,11 @@
-package undercroft.report;
+package undercroft.report.page;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import undercroft.markup.Markup;
+import undercroft.markup.PageHead;
+import undercroft.markup.StyleSheet;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
 import undercroft.outlook.lot.Alert;
@@ -26,21 +24,10 @@ public final class ShelfPage {
 
     public static String of(ShelfWords words) {
         CellarOutlook outlook = words.outlook();
-        Markup page = Markup.html();
-        String title =
-                words.of("report.title", outlook.cellar().name(), words.format().full(outlook.at()));
-        page.open(
-                "html",
-                "lang",
-                words.format().messages().locale().getLanguage(),
-                "xmlns",
-                "http://www.w3.org/1999/xhtml");
-        page.open("head").empty("meta", "charset", "utf-8");
-        page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        page.empty("meta", "name", "color-scheme", "content", "light dark");
-        page.element("title", title);
-        page.style(resource("page.css") + Palette.css()).close("head");
-        page.open("body");
+        Markup page = PageHead.begin(
+                words.format().messages().locale(),
+                words.of("report.title", outlook.cellar().name(), words.format().full(outlook.at())),
+                StyleSheet.beside(ShelfPage.class, "page.css") + Palette.css());
         header(page, outlook, words);
         page.open("main");
         List<BatchOutlook> batches = inOrder(outlook);
@@ -57,7 +44,7 @@ public final class ShelfPage {
         }
         page.close("main");
         footer(page, words);
-        return page.close("body").close("html").finished();
+        return PageHead.end(page);
     }
 
     /** What wants attention first; among equals the order of the cellar, and at the end what is not on the shelf. */
@@ -128,13 +115,5 @@ public final class ShelfPage {
         page.element("p", words.of("report.footer"));
         page.element("p", words.of("caution.estimate"));
         page.close("footer");
-    }
-
-    private static String resource(String name) {
-        try (InputStream stream = ShelfPage.class.getResourceAsStream(name)) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 }

@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.report.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -16,9 +16,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import undercroft.demo.DemoShelf;
+import undercroft.markup.ParsedPages;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.report.Shelves;
 import undercroft.wording.AlertWords;
 import undercroft.wording.English;
 import undercroft.wording.Headlines;
@@ -32,7 +34,7 @@ final class ShelfPageTest {
     @ParameterizedTest
     @MethodSource("undercroft.report.Shelves#all")
     void everyPageIsWellFormedAndHasNoBrokenNumber(CellarOutlook outlook) {
-        String text = Pages.parsed(ShelfPage.of(English.of(outlook)))
+        String text = ParsedPages.parsed(ShelfPage.of(English.of(outlook)))
                 .getDocumentElement()
                 .getTextContent();
         assertFalse(NO_NUMBER.matcher(text).find());
@@ -42,11 +44,11 @@ final class ShelfPageTest {
     @ParameterizedTest
     @MethodSource("undercroft.report.Shelves#all")
     void nothingIsLoadedAndNothingRuns(CellarOutlook outlook) {
-        Document page = Pages.parsed(ShelfPage.of(English.of(outlook)));
+        Document page = ParsedPages.parsed(ShelfPage.of(English.of(outlook)));
         for (String element : List.of("script", "link", "img", "iframe", "object", "base", "form")) {
             assertEquals(0, page.getElementsByTagName(element).getLength(), element);
         }
-        for (Element element : Pages.elements(page, "*")) {
+        for (Element element : ParsedPages.elements(page, "*")) {
             for (int i = 0; i < element.getAttributes().getLength(); i++) {
                 String name = element.getAttributes().item(i).getNodeName();
                 String value = element.getAttributes().item(i).getNodeValue();
@@ -62,10 +64,10 @@ final class ShelfPageTest {
     @ParameterizedTest
     @MethodSource("undercroft.report.Shelves#all")
     void thePageCanBeReadWithoutSeeingIt(CellarOutlook outlook) {
-        Document page = Pages.parsed(ShelfPage.of(English.of(outlook)));
+        Document page = ParsedPages.parsed(ShelfPage.of(English.of(outlook)));
         int level = 0;
         Set<String> ids = new HashSet<>();
-        for (Element element : Pages.elements(page, "*")) {
+        for (Element element : ParsedPages.elements(page, "*")) {
             if (element.getTagName().matches("h[1-6]")) {
                 int next = element.getTagName().charAt(1) - '0';
                 assertTrue(next <= level + 1, "h" + next + " after h" + level);
@@ -73,32 +75,32 @@ final class ShelfPageTest {
             }
             assertTrue(!element.hasAttribute("id") || ids.add(element.getAttribute("id")), "an id is used twice");
         }
-        for (Element picture : Pages.elements(page, "svg")) {
+        for (Element picture : ParsedPages.elements(page, "svg")) {
             boolean part = picture.getParentNode().getNodeName().equals("svg");
             boolean told = picture.getElementsByTagName("title").getLength() == 1
                     && picture.getElementsByTagName("desc").getLength() == 1;
             assertTrue(part || told || picture.getAttribute("aria-hidden").equals("true"), "a picture without words");
         }
-        Pages.elements(page, "th").forEach(head -> assertTrue(head.hasAttribute("scope")));
-        Pages.elements(page, "table")
+        ParsedPages.elements(page, "th").forEach(head -> assertTrue(head.hasAttribute("scope")));
+        ParsedPages.elements(page, "table")
                 .forEach(table ->
                         assertEquals(1, table.getElementsByTagName("caption").getLength()));
-        Pages.elements(page, "a")
+        ParsedPages.elements(page, "a")
                 .forEach(link ->
                         assertTrue(ids.contains(link.getAttribute("href").substring(1)), link.getAttribute("href")));
     }
 
     @Test
     void everyBatchIsThereWithItsHeadlineAndItsWord() {
-        Document page = Pages.parsed(ShelfPage.of(English.of(Shelves.DEMO)));
+        Document page = ParsedPages.parsed(ShelfPage.of(English.of(Shelves.DEMO)));
         assertEquals(13, page.getElementsByTagName("article").getLength());
-        List<Element> articles = Pages.elements(page, "article");
+        List<Element> articles = ParsedPages.elements(page, "article");
         for (BatchOutlook batch : Shelves.DEMO.batches()) {
             Element article = articles.stream()
                     .filter(one -> one.getAttribute("id").equals("batch-" + batch.id()))
                     .findFirst()
                     .orElseThrow();
-            String text = Pages.plain(article);
+            String text = ParsedPages.plain(article);
             assertTrue(text.contains(batch.batch().name()));
             assertTrue(text.contains(new Headlines(ShelfWords.of(Shelves.DEMO, Messages.english())).of(batch)), text);
             assertTrue(text.contains(new AlertWords(Messages.english()).word(batch.alert())));
@@ -107,7 +109,7 @@ final class ShelfPageTest {
         }
         Shelves.DEMO
                 .tasks()
-                .forEach(task -> assertTrue(Pages.plain(page.getDocumentElement())
+                .forEach(task -> assertTrue(ParsedPages.plain(page.getDocumentElement())
                         .contains(new TaskWords(ShelfWords.of(Shelves.DEMO, Messages.english())).why(task))));
     }
 
@@ -119,16 +121,17 @@ final class ShelfPageTest {
         assertFalse(page.contains("\u202E"), "nor does a name turn the page around");
         String shown = Shelves.HOSTILE_NAME.replace("\u202E", "");
         List<String> names = new ArrayList<>();
-        Pages.elements(Pages.parsed(page), "bdi").forEach(name -> names.add(name.getTextContent()));
+        ParsedPages.elements(ParsedPages.parsed(page), "bdi").forEach(name -> names.add(name.getTextContent()));
         assertTrue(names.contains("millrace-saison" + shown), names.toString());
         assertTrue(names.contains("Cellar </title><b>" + shown), names.toString());
-        assertTrue(Pages.plain(Pages.parsed(page).getDocumentElement()).contains("onerror=\"steal()\""));
+        assertTrue(
+                ParsedPages.plain(ParsedPages.parsed(page).getDocumentElement()).contains("onerror=\"steal()\""));
     }
 
     @Test
     void bottlesUnderPressureComeWithCautions() {
-        Document page = Pages.parsed(ShelfPage.of(English.of(Shelves.DEMO)));
-        String words = Pages.plain(Pages.byId(page, "batch-millrace-saison"));
+        Document page = ParsedPages.parsed(ShelfPage.of(English.of(Shelves.DEMO)));
+        String words = ParsedPages.plain(ParsedPages.byId(page, "batch-millrace-saison"));
         for (String caution : List.of(
                 "eye or face protection",
                 "gloves",
@@ -138,8 +141,9 @@ final class ShelfPageTest {
                 "children")) {
             assertTrue(words.contains(caution), caution);
         }
-        assertFalse(Pages.plain(Pages.byId(page, "batch-quarry-porter")).contains("gloves"));
-        String all = Pages.plain(page.getDocumentElement());
+        assertFalse(
+                ParsedPages.plain(ParsedPages.byId(page, "batch-quarry-porter")).contains("gloves"));
+        String all = ParsedPages.plain(page.getDocumentElement());
         assertTrue(all.endsWith(
                 "Estimate only: the bottle maker’s rating, local codes and licensed practice come first."));
     }
@@ -158,10 +162,10 @@ final class ShelfPageTest {
 
     @Test
     void theFiguresAreInTheUnitsOfTheCellar() {
-        String metric =
-                Pages.plain(Pages.byId(Pages.parsed(ShelfPage.of(English.of(Shelves.DEMO))), "batch-millrace-saison"));
-        String us =
-                Pages.plain(Pages.byId(Pages.parsed(ShelfPage.of(English.of(Shelves.US))), "batch-millrace-saison"));
+        String metric = ParsedPages.plain(
+                ParsedPages.byId(ParsedPages.parsed(ShelfPage.of(English.of(Shelves.DEMO))), "batch-millrace-saison"));
+        String us = ParsedPages.plain(
+                ParsedPages.byId(ParsedPages.parsed(ShelfPage.of(English.of(Shelves.US))), "batch-millrace-saison"));
         assertTrue(metric.contains("Working pressure3.5 bar"), metric);
         assertTrue(
                 us.contains("Working pressure50 psi"),

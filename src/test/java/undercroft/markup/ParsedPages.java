@@ -1,4 +1,4 @@
-package undercroft.report;
+package undercroft.markup;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -12,11 +12,11 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
-/** Pages read back with the XML parser of the JDK. */
-final class Pages {
-    private Pages() {}
+/** ParsedPages read back with the XML parser of the JDK. */
+public final class ParsedPages {
+    private ParsedPages() {}
 
-    static Document parsed(String page) {
+    public static Document parsed(String page) {
         try {
             return DocumentBuilderFactory.newInstance()
                     .newDocumentBuilder()
@@ -26,7 +26,7 @@ final class Pages {
         }
     }
 
-    static List<Element> elements(Document page, String name) {
+    public static List<Element> elements(Document page, String name) {
         NodeList found = page.getElementsByTagName(name);
         List<Element> elements = new ArrayList<>();
         for (int i = 0; i < found.getLength(); i++) {
@@ -35,7 +35,7 @@ final class Pages {
         return elements;
     }
 
-    static Element byId(Document page, String id) {
+    public static Element byId(Document page, String id) {
         return elements(page, "*").stream()
                 .filter(element -> element.getAttribute("id").equals(id))
                 .findFirst()
@@ -43,7 +43,7 @@ final class Pages {
     }
 
     /** The words of an element with ordinary spaces. */
-    static String plain(Element element) {
+    public static String plain(Element element) {
         return element.getTextContent().replace('\u00A0', ' ').replace("\n", "");
     }
 }
