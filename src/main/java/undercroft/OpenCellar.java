@@ -1,7 +1,6 @@
 package undercroft;
 
 import java.io.File;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -84,8 +83,7 @@ final class OpenCellar implements CellarChooser {
 
     /** The demo, on a copy of its own, begun at the last moment its loggers wrote. */
     void showDemo() {
-        try {
-            Path copy = Files.createTempDirectory("undercroft-demo").resolve(DEMO);
+            Path copy = host.privateFolder().resolve(DEMO);
             DemoCellar demo = DemoCellar.of(DEMO);
             demo.copyTo(copy);
             Instant last = demo.temperatures().values().stream()
@@ -94,9 +92,6 @@ final class OpenCellar implements CellarChooser {
                     .max(Instant::compareTo)
                     .orElseGet(clock::instant);
             show(copy, Clock.offset(clock, Duration.between(clock.instant(), last)));
-        } catch (IOException fault) {
-            throw new InvalidInput("demo", "rescue.fault.demo", String.valueOf(fault.getMessage()));
-        }
     }
 
     /** A cellar of the user's; one that cannot be read is offered to be rescued. */
