@@ -83,15 +83,15 @@ final class OpenCellar implements CellarChooser {
 
     /** The demo, on a copy of its own, begun at the last moment its loggers wrote. */
     void showDemo() {
-            Path copy = host.privateFolder().resolve(DEMO);
-            DemoCellar demo = DemoCellar.of(DEMO);
-            demo.copyTo(copy);
-            Instant last = demo.temperatures().values().stream()
-                    .filter(series -> !series.isEmpty())
-                    .map(series -> Instant.ofEpochSecond(series.lastTime()))
-                    .max(Instant::compareTo)
-                    .orElseGet(clock::instant);
-            show(copy, Clock.offset(clock, Duration.between(clock.instant(), last)));
+        Path copy = host.privateFolder().resolve(DEMO);
+        DemoCellar demo = DemoCellar.of(DEMO);
+        demo.copyTo(copy);
+        Instant last = demo.temperatures().values().stream()
+                .filter(series -> !series.isEmpty())
+                .map(series -> Instant.ofEpochSecond(series.lastTime()))
+                .max(Instant::compareTo)
+                .orElseGet(clock::instant);
+        show(copy, Clock.offset(clock, Duration.between(clock.instant(), last)));
     }
 
     /** A cellar of the user's; one that cannot be read is offered to be rescued. */

@@ -103,7 +103,8 @@ final class OneWriterTest {
             .dependOnClassesThat(named(NETWORK))
             .orShould()
             .accessTargetWhere(calls("opens an address", "java.net.URL", "openStream", "openConnection", "getContent"))
-            .because("a cellar is nobody else's; what live sensors need later is the one exception, and it is named here");
+            .because(
+                    "a cellar is nobody else's; what live sensors need later is the one exception, and it is named here");
 
     @ArchTest
     static final ArchRule NOBODY_RUNS_ANYTHING = noClasses()
@@ -125,10 +126,8 @@ final class OneWriterTest {
             .accessTargetWhere(calls("looks a class up", "java.lang.ClassLoader", "loadClass"))
             .orShould()
             .accessTargetWhere(DescribedPredicate.describe(
-                    "maps JSON onto types", access -> access.getTarget()
-                                    .getOwner()
-                                    .getName()
-                                    .startsWith("com.fasterxml.jackson.databind.")
+                    "maps JSON onto types",
+                    access -> access.getTarget().getOwner().getName().startsWith("com.fasterxml.jackson.databind.")
                             && Set.of(
                                             "activateDefaultTyping",
                                             "enableDefaultTyping",
@@ -158,7 +157,8 @@ final class OneWriterTest {
                 return CHANGING_A_FILE.contains(name);
             }
             if (owner.isEquivalentTo(FileChannel.class)) {
-                return Set.of("open", "write", "truncate", "transferFrom", "map").contains(name);
+                return Set.of("open", "write", "truncate", "transferFrom", "map")
+                        .contains(name);
             }
             boolean opensByName = owner.isEquivalentTo(PrintWriter.class)
                     || owner.isEquivalentTo(PrintStream.class)

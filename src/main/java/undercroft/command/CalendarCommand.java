@@ -43,7 +43,8 @@ final class CalendarCommand extends AnswerCommand {
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone());
         CellarOutlook outlook =
                 Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
-        ShelfCalendar calendar = ShelfCalendar.of(ShelfWords.of(outlook, console().messages()), now);
+        ShelfCalendar calendar =
+                ShelfCalendar.of(ShelfWords.of(outlook, console().messages()), now);
         List<Path> files = Exporting.replacing(
                 force,
                 replacing -> perBatch

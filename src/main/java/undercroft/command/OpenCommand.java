@@ -45,11 +45,7 @@ final class OpenCommand implements Callable<Integer> {
         if (folder == null) {
             DemoCellar demo = DemoCellar.of(DEMO);
             Map<String, TimeSeries> temperatures = demo.temperatures();
-            report(
-                    demo.cellar(),
-                    temperatures,
-                    lastLogged(temperatures),
-                    DEMO);
+            report(demo.cellar(), temperatures, lastLogged(temperatures), DEMO);
         } else {
             Cellar cellar = CellarStore.read(folder);
             report(

@@ -41,7 +41,10 @@ final class ReportCommand extends AnswerCommand {
         Exporting.replacing(
                 force,
                 replacing -> Export.ofTexts()
-                        .folder(out, ShelfReport.of(ShelfWords.of(outlook, console().messages())), replacing));
+                        .folder(
+                                out,
+                                ShelfReport.of(ShelfWords.of(outlook, console().messages())),
+                                replacing));
         return reply().put("page", out.resolve(ShelfReport.PAGE).toString())
                 .put("report", out.resolve(ShelfReport.DATA).toString())
                 .put("batches", outlook.batches().size())

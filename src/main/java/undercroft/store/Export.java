@@ -35,7 +35,8 @@ public final class Export {
             Pattern.compile("\\{\\s*\"schema\"\\s*:\\s*\\d+\\s*,\\s*\"at\"\\s*:\\s*\"[^\"]*\"\\s*,\\s*\"cellar\"\\s*:"),
             Pattern.compile("time_utc,lot,carbonation_low_vol,"),
             Pattern.compile("BEGIN:VCALENDAR\\r\\n(?:VERSION:[^\\r]*\\r\\n)?PRODID:-//Undercroft//"),
-            Pattern.compile("<!DOCTYPE html>\\s*<html[^>]*>\\s*<head>(?s:.*)<meta name=\"generator\" content=\"Undercroft\""));
+            Pattern.compile(
+                    "<!DOCTYPE html>\\s*<html[^>]*>\\s*<head>(?s:.*)<meta name=\"generator\" content=\"Undercroft\""));
 
     private final AtomicFile files;
 
@@ -84,7 +85,8 @@ public final class Export {
      */
     public List<Path> folder(Path folder, Map<String, String> texts, Replacing replacing) {
         Map<Path, String> all = new LinkedHashMap<>();
-        texts.forEach((name, text) -> all.put(folder.resolve(name).toAbsolutePath().normalize(), text));
+        texts.forEach(
+                (name, text) -> all.put(folder.resolve(name).toAbsolutePath().normalize(), text));
         write(folder.toAbsolutePath().normalize(), all, folder.toString(), replacing);
         return texts.keySet().stream().map(folder::resolve).toList();
     }

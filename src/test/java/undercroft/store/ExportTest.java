@@ -36,8 +36,7 @@ import undercroft.wording.ShelfWords;
 
 /** What leaves the program goes where the user says, over nothing of anybody else's, whole or not at all. */
 final class ExportTest {
-    private static final ShelfWords WORDS =
-            English.of(Outlooks.of(DemoShelf.cellar(), Map.of(), DemoShelf.NOW));
+    private static final ShelfWords WORDS = English.of(Outlooks.of(DemoShelf.cellar(), Map.of(), DemoShelf.NOW));
     private static final Map<String, String> REPORT = ShelfReport.of(WORDS);
 
     @TempDir
@@ -109,7 +108,8 @@ final class ExportTest {
         Path link = Files.createSymbolicLink(scratch.resolve("elsewhere"), cellar.resolve("history"));
         Files.createDirectories(cellar.resolve("history"));
         List<Path> there = all(cellar);
-        for (Path out : List.of(cellar, cellar.resolve("new/er"), link, link.resolve("x"), cellar.resolve("../cellar"))) {
+        for (Path out :
+                List.of(cellar, cellar.resolve("new/er"), link, link.resolve("x"), cellar.resolve("../cellar"))) {
             String said = said(() -> Export.ofTexts().folder(out, REPORT, Replacing.ANY));
             assertTrue(said.contains("inside the cellar folder"), said);
         }
@@ -129,20 +129,23 @@ final class ExportTest {
         assertTrue(Files.exists(real.resolve("index.html")));
         Files.delete(real.resolve("index.html"));
         Files.createSymbolicLink(real.resolve("index.html"), victim);
-        assertTrue(said(() -> Export.ofTexts().folder(link, REPORT, Replacing.ANY)).contains("link"));
+        assertTrue(
+                said(() -> Export.ofTexts().folder(link, REPORT, Replacing.ANY)).contains("link"));
         assertEquals("mine", Files.readString(victim));
 
         Path trap = Files.createDirectory(scratch.resolve("trap"));
         Path outside = Files.createDirectory(scratch.resolve("outside"));
         Files.createSymbolicLink(trap.resolve("series"), outside);
-        assertTrue(said(() -> Export.ofTexts().folder(trap, REPORT, Replacing.ANY)).contains("link"));
+        assertTrue(
+                said(() -> Export.ofTexts().folder(trap, REPORT, Replacing.ANY)).contains("link"));
         assertEquals(List.of(), all(outside));
         assertEquals(List.of(trap.resolve("series")), all(trap));
     }
 
     @Test
     void aFileNamedThroughALinkIsReplacedWhereItLies() throws IOException {
-        Path real = Files.writeString(Files.createDirectory(scratch.resolve("synced")).resolve("shelf.ics"), "");
+        Path real = Files.writeString(
+                Files.createDirectory(scratch.resolve("synced")).resolve("shelf.ics"), "");
         Path link = Files.createSymbolicLink(scratch.resolve("shelf.ics"), real);
         Export.ofTexts().file(link, "BEGIN:VCALENDAR", Replacing.OURS);
         assertTrue(Files.isSymbolicLink(link));
@@ -155,7 +158,8 @@ final class ExportTest {
         int writes = REPORT.size();
         for (int failing = 0; failing < writes; failing++) {
             int[] left = {failing};
-            FaultyDisk full = new FaultyDisk("No space left on device", (call, path) -> call == Call.WRITE && left[0]-- == 0);
+            FaultyDisk full =
+                    new FaultyDisk("No space left on device", (call, path) -> call == Call.WRITE && left[0]-- == 0);
             String said = said(() -> Export.on(full).folder(out, REPORT, Replacing.OURS));
             assertTrue(said.contains("No space left on device"), said);
             assertFalse(Files.exists(out), "write " + failing);
@@ -166,7 +170,8 @@ final class ExportTest {
         second.replaceAll((name, text) -> text + "\n");
         for (int failing = 0; failing < writes; failing++) {
             int[] left = {failing};
-            FaultyDisk full = new FaultyDisk("No space left on device", (call, path) -> call == Call.WRITE && left[0]-- == 0);
+            FaultyDisk full =
+                    new FaultyDisk("No space left on device", (call, path) -> call == Call.WRITE && left[0]-- == 0);
             said(() -> Export.on(full).folder(out, second, Replacing.OURS));
             assertEquals(first, texts(out), "write " + failing);
         }

@@ -68,12 +68,7 @@ public final class LoggerFile {
         Path ordinary = ordinary(file);
         try {
             return read(
-                    nameOf(file),
-                    () -> Files.newInputStream(ordinary),
-                    Files.size(ordinary),
-                    choices,
-                    progress,
-                    true);
+                    nameOf(file), () -> Files.newInputStream(ordinary), Files.size(ordinary), choices, progress, true);
         } catch (IOException unreadable) {
             throw unreadable(nameOf(file), unreadable);
         }
