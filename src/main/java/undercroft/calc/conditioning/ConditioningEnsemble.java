@@ -130,7 +130,8 @@ public final class ConditioningEnsemble {
         double moreSugar = 0;
         double hidden = 0;
         double all = 0;
-        double moreFrom = Explanation.MORE_SUGAR_FACTOR * beer.primingGramsPerLitre().median();
+        double moreFrom =
+                Explanation.MORE_SUGAR_FACTOR * beer.primingGramsPerLitre().median();
         for (int m = 0; m < members.size; m++) {
             all += weights[m];
             if (beer.dextrinGramsPerLitre() > 0) {
