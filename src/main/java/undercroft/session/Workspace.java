@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -31,11 +32,18 @@ public final class Workspace {
     private final ReadOnlyObjectWrapper<InvalidInput> saveFault = new ReadOnlyObjectWrapper<>(this, "saveFault");
     private final Deque<Step> undos = new ArrayDeque<>();
     private final Deque<Step> redos = new ArrayDeque<>();
+    private final Optional<InvalidInput> lookOnly;
 
     /** {@code saving} must run its work one after the other. */
     public Workspace(CellarRepository repository, BackgroundTasks saving) {
+        this(repository, saving, Optional.empty());
+    }
+
+    /** {@code lookOnly} is what any change is answered with, where the cellar is only looked at. */
+    public Workspace(CellarRepository repository, BackgroundTasks saving, Optional<InvalidInput> lookOnly) {
         this.repository = repository;
         this.saving = saving;
+        this.lookOnly = lookOnly;
         state.set(new State(repository.cellar(), Map.copyOf(repository.temperatures())));
     }
 
@@ -54,6 +62,11 @@ public final class Workspace {
 
     public Cellar getCellar() {
         return state.get().cellar();
+    }
+
+    /** Why nothing can be changed, where that is so. */
+    public Optional<InvalidInput> lookOnly() {
+        return lookOnly;
     }
 
     /** What undo would take back, or empty. */
@@ -161,6 +174,9 @@ public final class Workspace {
     }
 
     private void did(Step step) {
+        if (lookOnly.isPresent()) {
+            throw lookOnly.get();
+        }
         undos.push(step);
         if (undos.size() > DEEPEST_UNDO) {
             undos.removeLast();
