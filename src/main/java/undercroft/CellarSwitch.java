@@ -1,7 +1,6 @@
 package undercroft;
 
 import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -90,7 +89,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     void showDemo() {
         show(
                 () -> {
-                    Path copy = Files.createTempDirectory("undercroft-demo").resolve(DEMO);
+                    Path copy = host.privateFolder().resolve(DEMO);
                     DemoCellar demo = DemoCellar.of(DEMO);
                     demo.copyTo(copy);
                     Instant last = demo.temperatures().values().stream()
