@@ -218,8 +218,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         RescueDialog.ask(stage, Texts.messages().fault(fault), labels, dark)
                 .ifPresentOrElse(
                         index -> opening.run(
-                                () -> damage.rescue()
-                                        .restore(damage.versions().get(index), clock),
+                                () -> damage.rescue().restore(damage.versions().get(index), clock),
                                 restored -> show(wanted),
                                 this::keepOpenAndSay),
                         () -> keepOpenAndSay(fault));

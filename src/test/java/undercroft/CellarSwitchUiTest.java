@@ -62,7 +62,9 @@ class CellarSwitchUiTest {
         WaitForAsyncUtils.waitFor(
                 20,
                 TimeUnit.SECONDS,
-                () -> stage.isShowing() && stage.getTitle() != null && stage.getTitle().startsWith(begins));
+                () -> stage.isShowing()
+                        && stage.getTitle() != null
+                        && stage.getTitle().startsWith(begins));
         WaitForAsyncUtils.waitForFxEvents();
     }
 

@@ -84,8 +84,7 @@ class OpenCellarTest {
     void theNewestChangeIsOnTheDiskAndTheFolderIsFreeOnceItIsClosed() {
         OpenCellar cellar = open("shelf");
         cellar.workspace().change("rename", each -> each.withName("Loft"));
-        assertThrows(
-                InvalidInput.class, () -> CellarStore.open(folder.resolve("shelf"), clock, "test"), "it is held");
+        assertThrows(InvalidInput.class, () -> CellarStore.open(folder.resolve("shelf"), clock, "test"), "it is held");
         cellar.close();
         cellar.close();
         try (CellarStore again = CellarStore.open(folder.resolve("shelf"), clock, "test")) {
@@ -100,9 +99,7 @@ class OpenCellarTest {
                         CellarStore.look(folder.resolve("shelf"), clock), clock, work.threads(), faults::add)) {
             Cellar before = looker.workspace().getCellar();
             assertEquals(true, looker.lookOnly().isPresent());
-            assertThrows(
-                    InvalidInput.class,
-                    () -> looker.workspace().change("rename", each -> each.withName("Loft")));
+            assertThrows(InvalidInput.class, () -> looker.workspace().change("rename", each -> each.withName("Loft")));
             assertEquals(before, looker.workspace().getCellar());
             writer.workspace().change("rename", each -> each.withName("Attic"));
             assertEquals("Attic", CellarStore.read(folder.resolve("shelf")).name());
