@@ -1,6 +1,7 @@
 package undercroft.session;
 
 import java.time.Duration;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 
@@ -21,8 +22,12 @@ public interface Beat {
         return (step, act) -> {
             ScheduledThreadPoolExecutor timer =
                     new ScheduledThreadPoolExecutor(1, work -> WorkThreads.daemon(work, "clock"));
-            timer.scheduleAtFixedRate(act, step.toMillis(), step.toMillis(), TimeUnit.MILLISECONDS);
-            return timer::shutdownNow;
+            ScheduledFuture<?> calls =
+                    timer.scheduleAtFixedRate(act, step.toMillis(), step.toMillis(), TimeUnit.MILLISECONDS);
+            return () -> {
+                calls.cancel(false);
+                timer.shutdownNow();
+            };
         };
     }
 }

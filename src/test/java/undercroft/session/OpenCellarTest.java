@@ -66,7 +66,7 @@ class OpenCellarTest {
             clock.now = NOON.plus(Duration.ofMinutes(5));
             work.beat();
             assertEquals(clock.now, lookedAt(first));
-            first.close();
+            first.end();
             assertEquals(0, work.running());
             try (OpenCellar second = open("second")) {
                 clock.now = NOON.plus(Duration.ofMinutes(10));
