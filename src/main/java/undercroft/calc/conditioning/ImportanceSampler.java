@@ -17,7 +17,7 @@ import org.hipparchus.random.Well19937c;
 final class ImportanceSampler {
     private static final int PRIOR_POINTS = 1024;
     private static final int ROUND_POINTS = 512;
-    private static final int MOST_ROUNDS = 5;
+    private static final int MOST_ROUNDS = 8;
     private static final double ENOUGH = 200;
     private static final double ENOUGH_TO_FIT = 60;
 
