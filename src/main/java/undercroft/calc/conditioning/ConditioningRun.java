@@ -50,11 +50,21 @@ public final class ConditioningRun {
 
     /** Carbon dioxide made in the bottle since capping, g per litre of beer. */
     public double madeGramsPerLitre(int member, int instant) {
-        double made = members.priming[member] * fractionDone(member, instant);
+        double made = primedGramsPerLitre(member, instant);
         if (trajectories.dextrinFraction != null) {
             made += dextrinGramsPerLitre * trajectories.dextrinFraction[instant * members.size + member];
         }
         return made;
+    }
+
+    /** Of that, what came of the priming sugar and of what was left to ferment at bottling, g per litre of beer. */
+    double primedGramsPerLitre(int member, int instant) {
+        return members.priming[member] * fractionDone(member, instant);
+    }
+
+    /** The same when all of it is gone, g per litre of beer. */
+    double finalPrimedGramsPerLitre(int member) {
+        return members.priming[member];
     }
 
     /** Share of the priming sugar (and of unfinished fermentation) taken up, 0 to 1; 1 when there was none. */

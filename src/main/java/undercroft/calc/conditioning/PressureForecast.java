@@ -8,8 +8,8 @@ import undercroft.series.Band;
 import undercroft.series.Track;
 
 /**
- * The pressure in a lot's bottles along a temperature track: every member of the ensemble with its own carbonation, beer
- * factor and air, asked of one prepared bottle. All pressures in bar gauge. Not for two threads at once.
+ * The pressure in a lot's average bottle, or in the most strongly primed one, along a temperature track: every member of
+ * the ensemble with its own carbonation, beer factor and air, asked of one prepared bottle. All pressures in bar gauge. Not for two threads at once.
  */
 public final class PressureForecast {
     private static final double[] LEVELS = {0.05, 0.25, 0.5, 0.75, 0.95};
@@ -23,11 +23,23 @@ public final class PressureForecast {
     private final double[] factorTerms;
     private final double[] amountTerms;
     private final double[] airTerms;
+    private final double factor;
 
-    /** A forecast for the members of {@code run}, which {@code ensemble} made. */
+    /** A forecast of the average bottle, for the members of {@code run}, which {@code ensemble} made. */
     public PressureForecast(ConditioningEnsemble ensemble, ConditioningRun run, PressureTable table) {
+        this(ensemble, run, table, 1);
+    }
+
+    /**
+     * A forecast of a bottle that got more or less of the priming than the average one.
+     *
+     * @param factor its carbon dioxide from the priming over the average bottle's, above 0; what else ferments is the same
+     *     in every bottle
+     */
+    public PressureForecast(ConditioningEnsemble ensemble, ConditioningRun run, PressureTable table, double factor) {
         this.ensemble = ensemble;
         this.run = run;
+        this.factor = factor;
         this.row = table.row();
         this.warmerRow = table.row();
         double[] weights = new double[ensemble.size()];
@@ -53,27 +65,42 @@ public final class PressureForecast {
      * @param spreadKelvin its standard deviation, 0 or more
      */
     public Interval at(int instant, double celsius, double spreadKelvin) {
-        fill(instant, celsius, spreadKelvin, 1);
-        return quantiles.interval(column);
-    }
-
-    /**
-     * Pressure of the most strongly primed of several bottles at one of the run's instants.
-     *
-     * @param factor its CO2 made in the bottle over the average bottle's, 1 or more
-     */
-    public Interval strongestAt(int instant, double celsius, double spreadKelvin, double factor) {
-        fill(instant, celsius, spreadKelvin, factor);
+        fill(instant, celsius, spreadKelvin);
         return quantiles.interval(column);
     }
 
     /** Pressure when everything fermentable is gone, at a temperature known without spread. */
     public Interval finished(double celsius) {
-        row.at(celsius);
-        for (int m = 0; m < column.length; m++) {
-            column[m] = ofMember(row, m, run.finalGramsPerLitre(m));
-        }
+        fillFinished(celsius, 0);
         return quantiles.interval(column);
+    }
+
+    /**
+     * The probability, 0 to 1, that the pressure at one of the run's instants is above a limit.
+     *
+     * @param celsius temperature of the bottles
+     * @param spreadKelvin its standard deviation, 0 or more
+     * @param bar the limit
+     */
+    public double chanceOver(int instant, double celsius, double spreadKelvin, double bar) {
+        fill(instant, celsius, spreadKelvin);
+        return weightOver(bar);
+    }
+
+    /** The probability, 0 to 1, that the pressure is above a limit once everything fermentable is gone. */
+    public double chanceFinishedOver(double celsius, double spreadKelvin, double bar) {
+        fillFinished(celsius, spreadKelvin);
+        return weightOver(bar);
+    }
+
+    private double weightOver(double bar) {
+        double over = 0;
+        double all = 0;
+        for (int m = 0; m < column.length; m++) {
+            all += ensemble.weight(m);
+            over += column[m] > bar ? ensemble.weight(m) : 0;
+        }
+        return over / all;
     }
 
     /** The warmest storage at which the 95 % pressure of the finished beer stays within a limit, bar above 0. */
@@ -100,7 +127,7 @@ public final class PressureForecast {
             if (finished != null && i >= settled) {
                 finished.at(weather.mean, weather.spread, out);
             } else {
-                fill(i, weather.mean, weather.spread, 1);
+                fill(i, weather.mean, weather.spread);
                 quantiles.of(column, LEVELS, out);
             }
             for (int k = 0; k < LEVELS.length; k++) {
@@ -117,14 +144,14 @@ public final class PressureForecast {
 
     /** How the first member, one like any other, answers to a kelvin at an instant, bar/K. */
     private double slope(int instant, double celsius) {
-        double grams = run.gramsPerLitre(0, instant);
+        double grams = grams(0, instant);
         return ofMember(warmerRow.at(celsius + 1), 0, grams) - ofMember(row.at(celsius), 0, grams);
     }
 
     private SettledPressure settledAt(int instant) {
         double[][] rows = new double[SettledPressure.ROWS][LEVELS.length];
         for (int r = 0; r < rows.length; r++) {
-            fill(instant, SettledPressure.celsiusOf(r), 0, 1);
+            fill(instant, SettledPressure.celsiusOf(r), 0);
             quantiles.of(column, LEVELS, rows[r]);
         }
         return new SettledPressure(rows);
@@ -147,7 +174,7 @@ public final class PressureForecast {
                 continue;
             }
             TemperatureRange weather = TemperatureRange.between(bottle, run.instantAt(i - 1), run.instantAt(i));
-            fill(i, weather.coldest, weather.spread, 1);
+            fill(i, weather.coldest, weather.spread);
             double coldest = quantiles.interval(column).high();
             double share = (workingPressureBar - coldest) / (trajectory.highAt(i) - coldest);
             double edge = share <= 0
@@ -182,19 +209,36 @@ public final class PressureForecast {
         return Interval.of(low, median, high);
     }
 
-    private void fill(int instant, double celsius, double spreadKelvin, double factor) {
+    private void fill(int instant, double celsius, double spreadKelvin) {
+        warm(celsius, spreadKelvin);
+        for (int m = 0; m < column.length; m++) {
+            column[m] = spread(m, grams(m, instant), spreadKelvin);
+        }
+    }
+
+    private void fillFinished(double celsius, double spreadKelvin) {
+        warm(celsius, spreadKelvin);
+        for (int m = 0; m < column.length; m++) {
+            double grams = run.finalGramsPerLitre(m) + (factor - 1) * run.finalPrimedGramsPerLitre(m);
+            column[m] = spread(m, grams, spreadKelvin);
+        }
+    }
+
+    private void warm(double celsius, double spreadKelvin) {
         row.at(celsius);
         if (spreadKelvin > 0) {
             warmerRow.at(celsius + spreadKelvin);
         }
-        for (int m = 0; m < column.length; m++) {
-            double grams = run.gramsPerLitre(m, instant);
-            if (factor != 1) {
-                grams += (factor - 1) * run.madeGramsPerLitre(m, instant);
-            }
-            double bar = ofMember(row, m, grams);
-            column[m] = spreadKelvin > 0 ? bar + ensemble.temperatureZ(m) * (ofMember(warmerRow, m, grams) - bar) : bar;
-        }
+    }
+
+    private double spread(int m, double grams, double spreadKelvin) {
+        double bar = ofMember(row, m, grams);
+        return spreadKelvin > 0 ? bar + ensemble.temperatureZ(m) * (ofMember(warmerRow, m, grams) - bar) : bar;
+    }
+
+    private double grams(int m, int instant) {
+        double grams = run.gramsPerLitre(m, instant);
+        return factor == 1 ? grams : grams + (factor - 1) * run.primedGramsPerLitre(m, instant);
     }
 
     private double ofMember(PressureTable.Row at, int m, double grams) {

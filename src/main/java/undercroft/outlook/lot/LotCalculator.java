@@ -9,7 +9,6 @@ import undercroft.calc.conditioning.ConditioningRun;
 import undercroft.calc.conditioning.ConditioningSigns;
 import undercroft.calc.conditioning.PressureForecast;
 import undercroft.calc.gas.ClosedBottle;
-import undercroft.calc.gas.HeatLimit;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
 import undercroft.calc.priming.Dosing;
@@ -75,8 +74,10 @@ final class LotCalculator {
                 run.probabilityReadyBy(at.getEpochSecond()),
                 chance(run));
         int left = lot.leftAt(at);
-        PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
-        PressureOutlook pressure = pressure(forecast, moments, left);
+        double factor = strongestFactor(left);
+        PressureTable table = table(chemistry, run, bottle);
+        PressureForecast strongest = new PressureForecast(ensemble, run, table, factor);
+        PressureOutlook pressure = pressure(new PressureForecast(ensemble, run, table), strongest, moments);
         LightOutlook light = LightCalculator.of(cellar, batch, lot, type, at);
         AgeingOutlook ageing = AgeingCalculator.of(batch, bottles, at, cellar.zone());
         return new LotOutlook(
@@ -93,8 +94,8 @@ final class LotCalculator {
                 evidence,
                 new SpellExposures(lot, bottles, places, at)
                         .of(new SpellExposures.Pressures(
-                                forecast,
-                                pressure.trajectory(),
+                                strongest,
+                                pressure.strongestTrajectory(),
                                 pressure.workingPressureBar(),
                                 bottle,
                                 chemistry.refermentation().beerFactor().median(),
@@ -111,46 +112,52 @@ final class LotCalculator {
         return chance.build();
     }
 
-    private static PressureForecast forecast(
-            BatchChemistry chemistry, ConditioningEnsemble ensemble, ConditioningRun run, ClosedBottle bottle) {
+    /** How much more of the priming the strongest of the bottles left got than the average one. */
+    private double strongestFactor(int left) {
+        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
+        return dosing.strongestOf(Math.max(1, left));
+    }
+
+    private static PressureTable table(BatchChemistry chemistry, ConditioningRun run, ClosedBottle bottle) {
         double most = Math.min(
                 ClosedBottle.MOST_GRAMS_PER_LITRE,
                 1.4 * run.finalCarbonationVolumes().high() * Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME);
-        PressureTable table = PressureTable.of(
+        return PressureTable.of(
                 bottle,
                 Math.max(4, most),
                 chemistry.refermentation().beerFactor().median());
-        return new PressureForecast(ensemble, run, table);
     }
 
-    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, int left) {
+    private PressureOutlook pressure(PressureForecast average, PressureForecast strongest, TimeGrid moments) {
         Track bottles = climate.bottles();
-        Band trajectory = forecast.trajectory(bottles);
         int present = moments.present();
-        double now = bottles.valueAt(bottles.indexAt(at.getEpochSecond()));
-        double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
-        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
-        double strongest = dosing.strongestOf(Math.max(1, left));
+        int here = bottles.indexAt(at.getEpochSecond());
+        double now = bottles.valueAt(here);
+        double spread = bottles.spreadAt(here);
+        Band trajectory = strongest.trajectory(bottles);
         PressureLimits limits = PressureLimits.of(type);
-        HeatLimit heat = forecast.heatLimit(limits.workingPressureBar()).cappedAt(limits.warmestCelsius());
-        double heatCelsius = heat.orInfinite();
-        int aheadUntil =
-                trajectory.indexAtOrBefore(at.plus(PressureOutlook.AHEAD).getEpochSecond()) + 1;
-        Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
-        Interval peakAhead = peak(trajectory, present, Math.max(present + 1, aheadUntil));
-        Interval memory = PressureForecast.memory(trajectory, present + 1);
+        double working = limits.workingPressureBar();
+        long until = at.plus(PressureOutlook.AHEAD).getEpochSecond();
+        int aheadUntil = Math.max(present, trajectory.indexAtOrBefore(until)) + 1;
         return new PressureOutlook(
-                forecast.at(present, now, spread),
+                average.at(present, now, spread),
                 peak(trajectory, 0, present + 1),
-                peakAhead,
-                passes(trajectory, present, Math.max(present + 1, aheadUntil), limits.workingPressureBar()),
-                strongestNow,
-                memory,
-                limits.workingPressureBar(),
+                peak(trajectory, present, aheadUntil),
+                passes(trajectory, present, aheadUntil, working),
+                strongest.at(present, now, spread),
+                new PassingChances(strongest, trajectory, bottles, working, here)
+                        .of(present, aheadUntil, until, place().warmestWeek()),
+                PressureForecast.memory(trajectory, present + 1),
+                working,
                 limits.cautionBar(),
-                heatCelsius,
+                strongest.heatLimit(working).cappedAt(limits.warmestCelsius()).orInfinite(),
                 type,
+                average.trajectory(bottles),
                 trajectory);
+    }
+
+    private PlaceClimate place() {
+        return places.get(lot.stayAt(at).placeId());
     }
 
     private static Optional<Instant> passes(Band trajectory, int fromInclusive, int untilExclusive, double bar) {

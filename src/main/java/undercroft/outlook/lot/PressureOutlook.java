@@ -9,19 +9,22 @@ import undercroft.quantity.Interval;
 import undercroft.series.Band;
 
 /**
- * Pressure in the bottles, bar gauge.
+ * Pressure in the bottles, bar gauge. What the average bottle holds is what a gauge or an opened bottle can be compared
+ * with; every limit, peak and grade is about the strongest: the most strongly primed of the bottles that are left.
  *
- * @param atPresent now
- * @param peakPast highest since capping
- * @param peakAhead highest in the weeks ahead, at the place's own coming temperatures
- * @param passesWorkingPressureAt when the 95 % pressure first passes the working pressure in those weeks
- * @param strongestBottle now, in the most strongly primed of the bottles that are left
- * @param memoryBar all pressure borne so far as one that acts for 60 seconds (static fatigue of glass)
+ * @param atPresent now, in the average bottle
+ * @param peakPast highest since capping, strongest bottle
+ * @param peakAhead highest in the weeks ahead, at the place's own coming temperatures, strongest bottle
+ * @param passesWorkingPressureAt when the 95 % pressure of the strongest first passes the working pressure in those weeks
+ * @param strongestBottle now, in the strongest bottle
+ * @param chance how likely the strongest passes its working pressure
+ * @param memoryBar all pressure the strongest has borne so far as one that acts for 60 seconds (static fatigue of glass)
  * @param workingPressureBar of the bottle as it is used
  * @param cautionBar from here on worth watching
- * @param heatLimitCelsius warmest storage at which the 95 % pressure of the finished beer stays within the limit; infinite
- *     when no storage temperature passes it, below zero when it is passed even cold
- * @param trajectory from capping to the horizon; low and high include the swing of the day
+ * @param heatLimitCelsius warmest storage at which the 95 % pressure of the strongest bottle, finished, stays within the
+ *     limit; infinite when no storage temperature passes it, below zero when it is passed even cold
+ * @param trajectory of the average bottle, from capping to the horizon; low and high include the swing of the day
+ * @param strongestTrajectory the same of the strongest bottle
  */
 public record PressureOutlook(
         Interval atPresent,
@@ -29,12 +32,14 @@ public record PressureOutlook(
         Interval peakAhead,
         Optional<Instant> passesWorkingPressureAt,
         Interval strongestBottle,
+        PassingChance chance,
         Interval memoryBar,
         double workingPressureBar,
         double cautionBar,
         double heatLimitCelsius,
         BottleType bottle,
-        Band trajectory) {
+        Band trajectory,
+        Band strongestTrajectory) {
     /** How far ahead a peak of pressure is looked for. */
     public static final Duration AHEAD = Duration.ofDays(60);
 

@@ -60,7 +60,7 @@ public record ServingChoices(
         double cost = shelfDaysCost(batch);
         List<ServingChoice.Reason> reasons = new ArrayList<>();
         double haste = haste(batch, cost, reasons);
-        boolean heldBack = batch.verdict().has(Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE);
+        boolean heldBack = batch.verdict().isOverNow();
         if (heldBack) {
             reasons.add(ServingChoice.Reason.OVER_WORKING_PRESSURE);
         }

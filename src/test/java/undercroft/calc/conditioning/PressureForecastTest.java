@@ -59,12 +59,37 @@ final class PressureForecastTest {
     }
 
     @Test
-    void theStrongestBottleHoldsMoreByItsFactorOnWhatWasMade() {
+    void theStrongestBottleHoldsMoreByItsFactorOnThePriming() {
+        ConditioningRun run = ENSEMBLE.run(track(0), 0, days());
+        PressureForecast average = new PressureForecast(ENSEMBLE, run, TABLE);
+        PressureForecast strongest = new PressureForecast(ENSEMBLE, run, TABLE, 1.1);
+        int last = DAYS - 1;
+        assertTrue(strongest.at(last, 20, 0).median() > average.at(last, 20, 0).median() + 0.1);
+        assertEquals(
+                average.at(last, 20, 0),
+                new PressureForecast(ENSEMBLE, run, TABLE, 1).at(last, 20, 0));
+        assertTrue(strongest.heatLimit(3.5).celsius()
+                < average.heatLimit(3.5).celsius() - 1);
+        assertTrue(strongest.trajectory(track(0)).highAt(last)
+                > average.trajectory(track(0)).highAt(last) + 0.1);
+    }
+
+    @Test
+    void theChanceToBeOverAQuantileIsWhatTheQuantileSays() {
         ConditioningRun run = ENSEMBLE.run(track(0), 0, days());
         PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
-        double average = forecast.at(DAYS - 1, 20, 0).median();
-        assertTrue(forecast.strongestAt(DAYS - 1, 20, 0, 1.1).median() > average + 0.1);
-        assertEquals(average, forecast.strongestAt(DAYS - 1, 20, 0, 1).median());
+        int last = DAYS - 1;
+        double step = 1.5 / ENSEMBLE.size();
+        assertEquals(
+                0.05,
+                forecast.chanceOver(last, 20, 2, forecast.at(last, 20, 2).high()),
+                step);
+        assertEquals(
+                0.5, forecast.chanceFinishedOver(25, 0, forecast.finished(25).median()), step);
+        assertEquals(0, forecast.chanceFinishedOver(25, 0, 20));
+        assertEquals(1, forecast.chanceFinishedOver(25, 0, -1), 1e-12);
+        double edge = forecast.finished(25).high();
+        assertTrue(forecast.chanceFinishedOver(25, 4, edge) > forecast.chanceFinishedOver(25, 0, edge));
     }
 
     @Test
