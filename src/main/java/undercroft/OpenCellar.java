@@ -1,7 +1,6 @@
 package undercroft;
 
 import java.io.File;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -84,19 +83,15 @@ final class OpenCellar implements CellarChooser {
 
     /** The demo, on a copy of its own, begun at the last moment its loggers wrote. */
     void showDemo() {
-        try {
-            Path copy = Files.createTempDirectory("undercroft-demo").resolve(DEMO);
-            DemoCellar demo = DemoCellar.of(DEMO);
-            demo.copyTo(copy);
-            Instant last = demo.temperatures().values().stream()
-                    .filter(series -> !series.isEmpty())
-                    .map(series -> Instant.ofEpochSecond(series.lastTime()))
-                    .max(Instant::compareTo)
-                    .orElseGet(clock::instant);
-            show(copy, Clock.offset(clock, Duration.between(clock.instant(), last)));
-        } catch (IOException fault) {
-            throw new InvalidInput("demo", "rescue.fault.demo", String.valueOf(fault.getMessage()));
-        }
+        Path copy = host.privateFolder().resolve(DEMO);
+        DemoCellar demo = DemoCellar.of(DEMO);
+        demo.copyTo(copy);
+        Instant last = demo.temperatures().values().stream()
+                .filter(series -> !series.isEmpty())
+                .map(series -> Instant.ofEpochSecond(series.lastTime()))
+                .max(Instant::compareTo)
+                .orElseGet(clock::instant);
+        show(copy, Clock.offset(clock, Duration.between(clock.instant(), last)));
     }
 
     /** A cellar of the user's; one that cannot be read is offered to be rescued. */

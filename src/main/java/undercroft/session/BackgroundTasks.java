@@ -25,11 +25,20 @@ public final class BackgroundTasks {
                 window.execute(() -> whenDone.accept(result));
             } catch (InvalidInput fault) {
                 window.execute(() -> whenFaulty.accept(fault));
-            } catch (Exception fault) {
-                InvalidInput told = new InvalidInput("", "fault.not-done", fault);
+            } catch (Exception | VirtualMachineError fault) {
+                InvalidInput told = told(fault);
                 window.execute(() -> whenFaulty.accept(told));
             }
         });
+    }
+
+    /** A border: whatever went wrong in the background, out of memory too, is told and ends nothing else. */
+    private static InvalidInput told(Throwable fault) {
+        InvalidInput told = fault instanceof OutOfMemoryError
+                ? new InvalidInput("", "fault.memory")
+                : new InvalidInput("", "fault.not-done", fault);
+        told.initCause(fault);
+        return told;
     }
 
     /** A line of work in which only the newest request counts: older answers that arrive late are dropped. */
