@@ -97,14 +97,7 @@ public record PlaceClimate(
             Place place, TemperatureAhead year, WarmestWeek warmestWeek, long gridFrom, long horizon) {
         Track track = year.track(gridFrom, horizon, STEP_SECONDS);
         return new PlaceClimate(
-                place,
-                track,
-                TimeSeries.empty(),
-                List.of(),
-                List.of(),
-                warmestWeek,
-                Long.MAX_VALUE,
-                Long.MIN_VALUE);
+                place, track, TimeSeries.empty(), List.of(), List.of(), warmestWeek, Long.MAX_VALUE, Long.MIN_VALUE);
     }
 
     private static PlaceClimate logged(

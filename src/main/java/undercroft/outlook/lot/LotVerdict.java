@@ -158,9 +158,7 @@ final class LotVerdict {
     }
 
     private static Alert inSummer(double chance) {
-        return chance >= ACTED_ON_FOR_SUMMER
-                ? Alert.ACT
-                : chance >= WATCHED_FOR_SUMMER ? Alert.WATCH : Alert.CLEAR;
+        return chance >= ACTED_ON_FOR_SUMMER ? Alert.ACT : chance >= WATCHED_FOR_SUMMER ? Alert.WATCH : Alert.CLEAR;
     }
 
     private void graded(Cause.Kind kind, Alert alert, Optional<Instant> since, Map<CauseFigure, Double> figures) {

@@ -18,8 +18,7 @@ record PassingChances(PressureForecast strongest, Band trajectory, Track bottles
      * @param until end of the weeks ahead, epoch second
      */
     PassingChance of(int present, int aheadUntil, long until, WarmestWeek year) {
-        double now =
-                strongest.chanceOver(present, bottles.valueAt(here), bottles.spreadAt(here), workingPressureBar);
+        double now = strongest.chanceOver(present, bottles.valueAt(here), bottles.spreadAt(here), workingPressureBar);
         WarmestWeek.Ahead week = WarmestWeek.ahead(bottles, bottles.timeAt(here), until);
         double inTheWeek = strongest.chanceFinishedOver(week.celsius(), week.spreadKelvin(), workingPressureBar);
         double yearCelsius = Math.max(year.celsius(), week.celsius());

@@ -49,7 +49,7 @@ public record Verdict(List<Cause> causes) {
     /** Whether the strongest bottle left may well be over its working pressure at this instant. */
     public boolean isOverNow() {
         return causes.stream()
-                .anyMatch(cause -> cause.kind() == Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE
-                        && cause.alert() == Alert.ACT);
+                .anyMatch(cause ->
+                        cause.kind() == Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE && cause.alert() == Alert.ACT);
     }
 }

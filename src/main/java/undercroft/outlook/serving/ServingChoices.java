@@ -11,7 +11,6 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.PressureOutlook;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;

@@ -65,11 +65,8 @@ final class PressureForecastTest {
         PressureForecast strongest = new PressureForecast(ENSEMBLE, run, TABLE, 1.1);
         int last = DAYS - 1;
         assertTrue(strongest.at(last, 20, 0).median() > average.at(last, 20, 0).median() + 0.1);
-        assertEquals(
-                average.at(last, 20, 0),
-                new PressureForecast(ENSEMBLE, run, TABLE, 1).at(last, 20, 0));
-        assertTrue(strongest.heatLimit(3.5).celsius()
-                < average.heatLimit(3.5).celsius() - 1);
+        assertEquals(average.at(last, 20, 0), new PressureForecast(ENSEMBLE, run, TABLE, 1).at(last, 20, 0));
+        assertTrue(strongest.heatLimit(3.5).celsius() < average.heatLimit(3.5).celsius() - 1);
         assertTrue(strongest.trajectory(track(0)).highAt(last)
                 > average.trajectory(track(0)).highAt(last) + 0.1);
     }
@@ -81,9 +78,7 @@ final class PressureForecastTest {
         int last = DAYS - 1;
         double step = 1.5 / ENSEMBLE.size();
         assertEquals(
-                0.05,
-                forecast.chanceOver(last, 20, 2, forecast.at(last, 20, 2).high()),
-                step);
+                0.05, forecast.chanceOver(last, 20, 2, forecast.at(last, 20, 2).high()), step);
         assertEquals(
                 0.5, forecast.chanceFinishedOver(25, 0, forecast.finished(25).median()), step);
         assertEquals(0, forecast.chanceFinishedOver(25, 0, 20));

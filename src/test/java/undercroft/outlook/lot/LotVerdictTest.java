@@ -143,7 +143,9 @@ final class LotVerdictTest {
             LotOutlook lot = ale(cellar(grams, "room")).mainLot();
             Alert alert = lot.verdict().alert(Cause.Topic.PRESSURE);
             PassingChance chance = lot.pressure().chance();
-            assertTrue(chance.now() <= chance.ahead() + 1e-9 && chance.ahead() <= chance.warmestYear() + 0.02, "" + chance);
+            assertTrue(
+                    chance.now() <= chance.ahead() + 1e-9 && chance.ahead() <= chance.warmestYear() + 0.02,
+                    "" + chance);
             boolean act = chance.ahead() >= 0.10 || chance.warmestYear() >= 0.25;
             boolean clear = chance.ahead() < 0.02 && chance.warmestYear() < 0.05;
             assertEquals(act, alert == Alert.ACT, grams + " g: " + chance);
