@@ -50,21 +50,11 @@ public final class ConditioningRun {
 
     /** Carbon dioxide made in the bottle since capping, g per litre of beer. */
     public double madeGramsPerLitre(int member, int instant) {
-        double made = primedGramsPerLitre(member, instant);
+        double made = members.priming[member] * fractionDone(member, instant);
         if (trajectories.dextrinFraction != null) {
             made += dextrinGramsPerLitre * trajectories.dextrinFraction[instant * members.size + member];
         }
         return made;
-    }
-
-    /** Of that, what came of the priming sugar and of what was left to ferment at bottling, g per litre of beer. */
-    double primedGramsPerLitre(int member, int instant) {
-        return members.priming[member] * fractionDone(member, instant);
-    }
-
-    /** The same when all of it is gone, g per litre of beer. */
-    double finalPrimedGramsPerLitre(int member) {
-        return members.priming[member];
     }
 
     /** Share of the priming sugar (and of unfinished fermentation) taken up, 0 to 1; 1 when there was none. */
@@ -75,6 +65,11 @@ public final class ConditioningRun {
     /** Carbon dioxide when everything the yeast can reach is gone, dextrins included, g/L; strength is not a bar here. */
     public double finalGramsPerLitre(int member) {
         return members.residual[member] + members.priming[member] + dextrinGramsPerLitre;
+    }
+
+    /** Carbon dioxide of the priming sugar and of what fermented with it when all is gone, g/L. */
+    public double primedGramsPerLitre(int member) {
+        return members.priming[member];
     }
 
     /** When nine tenths of the sugar are gone, epoch seconds or +∞. */

@@ -1,6 +1,7 @@
 package undercroft.calc.conditioning;
 
-import undercroft.calc.gas.HeatLimit;
+import undercroft.calc.gas.LimitTemperatures;
+import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureMemory;
 import undercroft.calc.gas.PressureTable;
 import undercroft.quantity.Interval;
@@ -8,8 +9,8 @@ import undercroft.series.Band;
 import undercroft.series.Track;
 
 /**
- * The pressure in a lot's average bottle, or in the most strongly primed one, along a temperature track: every member of
- * the ensemble with its own carbonation, beer factor and air, asked of one prepared bottle. All pressures in bar gauge. Not for two threads at once.
+ * The pressure in a lot's bottles along a temperature track: every member of the ensemble with its own carbonation, beer
+ * factor and air, asked of one prepared bottle. All pressures in bar gauge. Not for two threads at once.
  */
 public final class PressureForecast {
     private static final double[] LEVELS = {0.05, 0.25, 0.5, 0.75, 0.95};
@@ -23,23 +24,11 @@ public final class PressureForecast {
     private final double[] factorTerms;
     private final double[] amountTerms;
     private final double[] airTerms;
-    private final double factor;
 
-    /** A forecast of the average bottle, for the members of {@code run}, which {@code ensemble} made. */
+    /** A forecast for the members of {@code run}, which {@code ensemble} made. */
     public PressureForecast(ConditioningEnsemble ensemble, ConditioningRun run, PressureTable table) {
-        this(ensemble, run, table, 1);
-    }
-
-    /**
-     * A forecast of a bottle that got more or less of the priming than the average one.
-     *
-     * @param factor its carbon dioxide from the priming over the average bottle's, above 0; what else ferments is the same
-     *     in every bottle
-     */
-    public PressureForecast(ConditioningEnsemble ensemble, ConditioningRun run, PressureTable table, double factor) {
         this.ensemble = ensemble;
         this.run = run;
-        this.factor = factor;
         this.row = table.row();
         this.warmerRow = table.row();
         double[] weights = new double[ensemble.size()];
@@ -65,35 +54,55 @@ public final class PressureForecast {
      * @param spreadKelvin its standard deviation, 0 or more
      */
     public Interval at(int instant, double celsius, double spreadKelvin) {
-        fill(instant, celsius, spreadKelvin);
+        fill(instant, celsius, spreadKelvin, 1);
+        return quantiles.interval(column);
+    }
+
+    /**
+     * Pressure of the most strongly primed of several bottles at one of the run's instants.
+     *
+     * @param factor its CO2 made in the bottle over the average bottle's, 1 or more
+     */
+    public Interval strongestAt(int instant, double celsius, double spreadKelvin, double factor) {
+        fill(instant, celsius, spreadKelvin, factor);
         return quantiles.interval(column);
     }
 
     /** Pressure when everything fermentable is gone, at a temperature known without spread. */
     public Interval finished(double celsius) {
-        fillFinished(celsius, 0);
+        row.at(celsius);
+        for (int m = 0; m < column.length; m++) {
+            column[m] = ofMember(row, m, run.finalGramsPerLitre(m));
+        }
         return quantiles.interval(column);
     }
 
     /**
-     * The probability, 0 to 1, that the pressure at one of the run's instants is above a limit.
+     * Where the strongest of several bottles, finished, passes its working pressure.
      *
-     * @param celsius temperature of the bottles
-     * @param spreadKelvin its standard deviation, 0 or more
-     * @param bar the limit
+     * @param factor the CO2 its priming makes over the average bottle's, 1 or more
      */
-    public double chanceOver(int instant, double celsius, double spreadKelvin, double bar) {
-        fill(instant, celsius, spreadKelvin);
-        return weightOver(bar);
+    public LimitTemperatures limitTemperatures(double factor, PressureLimits limits) {
+        double[] weights = new double[column.length];
+        double[] grams = new double[column.length];
+        for (int m = 0; m < weights.length; m++) {
+            weights[m] = ensemble.weight(m);
+            grams[m] = run.finalGramsPerLitre(m) + (factor - 1) * run.primedGramsPerLitre(m);
+        }
+        return LimitTemperatures.of(
+                (celsius, bars) -> {
+                    row.at(celsius);
+                    for (int m = 0; m < bars.length; m++) {
+                        bars[m] = ofMember(row, m, grams[m]);
+                    }
+                },
+                weights,
+                limits);
     }
 
-    /** The probability, 0 to 1, that the pressure is above a limit once everything fermentable is gone. */
-    public double chanceFinishedOver(double celsius, double spreadKelvin, double bar) {
-        fillFinished(celsius, spreadKelvin);
-        return weightOver(bar);
-    }
-
-    private double weightOver(double bar) {
+    /** The probability, 0 to 1, that the strongest of several bottles is over a pressure at an instant; as {@link #strongestAt}. */
+    public double probabilityOver(int instant, double celsius, double spreadKelvin, double factor, double bar) {
+        fill(instant, celsius, spreadKelvin, factor);
         double over = 0;
         double all = 0;
         for (int m = 0; m < column.length; m++) {
@@ -103,23 +112,20 @@ public final class PressureForecast {
         return over / all;
     }
 
-    /** The warmest storage at which the 95 % pressure of the finished beer stays within a limit, bar above 0. */
-    public HeatLimit heatLimit(double workingPressureBar) {
-        return HeatLimit.of(celsius -> finished(celsius).high(), workingPressureBar);
-    }
-
     /**
      * The course over the run's instants: median and quartiles at the mean temperature of the time since the instant
      * before; low and high also reach to its coldest and warmest, along the median's slope, so that no peak falls between
      * two instants. Once the sugar is gone the spread depends on temperature alone and is read from a table of it.
+     *
+     * @param factor 1 for the average bottle, or what the strongest one's priming makes over the average, 1 or more
      */
-    public Band trajectory(Track bottle) {
+    public Band trajectory(Track bottle, double factor) {
         int n = run.instants();
         double[][] band = new double[LEVELS.length][n];
         long[] instants = new long[n];
         double[] out = new double[LEVELS.length];
         int settled = run.settledInstant();
-        SettledPressure finished = settled < n ? settledAt(settled) : null;
+        SettledPressure finished = settled < n ? settledAt(settled, factor) : null;
         for (int i = 0; i < n; i++) {
             instants[i] = run.instantAt(i);
             TemperatureRange weather =
@@ -127,7 +133,7 @@ public final class PressureForecast {
             if (finished != null && i >= settled) {
                 finished.at(weather.mean, weather.spread, out);
             } else {
-                fill(i, weather.mean, weather.spread);
+                fill(i, weather.mean, weather.spread, factor);
                 quantiles.of(column, LEVELS, out);
             }
             for (int k = 0; k < LEVELS.length; k++) {
@@ -144,14 +150,14 @@ public final class PressureForecast {
 
     /** How the first member, one like any other, answers to a kelvin at an instant, bar/K. */
     private double slope(int instant, double celsius) {
-        double grams = grams(0, instant);
+        double grams = run.gramsPerLitre(0, instant);
         return ofMember(warmerRow.at(celsius + 1), 0, grams) - ofMember(row.at(celsius), 0, grams);
     }
 
-    private SettledPressure settledAt(int instant) {
+    private SettledPressure settledAt(int instant, double factor) {
         double[][] rows = new double[SettledPressure.ROWS][LEVELS.length];
         for (int r = 0; r < rows.length; r++) {
-            fill(instant, SettledPressure.celsiusOf(r), 0);
+            fill(instant, SettledPressure.celsiusOf(r), 0, factor);
             quantiles.of(column, LEVELS, rows[r]);
         }
         return new SettledPressure(rows);
@@ -161,20 +167,25 @@ public final class PressureForecast {
      * How long the 95 % pressure stands above a limit, s, told from every step of the track: between two of the run's
      * instants it is taken to follow the temperature on a straight line from the coldest to the warmest of that time.
      *
-     * @param trajectory what {@link #trajectory} gave for the same track
+     * @param trajectory what {@link #trajectory} gave for the same track and factor
      * @param fromInclusive epoch second; {@code untilExclusive} after it
      * @param workingPressureBar above 0
      * @return 0 to the whole stretch
      */
     public double secondsOver(
-            Track bottle, Band trajectory, long fromInclusive, long untilExclusive, double workingPressureBar) {
+            Track bottle,
+            Band trajectory,
+            double factor,
+            long fromInclusive,
+            long untilExclusive,
+            double workingPressureBar) {
         double seconds = 0;
         for (int i = 1; i < run.instants() && run.instantAt(i - 1) < untilExclusive; i++) {
             if (run.instantAt(i) <= fromInclusive || !(trajectory.highAt(i) > workingPressureBar)) {
                 continue;
             }
             TemperatureRange weather = TemperatureRange.between(bottle, run.instantAt(i - 1), run.instantAt(i));
-            fill(i, weather.coldest, weather.spread);
+            fill(i, weather.coldest, weather.spread, factor);
             double coldest = quantiles.interval(column).high();
             double share = (workingPressureBar - coldest) / (trajectory.highAt(i) - coldest);
             double edge = share <= 0
@@ -209,36 +220,19 @@ public final class PressureForecast {
         return Interval.of(low, median, high);
     }
 
-    private void fill(int instant, double celsius, double spreadKelvin) {
-        warm(celsius, spreadKelvin);
-        for (int m = 0; m < column.length; m++) {
-            column[m] = spread(m, grams(m, instant), spreadKelvin);
-        }
-    }
-
-    private void fillFinished(double celsius, double spreadKelvin) {
-        warm(celsius, spreadKelvin);
-        for (int m = 0; m < column.length; m++) {
-            double grams = run.finalGramsPerLitre(m) + (factor - 1) * run.finalPrimedGramsPerLitre(m);
-            column[m] = spread(m, grams, spreadKelvin);
-        }
-    }
-
-    private void warm(double celsius, double spreadKelvin) {
+    private void fill(int instant, double celsius, double spreadKelvin, double factor) {
         row.at(celsius);
         if (spreadKelvin > 0) {
             warmerRow.at(celsius + spreadKelvin);
         }
-    }
-
-    private double spread(int m, double grams, double spreadKelvin) {
-        double bar = ofMember(row, m, grams);
-        return spreadKelvin > 0 ? bar + ensemble.temperatureZ(m) * (ofMember(warmerRow, m, grams) - bar) : bar;
-    }
-
-    private double grams(int m, int instant) {
-        double grams = run.gramsPerLitre(m, instant);
-        return factor == 1 ? grams : grams + (factor - 1) * run.primedGramsPerLitre(m, instant);
+        for (int m = 0; m < column.length; m++) {
+            double grams = run.gramsPerLitre(m, instant);
+            if (factor != 1) {
+                grams += (factor - 1) * run.madeGramsPerLitre(m, instant);
+            }
+            double bar = ofMember(row, m, grams);
+            column[m] = spreadKelvin > 0 ? bar + ensemble.temperatureZ(m) * (ofMember(warmerRow, m, grams) - bar) : bar;
+        }
     }
 
     private double ofMember(PressureTable.Row at, int m, double grams) {

@@ -9,9 +9,11 @@ import undercroft.calc.conditioning.ConditioningRun;
 import undercroft.calc.conditioning.ConditioningSigns;
 import undercroft.calc.conditioning.PressureForecast;
 import undercroft.calc.gas.ClosedBottle;
+import undercroft.calc.gas.LimitTemperatures;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
 import undercroft.calc.priming.Dosing;
+import undercroft.calc.spell.WarmestWeek;
 import undercroft.catalogue.BottleType;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -74,10 +76,10 @@ final class LotCalculator {
                 run.probabilityReadyBy(at.getEpochSecond()),
                 chance(run));
         int left = lot.leftAt(at);
-        double factor = strongestFactor(left);
-        PressureTable table = table(chemistry, run, bottle);
-        PressureForecast strongest = new PressureForecast(ensemble, run, table, factor);
-        PressureOutlook pressure = pressure(new PressureForecast(ensemble, run, table), strongest, moments);
+        PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
+        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
+        double strongest = dosing.strongestOf(Math.max(1, left));
+        PressureOutlook pressure = pressure(forecast, moments, strongest);
         LightOutlook light = LightCalculator.of(cellar, batch, lot, type, at);
         AgeingOutlook ageing = AgeingCalculator.of(batch, bottles, at, cellar.zone());
         return new LotOutlook(
@@ -94,6 +96,7 @@ final class LotCalculator {
                 evidence,
                 new SpellExposures(lot, bottles, places, at)
                         .of(new SpellExposures.Pressures(
+                                forecast,
                                 strongest,
                                 pressure.strongestTrajectory(),
                                 pressure.workingPressureBar(),
@@ -112,52 +115,46 @@ final class LotCalculator {
         return chance.build();
     }
 
-    /** How much more of the priming the strongest of the bottles left got than the average one. */
-    private double strongestFactor(int left) {
-        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
-        return dosing.strongestOf(Math.max(1, left));
-    }
-
-    private static PressureTable table(BatchChemistry chemistry, ConditioningRun run, ClosedBottle bottle) {
+    private static PressureForecast forecast(
+            BatchChemistry chemistry, ConditioningEnsemble ensemble, ConditioningRun run, ClosedBottle bottle) {
         double most = Math.min(
                 ClosedBottle.MOST_GRAMS_PER_LITRE,
                 1.4 * run.finalCarbonationVolumes().high() * Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME);
-        return PressureTable.of(
+        PressureTable table = PressureTable.of(
                 bottle,
                 Math.max(4, most),
                 chemistry.refermentation().beerFactor().median());
+        return new PressureForecast(ensemble, run, table);
     }
 
-    private PressureOutlook pressure(PressureForecast average, PressureForecast strongest, TimeGrid moments) {
+    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, double strongest) {
         Track bottles = climate.bottles();
         int present = moments.present();
         int here = bottles.indexAt(at.getEpochSecond());
         double now = bottles.valueAt(here);
         double spread = bottles.spreadAt(here);
-        Band trajectory = strongest.trajectory(bottles);
         PressureLimits limits = PressureLimits.of(type);
         double working = limits.workingPressureBar();
+        Band trajectory = forecast.trajectory(bottles, strongest);
+        LimitTemperatures limitTemperatures = forecast.limitTemperatures(strongest, limits);
         long until = at.plus(PressureOutlook.AHEAD).getEpochSecond();
         int aheadUntil = Math.max(present, trajectory.indexAtOrBefore(until)) + 1;
+        WarmestWeek year = places.get(lot.stayAt(at).placeId()).warmestWeek();
         return new PressureOutlook(
-                average.at(present, now, spread),
+                forecast.at(present, now, spread),
                 peak(trajectory, 0, present + 1),
                 peak(trajectory, present, aheadUntil),
                 passes(trajectory, present, aheadUntil, working),
-                strongest.at(present, now, spread),
-                new PassingChances(strongest, trajectory, bottles, working, here)
-                        .of(present, aheadUntil, until, place().warmestWeek()),
+                forecast.strongestAt(present, now, spread, strongest),
                 PressureForecast.memory(trajectory, present + 1),
                 working,
                 limits.cautionBar(),
-                strongest.heatLimit(working).cappedAt(limits.warmestCelsius()).orInfinite(),
+                new PassingChances(forecast, strongest, trajectory, bottles, limitTemperatures, working)
+                        .of(present, aheadUntil, here, until, year),
+                limitTemperatures,
                 type,
-                average.trajectory(bottles),
+                forecast.trajectory(bottles, 1),
                 trajectory);
-    }
-
-    private PlaceClimate place() {
-        return places.get(lot.stayAt(at).placeId());
     }
 
     private static Optional<Instant> passes(Band trajectory, int fromInclusive, int untilExclusive, double bar) {

@@ -1,6 +1,7 @@
 package undercroft.outlook.lot;
 
 import undercroft.calc.conditioning.PressureForecast;
+import undercroft.calc.gas.LimitTemperatures;
 import undercroft.calc.spell.WarmestWeek;
 import undercroft.series.Band;
 import undercroft.series.Track;
@@ -8,27 +9,44 @@ import undercroft.series.Track;
 /**
  * Works out how likely the strongest bottle passes its working pressure.
  *
+ * @param strongest the CO2 its priming makes over the average bottle's
  * @param trajectory its course along {@code bottles}
- * @param here index of the present in {@code bottles}
  */
-record PassingChances(PressureForecast strongest, Band trajectory, Track bottles, double workingPressureBar, int here) {
+record PassingChances(
+        PressureForecast forecast,
+        double strongest,
+        Band trajectory,
+        Track bottles,
+        LimitTemperatures limits,
+        double workingPressureBar) {
+    /** Equally likely values of a standard normal: the middles of eight parts of its weight. */
+    private static final double[] DEVIATES = {-1.534, -0.887, -0.489, -0.157, 0.157, 0.489, 0.887, 1.534};
+
     /**
      * The chances, from the instants of the course between {@code present} and {@code aheadUntil}.
      *
+     * @param here index of the present in {@code bottles}
      * @param until end of the weeks ahead, epoch second
      */
-    PassingChance of(int present, int aheadUntil, long until, WarmestWeek year) {
-        double now = strongest.chanceOver(present, bottles.valueAt(here), bottles.spreadAt(here), workingPressureBar);
+    PassingChance of(int present, int aheadUntil, int here, long until, WarmestWeek year) {
         WarmestWeek.Ahead week = WarmestWeek.ahead(bottles, bottles.timeAt(here), until);
-        double inTheWeek = strongest.chanceFinishedOver(week.celsius(), week.spreadKelvin(), workingPressureBar);
         double yearCelsius = Math.max(year.celsius(), week.celsius());
         return new PassingChance(
-                now,
-                Math.max(inTheWeek, atThePeak(present, aheadUntil)),
-                strongest.chanceFinishedOver(yearCelsius, 0, workingPressureBar),
+                over(present, here),
+                Math.max(inTheWeek(week), atThePeak(present, aheadUntil)),
+                limits.probabilityOver(yearCelsius),
                 week.celsius(),
                 yearCelsius,
                 year.source());
+    }
+
+    /** All that may ferment gone; over the temperatures the week may have. */
+    private double inTheWeek(WarmestWeek.Ahead week) {
+        double sum = 0;
+        for (double deviate : DEVIATES) {
+            sum += limits.probabilityOver(week.celsius() + deviate * week.spreadKelvin()) / DEVIATES.length;
+        }
+        return sum;
     }
 
     /** At the hour of the highest pressure to come, which a hot afternoon may make higher than its week. */
@@ -37,12 +55,15 @@ record PassingChances(PressureForecast strongest, Band trajectory, Track bottles
         for (int i = present; i < aheadUntil; i++) {
             peak = trajectory.highAt(i) > trajectory.highAt(peak) ? i : peak;
         }
-        int first = bottles.indexAt(trajectory.timeAt(Math.max(0, peak - 1)));
-        int last = bottles.indexAt(trajectory.timeAt(peak));
-        int warmest = last;
-        for (int i = first; i <= last; i++) {
+        int warmest = bottles.indexAt(trajectory.timeAt(peak));
+        for (int i = bottles.indexAt(trajectory.timeAt(Math.max(0, peak - 1))); trajectory.timeAt(peak) > bottles.timeAt(i); i++) {
             warmest = bottles.valueAt(i) > bottles.valueAt(warmest) ? i : warmest;
         }
-        return strongest.chanceOver(peak, bottles.valueAt(warmest), bottles.spreadAt(warmest), workingPressureBar);
+        return over(peak, warmest);
+    }
+
+    private double over(int instant, int hour) {
+        return forecast.probabilityOver(
+                instant, bottles.valueAt(hour), bottles.spreadAt(hour), strongest, workingPressureBar);
     }
 }
