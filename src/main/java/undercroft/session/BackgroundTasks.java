@@ -50,6 +50,11 @@ public final class BackgroundTasks {
     public final class Line {
         private final AtomicLong newest = new AtomicLong();
 
+        /** Whatever was asked for is wanted no more. */
+        public void drop() {
+            newest.incrementAndGet();
+        }
+
         /** As {@link BackgroundTasks#run}, unless a newer request has been made by then. */
         public <T> void run(Callable<T> work, Consumer<? super T> whenDone, Consumer<? super InvalidInput> whenFaulty) {
             long mine = newest.incrementAndGet();

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -31,9 +32,16 @@ public final class Workspace {
     private final ReadOnlyStringWrapper redoText = new ReadOnlyStringWrapper(this, "redoText", "");
     private final Deque<Step> undos = new ArrayDeque<>();
     private final Deque<Step> redos = new ArrayDeque<>();
+    private final Optional<InvalidInput> lookOnly;
 
     /** {@code saving} must run its work one after the other. */
     public Workspace(CellarRepository repository, BackgroundTasks saving) {
+        this(repository, saving, Optional.empty());
+    }
+
+    /** {@code lookOnly} is what any change is answered with, where the cellar is only looked at. */
+    public Workspace(CellarRepository repository, BackgroundTasks saving, Optional<InvalidInput> lookOnly) {
+        this.lookOnly = lookOnly;
         State read = new State(repository.cellar(), Map.copyOf(repository.temperatures()));
         this.faults = List.copyOf(repository.faults());
         this.autosave = new Autosave(repository, saving, read, this::takeInWritten);
@@ -55,6 +63,11 @@ public final class Workspace {
 
     public Cellar getCellar() {
         return state.get().cellar();
+    }
+
+    /** Why nothing can be changed, where that is so. */
+    public Optional<InvalidInput> lookOnly() {
+        return lookOnly;
     }
 
     /** What undo would take back, or empty. */
@@ -191,6 +204,9 @@ public final class Workspace {
     }
 
     private void did(Step step) {
+        if (lookOnly.isPresent()) {
+            throw lookOnly.get();
+        }
         undos.push(step);
         if (undos.size() > DEEPEST_UNDO) {
             undos.removeLast();
