@@ -56,7 +56,9 @@ record PassingChances(
             peak = trajectory.highAt(i) > trajectory.highAt(peak) ? i : peak;
         }
         int warmest = bottles.indexAt(trajectory.timeAt(peak));
-        for (int i = bottles.indexAt(trajectory.timeAt(Math.max(0, peak - 1))); trajectory.timeAt(peak) > bottles.timeAt(i); i++) {
+        for (int i = bottles.indexAt(trajectory.timeAt(Math.max(0, peak - 1)));
+                trajectory.timeAt(peak) > bottles.timeAt(i);
+                i++) {
             warmest = bottles.valueAt(i) > bottles.valueAt(warmest) ? i : warmest;
         }
         return over(peak, warmest);
