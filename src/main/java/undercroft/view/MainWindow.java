@@ -1,8 +1,5 @@
 package undercroft.view;
 
-import javafx.animation.Animation;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -11,7 +8,6 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
 import undercroft.app.TimeViewModel;
@@ -35,11 +31,9 @@ import undercroft.wording.Texts;
 public final class MainWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
-    private static final Duration CLOCK_STEP = Duration.minutes(5);
 
     private final WindowContext context;
     private final Scene scene;
-    private final Timeline clock;
     private final ShelfPage shelfPage;
 
     public MainWindow(WindowContext context) {
@@ -103,18 +97,14 @@ public final class MainWindow {
         context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
         context.workspace().saveFaultProperty().addListener((property, before, after) -> showSaveFault(after));
         addKeys();
-        clock = new Timeline(new KeyFrame(CLOCK_STEP, event -> {
-            time.refresh();
-            context.forecasts().refresh();
-        }));
-        clock.setCycleCount(Animation.INDEFINITE);
+        context.now().addListener((property, before, after) -> time.refresh());
     }
 
     public Scene scene() {
         return scene;
     }
 
-    /** Puts the window on the stage; the clock it follows runs while the stage is shown. */
+    /** Puts the window on the stage. */
     public void show(Stage stage) {
         stage.titleProperty()
                 .bind(Bindings.createStringBinding(
@@ -125,8 +115,6 @@ public final class MainWindow {
         Notices.over(stage, context);
         stage.setMinWidth(960);
         stage.setMinHeight(640);
-        stage.setOnShown(event -> clock.play());
-        stage.setOnHidden(event -> clock.stop());
         context.forecasts().refresh();
         stage.show();
         shelfPage.takeFocus();

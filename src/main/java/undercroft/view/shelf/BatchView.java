@@ -35,7 +35,7 @@ import undercroft.wording.Texts;
 
 /** The page of the batch that is chosen: what is so, what to do, figures and plots, with its lists beside them. */
 final class BatchView extends VBox {
-    private static final double LEAST_PLOTS = 300;
+    private static final double LEAST_PLOTS = 268;
 
     private final BatchViewModel model;
     private final ToDoViewModel toDo;
