@@ -59,7 +59,8 @@ public final class BatchPicture {
                 .with(picture.pressure().withWeight(1.3))
                 .with(picture.temperature().withWeight(1.1));
         // What stood in the dark all the time has no light to plot.
-        PlotStack lit = lot.light().dose().high() > 0 ? stack.with(picture.light(now).withWeight(0.5)) : stack;
+        PlotStack lit =
+                lot.light().dose().high() > 0 ? stack.with(picture.light(now).withWeight(0.5)) : stack;
         return lit.withNow(now.getEpochSecond(), "now");
     }
 

@@ -50,7 +50,10 @@ final class AsOfBar extends HBox {
             date.textProperty().bind(time.labelProperty());
             date.setAccessibleText(Texts.of("time.slider.sentence"));
             date.setOnAction(event -> Popovers.show(
-                    date, new VBox(8, sentence(), new HBox(8, slider, today())), PopOver.ArrowLocation.TOP_CENTER, dark.get()));
+                    date,
+                    new VBox(8, sentence(), new HBox(8, slider, today())),
+                    PopOver.ArrowLocation.TOP_CENTER,
+                    dark.get()));
             getChildren().setAll(date);
         } else {
             Label name = new Label(Texts.of("time.slider.label"));

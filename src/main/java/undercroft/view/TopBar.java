@@ -134,8 +134,7 @@ final class TopBar extends HBox {
     private Node view() {
         MenuItem units = item("", this::changeUnits);
         units.setId("units");
-        MenuItem theme =
-                item("", () -> context.dark().set(!context.dark().get()));
+        MenuItem theme = item("", () -> context.dark().set(!context.dark().get()));
         theme.setId("theme");
         MenuButton menu = new MenuButton(Texts.of("bar.view.menu"), null, units, theme);
         menu.setId("view-menu");

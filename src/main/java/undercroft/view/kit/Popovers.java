@@ -18,8 +18,7 @@ public final class Popovers {
     private Popovers() {}
 
     /** A popover whose content can close it. */
-    public static void show(
-            Node owner, Function<Runnable, Node> content, PopOver.ArrowLocation arrow, boolean dark) {
+    public static void show(Node owner, Function<Runnable, Node> content, PopOver.ArrowLocation arrow, boolean dark) {
         Node[] shown = new Node[1];
         shown[0] = content.apply(() -> shown[0].getScene().getWindow().hide());
         show(owner, shown[0], arrow, dark);

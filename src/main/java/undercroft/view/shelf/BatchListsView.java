@@ -152,8 +152,7 @@ final class BatchListsView extends VBox {
     private void foot(String key, Consumer<Lot> act) {
         Button button = new Button(Texts.of(key));
         button.setId("list-add");
-        button.setOnAction(
-                event -> page.lot().map(LotOutlook::lot).ifPresent(act));
+        button.setOnAction(event -> page.lot().map(LotOutlook::lot).ifPresent(act));
         foot.getChildren().add(button);
     }
 

@@ -5,9 +5,9 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.scene.layout.HBox;
 import undercroft.app.shelf.BatchViewModel;
 import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
@@ -103,8 +103,7 @@ public final class ShelfPage extends VBox {
         if (!row.getChildren().equals(List.of(nodes))) {
             row.getChildren().setAll(nodes);
         }
-        List<Node> all =
-                inspectorBelow ? List.of(row, inspector) : List.of(row);
+        List<Node> all = inspectorBelow ? List.of(row, inspector) : List.of(row);
         if (!getChildren().equals(all)) {
             getChildren().setAll(all);
         }
