@@ -113,7 +113,7 @@ final class BatchListsView extends VBox {
     /** The arrows go from list to list. */
     private void key(KeyEvent event) {
         int step = event.getCode() == KeyCode.RIGHT ? 1 : event.getCode() == KeyCode.LEFT ? -1 : 0;
-        int at = open.ordinal() + step;
+        int at = List.of(Sort.values()).indexOf(open) + step;
         if (step != 0 && at >= 0 && at < names.getChildren().size()) {
             ToggleButton next = (ToggleButton) names.getChildren().get(at);
             next.requestFocus();
