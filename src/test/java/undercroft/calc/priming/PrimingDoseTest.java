@@ -40,7 +40,7 @@ class PrimingDoseTest {
         assertEquals(0.821, dose.residualVolumes(), 0.002);
         assertEquals(1.579, dose.addedVolumes(), 0.002);
         assertEquals(2.4, dose.totalVolumes().median(), 1e-9);
-        assertEquals(360, dose.syrupWaterMillilitres());
+        assertEquals(350, dose.syrupWaterMillilitres());
         assertEquals(OunceRule.grams(18.927), dose.grams().median(), 0.03 * 142);
     }
 
