@@ -59,8 +59,8 @@ public final class CrateMoves {
         for (ShelfPlan.Crate crate : moving) {
             for (Lot lot : lots(cellar, crate)) {
                 Batch batch = changed.batch(crate.batchId());
-                changed = changed.withBatch(
-                        batch.withMove(lot.id(), lot.left(), placeId, now, lot.stayAt(now).cover()));
+                changed = changed.withBatch(batch.withMove(
+                        lot.id(), lot.left(), placeId, now, lot.stayAt(now).cover()));
             }
         }
         return changed;

@@ -108,7 +108,12 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                 .flatMap(lot -> Stream.of(
                         words.name(outlook.cellar().bottleType(lot.bottleTypeId())), words.name(lot.colour())));
         Stream<String> all = Stream.concat(
-                Stream.of(told.name(), place, words.nameOf(told.beer().kind()), words.nameOf(batch.stage()), told.notes()),
+                Stream.of(
+                        told.name(),
+                        place,
+                        words.nameOf(told.beer().kind()),
+                        words.nameOf(batch.stage()),
+                        told.notes()),
                 bottles);
         return all.collect(Collectors.joining(" ")).toLowerCase(Locale.ROOT);
     }

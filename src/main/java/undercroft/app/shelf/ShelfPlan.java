@@ -76,7 +76,8 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
 
         /** Whether every word of a search is in one of its own. */
         boolean isFoundBy(String search) {
-            return Stream.of(search.toLowerCase(Locale.ROOT).trim().split("\\s+")).allMatch(words::contains);
+            return Stream.of(search.toLowerCase(Locale.ROOT).trim().split("\\s+"))
+                    .allMatch(words::contains);
         }
 
         /** The place it stands in; empty for a batch that is not capped. */
@@ -175,8 +176,8 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
     ShelfPlan only(Predicate<Crate> wanted) {
         return new ShelfPlan(
                 planks.stream()
-                        .map(plank -> new Plank(
-                                plank.placeId(), plank.name(), plank.climate(), kept(plank.crates(), wanted)))
+                        .map(plank ->
+                                new Plank(plank.placeId(), plank.name(), plank.climate(), kept(plank.crates(), wanted)))
                         .filter(plank -> !plank.crates().isEmpty())
                         .toList(),
                 kept(planned, wanted),

@@ -247,8 +247,7 @@ public final class ShelfViewModel {
         Set<String> keys = whole.crates().stream().map(ShelfPlan.Crate::key).collect(Collectors.toSet());
         marked.set(marked.get().stream().filter(keys::contains).collect(Collectors.toUnmodifiableSet()));
         boolean all = show.get() == Show.ALL && search.get().isBlank();
-        ShelfPlan drawn =
-                all ? whole : whole.only(crate -> show.get().shows(crate) && crate.isFoundBy(search.get()));
+        ShelfPlan drawn = all ? whole : whole.only(crate -> show.get().shows(crate) && crate.isFoundBy(search.get()));
         plan.set(drawn);
         List<ShelfPlan.Crate> seen = crates(drawn);
         ShelfPlan.Crate before = chosen.get();

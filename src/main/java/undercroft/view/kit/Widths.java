@@ -13,10 +13,11 @@ public final class Widths {
      * layout would not be laid out any more.
      */
     public static void follow(Region region, DoubleConsumer arrange) {
-        region.widthProperty().addListener((property, before, after) -> Platform.runLater(() -> {
-            if (region.getWidth() == after.doubleValue()) {
-                arrange.accept(after.doubleValue());
-            }
-        }));
+        region.widthProperty()
+                .addListener((property, before, after) -> Platform.runLater(() -> {
+                    if (region.getWidth() == after.doubleValue()) {
+                        arrange.accept(after.doubleValue());
+                    }
+                }));
     }
 }

@@ -56,8 +56,8 @@ final class CrateDrags {
 
     private Optional<String> target(DragEvent event) {
         return board.placeAt(event.getY())
-                .filter(placeId -> dragged.stream()
-                        .anyMatch(crate -> !crate.placeId().equals(placeId)));
+                .filter(placeId ->
+                        dragged.stream().anyMatch(crate -> !crate.placeId().equals(placeId)));
     }
 
     private void over(DragEvent event) {
@@ -82,12 +82,10 @@ final class CrateDrags {
     void carry(List<ShelfPlan.Crate> crates, String placeId) {
         context.faults().guard(() -> {
             Cellar cellar = context.workspace().getCellar();
-            List<Lot> lots = crates.stream()
-                    .flatMap(crate -> moves.lots(crate).stream())
-                    .toList();
+            List<Lot> lots =
+                    crates.stream().flatMap(crate -> moves.lots(crate).stream()).toList();
             if (crates.size() == 1 && lots.size() == 1) {
-                context.editors()
-                        .moveTo(cellar.batch(crates.get(0).batchId()), lots.get(0), cellar.place(placeId));
+                context.editors().moveTo(cellar.batch(crates.get(0).batchId()), lots.get(0), cellar.place(placeId));
             } else {
                 moves.move(crates, placeId);
                 model.unmarkAll();

@@ -38,7 +38,8 @@ final class MarksBar extends HBox {
         List<ShelfPlan.Crate> crates = model.markedCrates();
         setVisible(!crates.isEmpty());
         int bottles = crates.stream().mapToInt(ShelfPlan.Crate::left).sum();
-        Label sum = new Label(Texts.counted("shelf.marks.text", crates.size(), Texts.counted("shelf.sum.bottles", bottles)));
+        Label sum = new Label(
+                Texts.counted("shelf.marks.text", crates.size(), Texts.counted("shelf.sum.bottles", bottles)));
         sum.getStyleClass().add("marks-sum");
         MenuButton to = new MenuButton(Texts.of("shelf.marks.move"));
         to.setId("marks-move");

@@ -18,7 +18,8 @@ record PlaceMenu(WindowContext context, String placeId) {
                 item(Texts.of("shelf.plank.light"), () -> editors.editPlace(place())),
                 item(Texts.of("shelf.plank.import"), () -> editors.importInto(place())),
                 item(Texts.of("shelf.plank.dial"), () -> editors.readDial(place()))));
-        place().followed().ifPresent(log -> items.add(item(Texts.of("form.place.unfollow", log.path()), this::unfollow)));
+        place().followed()
+                .ifPresent(log -> items.add(item(Texts.of("form.place.unfollow", log.path()), this::unfollow)));
         return items.toArray(MenuItem[]::new);
     }
 

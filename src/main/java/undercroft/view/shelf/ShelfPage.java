@@ -8,7 +8,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.scene.layout.HBox;
 import undercroft.app.TimeViewModel;
 import undercroft.app.shelf.BatchViewModel;
 import undercroft.app.shelf.ShelfViewModel;

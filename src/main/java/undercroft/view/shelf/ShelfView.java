@@ -48,7 +48,8 @@ final class ShelfView extends VBox {
     private final CrateDrags drags;
     private final ShelfBoard board = new ShelfBoard();
     private final ScrollPane scroll = new ScrollPane(board);
-    private final SeasonCanvas season = new SeasonCanvas(new SeasonPicture.Sizes(0, AXIS, ShelfBoard.LANE, ShelfBoard.ROW));
+    private final SeasonCanvas season =
+            new SeasonCanvas(new SeasonPicture.Sizes(0, AXIS, ShelfBoard.LANE, ShelfBoard.ROW));
     private final Label sum = new Label();
     private final StackPane card = new Card();
     private HBox zooms;
@@ -108,8 +109,16 @@ final class ShelfView extends VBox {
         sum.getStyleClass().add("faint");
         zooms = new HBox(
                 zoom("season-all", "plots.zoom.all", "plots.zoom.all.sentence", () -> season.showUsual()),
-                zoom("season-wider", "plots.zoom.wider", "plots.zoom.wider.sentence", () -> season.zoom(middle(), 1 / ZOOM)),
-                zoom("season-closer", "plots.zoom.closer", "plots.zoom.closer.sentence", () -> season.zoom(middle(), ZOOM)));
+                zoom(
+                        "season-wider",
+                        "plots.zoom.wider",
+                        "plots.zoom.wider.sentence",
+                        () -> season.zoom(middle(), 1 / ZOOM)),
+                zoom(
+                        "season-closer",
+                        "plots.zoom.closer",
+                        "plots.zoom.closer.sentence",
+                        () -> season.zoom(middle(), ZOOM)));
         zooms.managedProperty().bind(zooms.visibleProperty());
         HBox head = new HBox(2, sum, space(), zooms);
         zooms.setAlignment(Pos.CENTER_LEFT);
@@ -175,8 +184,8 @@ final class ShelfView extends VBox {
         if (plan == null || outlook == null) {
             return;
         }
-        boolean filtered = !model.searchProperty().get().isBlank()
-                || model.showProperty().get() != ShelfViewModel.Show.ALL;
+        boolean filtered =
+                !model.searchProperty().get().isBlank() || model.showProperty().get() != ShelfViewModel.Show.ALL;
         if (plan.crates().isEmpty()) {
             board.note(filtered ? EmptyShelf.noHit(model) : EmptyShelf.of(context), EmptyShelf.HEIGHT);
         }
@@ -221,7 +230,8 @@ final class ShelfView extends VBox {
     private List<CrateView> views(List<ShelfPlan.Crate> crates) {
         List<CrateView> views = new ArrayList<>();
         for (ShelfPlan.Crate crate : crates) {
-            CrateView view = new CrateView(crate, Texts.messages(), context.dark().get());
+            CrateView view =
+                    new CrateView(crate, Texts.messages(), context.dark().get());
             view.setOnMousePressed(event -> pressCrate(event, crate));
             drags.from(view);
             views.add(view);

@@ -11,8 +11,8 @@ import undercroft.catalogue.Cover;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.OutlookSamples;
-import undercroft.wording.Messages;
 import undercroft.outlook.lot.Alert;
+import undercroft.wording.Messages;
 
 class ShelfViewModelTest {
     private final Cellar cellar = OutlookSamples.cellar();
@@ -112,7 +112,12 @@ class ShelfViewModelTest {
         model.searchProperty().set("no such beer");
         assertTrue(plan().crates().isEmpty());
         model.searchProperty().set("");
-        assertEquals(12, plan().planks().stream().mapToInt(plank -> plank.crates().size()).sum() + plan().planned().size());
+        assertEquals(
+                12,
+                plan().planks().stream()
+                                .mapToInt(plank -> plank.crates().size())
+                                .sum()
+                        + plan().planned().size());
     }
 
     @Test
