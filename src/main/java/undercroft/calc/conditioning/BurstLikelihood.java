@@ -93,8 +93,8 @@ final class BurstLikelihood {
                         held = PressureMemory.after(held, bar(members, m, trajectories, piece), seconds[piece]);
                     }
                     GlassStrength glass = lot.glass().get();
-                    double share = glass.shareBurst(
-                            held, z[m][EnsembleParameters.STRENGTH], z[m][EnsembleParameters.CHIPS]);
+                    double share =
+                            glass.shareBurst(held, z[m][EnsembleParameters.STRENGTH], z[m][EnsembleParameters.CHIPS]);
                     double chipped = glass.shareOfChippedBurst(held, z[m][EnsembleParameters.STRENGTH]);
                     logs[b][m] = log(bursts.get(b), share, before, chipped);
                     before = share;
@@ -113,8 +113,7 @@ final class BurstLikelihood {
         return switch (burst.flaw()) {
             case CHIPPED -> burst.burst() * Math.log(Math.max(LEAST_SHARE, chipped));
             case OVER_PRIMED, UNFINISHED -> burst.burst() * Math.log(rise);
-            case UNKNOWN -> burst.burst() * Math.log(rise)
-                    + others * Math.log1p(-Math.min(rise, 1 - LEAST_SHARE));
+            case UNKNOWN -> burst.burst() * Math.log(rise) + others * Math.log1p(-Math.min(rise, 1 - LEAST_SHARE));
         };
     }
 

@@ -119,8 +119,7 @@ public final class ConditioningEnsemble {
      */
     public ConditioningRun run(Track bottle, long cappedEpochSecond, long[] instants) {
         Steps steps = Steps.of(bottle, cappedEpochSecond, instants, Long.MAX_VALUE);
-        Trajectories trajectories =
-                Trajectories.follow(members, steps, instants.length);
+        Trajectories trajectories = Trajectories.follow(members, steps, instants.length);
         return new ConditioningRun(members, weights, instants.clone(), trajectories);
     }
 

@@ -20,8 +20,7 @@ public final class ConditioningRun {
     private final long[] instants;
     private final Trajectories trajectories;
 
-    ConditioningRun(
-            EnsembleParameters members, double[] weights, long[] instants, Trajectories trajectories) {
+    ConditioningRun(EnsembleParameters members, double[] weights, long[] instants, Trajectories trajectories) {
         this.members = members;
         this.weights = weights;
         this.instants = instants;

@@ -29,8 +29,8 @@ final class ReadingLaw {
     /** From so many standard deviations on the tails are exponential. */
     private static final double CORE = 2.5;
 
-    private static final double LOG_CORE_AREA = Math.log(Math.sqrt(2 * Math.PI) * Erf.erf(CORE / Math.sqrt(2))
-            + 2 * Math.exp(-CORE * CORE / 2) / CORE);
+    private static final double LOG_CORE_AREA =
+            Math.log(Math.sqrt(2 * Math.PI) * Erf.erf(CORE / Math.sqrt(2)) + 2 * Math.exp(-CORE * CORE / 2) / CORE);
 
     private static final double SLIP_POINTS = 10;
 

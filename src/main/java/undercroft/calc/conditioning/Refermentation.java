@@ -72,6 +72,15 @@ public record Refermentation(
     /** The same batch with another chance, or kind, of hidden extract. */
     public Refermentation withHidden(HiddenExtract other) {
         return new Refermentation(
-                strain, state, abvPercent, residualGramsPerLitre, primingGramsPerLitre, dose, leftover, other, air, beerFactor);
+                strain,
+                state,
+                abvPercent,
+                residualGramsPerLitre,
+                primingGramsPerLitre,
+                dose,
+                leftover,
+                other,
+                air,
+                beerFactor);
     }
 }

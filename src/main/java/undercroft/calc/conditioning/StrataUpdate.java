@@ -45,8 +45,8 @@ final class StrataUpdate {
     double hiddenProbability() {
         boolean unfinished = likelihoods.stream()
                 .flatMap(lot -> lot.readings().stream())
-                .anyMatch(reading -> reading instanceof Observation.Bursts burst
-                        && burst.flaw() == Observation.Flaw.UNFINISHED);
+                .anyMatch(reading ->
+                        reading instanceof Observation.Bursts burst && burst.flaw() == Observation.Flaw.UNFINISHED);
         double hidden = hiddenByEvidence();
         return unfinished && hiding != null ? Math.max(LEAST_IF_UNFINISHED, hidden) : hidden;
     }

@@ -31,7 +31,11 @@ final class Readings {
     private Readings() {}
 
     static List<LotReadings> of(
-            Cellar cellar, Batch batch, Instant at, Map<String, LotClimate> climates, Map<String, ClosedBottle> bottles) {
+            Cellar cellar,
+            Batch batch,
+            Instant at,
+            Map<String, LotClimate> climates,
+            Map<String, ClosedBottle> bottles) {
         Map<String, List<Observation>> byLot = new LinkedHashMap<>();
         Numbers numbers = new Numbers();
         for (Reading reading : batch.readings()) {
@@ -54,7 +58,8 @@ final class Readings {
                     capped,
                     model(bottles.get(lotId)),
                     type.isGlass()
-                            ? Optional.of(new GlassStrength(PressureLimits.of(type).minuteStrengthBar(), variation))
+                            ? Optional.of(
+                                    new GlassStrength(PressureLimits.of(type).minuteStrengthBar(), variation))
                             : Optional.empty()));
         });
         return lots;

@@ -23,8 +23,8 @@ import undercroft.series.Track;
 
 class ImportanceSamplerTest {
     private static final Track CELLAR = constant(18, 400);
-    private static final ConditioningEnsemble UNREAD = ConditioningEnsemble.of(
-            Beers.ale().withHidden(HiddenExtract.of(HiddenExtract.Known.UNREAD)), 512);
+    private static final ConditioningEnsemble UNREAD =
+            ConditioningEnsemble.of(Beers.ale().withHidden(HiddenExtract.of(HiddenExtract.Known.UNREAD)), 512);
     private static final ConditioningEnsemble PRIOR = ConditioningEnsemble.of(Beers.ale(), 1024);
 
     /** What a gauge would show on a beer whose constants lie at these deviates. */

@@ -69,8 +69,7 @@ record ReferenceBatch(double grams, HiddenExtract hidden, Leftover leftover, boo
                 YeastState.ORDINARY,
                 5,
                 ResidualCarbonation.gramsPerLitre(20, bar),
-                PrimingYield.of(
-                                List.of(new SugarAddition(Listed.find(Sugars.STANDARD, "sucrose", "sugar"), grams)), 19)
+                PrimingYield.of(List.of(new SugarAddition(Listed.find(Sugars.STANDARD, "sucrose", "sugar"), grams)), 19)
                         .expectedGramsPerLitre(),
                 wide ? DoseSpread.USUAL : DoseSpread.NO_SLIPS,
                 leftover,
@@ -99,9 +98,7 @@ record ReferenceBatch(double grams, HiddenExtract hidden, Leftover leftover, boo
 
     ConditioningEnsemble after(List<Observation> readings) {
         ConditioningEnsemble prior = ConditioningEnsemble.of(beer(), 512);
-        return readings.isEmpty()
-                ? prior
-                : prior.updated(List.of(lot(readings, 12)), wide ? USUAL_GAUGE : EXACT_GAUGE);
+        return readings.isEmpty() ? prior : prior.updated(List.of(lot(readings, 12)), wide ? USUAL_GAUGE : EXACT_GAUGE);
     }
 
     Figures figures(List<Observation> readings) {
@@ -110,8 +107,8 @@ record ReferenceBatch(double grams, HiddenExtract hidden, Leftover leftover, boo
 
     Figures figures(ConditioningEnsemble ensemble) {
         ConditioningRun run = ensemble.run(track(), CAPPED, new long[] {CAPPED + NOW * DAY});
-        PressureForecast forecast = new PressureForecast(
-                ensemble, run, PressureTable.of(BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95));
+        PressureForecast forecast =
+                new PressureForecast(ensemble, run, PressureTable.of(BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95));
         double spread = wide ? 1 : 0.5;
         LimitTemperatures limit = forecast.limitTemperatures(STRONGEST, LIMITS);
         return new Figures(
