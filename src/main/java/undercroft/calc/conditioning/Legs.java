@@ -52,7 +52,7 @@ final class Legs {
             length[leg] = whole;
             boolean atInstant = steps.instantsPassed[s] > (s == 0 ? steps.instantsBefore : steps.instantsPassed[s - 1]);
             boolean last = s + 1 == steps.size;
-            if (last || atInstant && whole + nextDays(steps, instants, s) > LONGEST_DAYS) {
+            if (last || (atInstant && whole + nextDays(steps, instants, s) > LONGEST_DAYS)) {
                 passed[leg] = steps.instantsPassed[s];
                 for (int i = before; i < passed[leg]; i++) {
                     shareOfLeg[i] = Math.min(1, (instants[i] - begun) / (whole * Steps.SECONDS_PER_DAY));

@@ -3,8 +3,10 @@ package undercroft.calc.conditioning;
 import static undercroft.calc.conditioning.Beers.CAPPED;
 import static undercroft.calc.conditioning.Beers.DAY;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import undercroft.calc.extract.DoseSpread;
 import undercroft.calc.extract.HiddenExtract;
 import undercroft.calc.extract.Leftover;
@@ -82,8 +84,8 @@ record ReferenceBatch(double grams, HiddenExtract hidden, Leftover leftover, boo
     Track track() {
         double[] celsius = new double[DAYS * 24 + 1];
         double[] spread = new double[celsius.length];
-        java.util.Arrays.fill(celsius, 20);
-        java.util.Arrays.fill(spread, wide ? 1 : 0.5);
+        Arrays.fill(celsius, 20);
+        Arrays.fill(spread, wide ? 1 : 0.5);
         return Track.of(CAPPED, 3600, celsius, spread);
     }
 
@@ -150,7 +152,7 @@ record ReferenceBatch(double grams, HiddenExtract hidden, Leftover leftover, boo
     }
 
     static List<Observation> gauges(double... bars) {
-        return java.util.stream.IntStream.range(0, bars.length)
+        return IntStream.range(0, bars.length)
                 .mapToObj(i -> gauge(68, bars[i], i))
                 .toList();
     }
