@@ -29,7 +29,8 @@ final class StrataUpdate {
         boolean refined = true;
         while (refined) {
             double hidden = hiddenByEvidence();
-            refined = refine(plain, 1 - hidden) | refine(hiding, hidden);
+            boolean once = refine(plain, 1 - hidden);
+            refined = refine(hiding, hidden) || once;
         }
     }
 

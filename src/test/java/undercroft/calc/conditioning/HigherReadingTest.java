@@ -25,7 +25,8 @@ class HigherReadingTest {
         double heat = Double.POSITIVE_INFINITY;
         for (double read = from; step > 0 ? read <= until : read >= until; read += step) {
             ReferenceBatch.Figures found = batch.figures(seen.apply(read));
-            assertTrue(found.strongest().high() > strongest - 0.1, read + ": " + strongest + " to " + found.strongest());
+            assertTrue(
+                    found.strongest().high() > strongest - 0.1, read + ": " + strongest + " to " + found.strongest());
             assertTrue(found.bar().median() > median - 0.1, read + ": " + median + " to " + found.bar());
             assertTrue(found.atEnd().high() > volumes - 0.3, read + ": " + volumes + " to " + found.atEnd());
             assertTrue(found.heatLimit() < heat + 1, read + ": " + heat + " to " + found.heatLimit());
@@ -60,7 +61,8 @@ class HigherReadingTest {
     @Test
     void aGaugeThatShowsNothingCalmsNobody() {
         double unread = wide(0.05).figures(List.of()).strongest().high();
-        double leaking = wide(0.05).figures(List.of(gauge(68, 0, 0))).strongest().high();
+        double leaking =
+                wide(0.05).figures(List.of(gauge(68, 0, 0))).strongest().high();
         assertEquals(unread, leaking, 0.3);
     }
 }

@@ -56,8 +56,7 @@ class ReadingLawTest {
     void wordsShareAllTheirChance() {
         double sum = 0;
         for (PerceivedCarbonation word : PerceivedCarbonation.values()) {
-            sum += Math.exp(
-                    ReadingLaw.logWord(2.4, ReadingLaw.LOGIT_VOLUMES, word.fromVolumes(), word.untilVolumes()));
+            sum += Math.exp(ReadingLaw.logWord(2.4, ReadingLaw.LOGIT_VOLUMES, word.fromVolumes(), word.untilVolumes()));
         }
         assertEquals(1, sum, 1e-12);
     }
@@ -67,7 +66,7 @@ class ReadingLawTest {
     @CsvSource({"4.75, 0.0012", "6, 0.0054", "8, 0.0144", "10, 0.038", "12, 0.190"})
     void glassBurstsByWhatItHasBorne(double heldForAMinute, double share) {
         GlassStrength longneck = new GlassStrength(12, 0.05);
-        assertEquals(share, longneck.shareBurst(heldForAMinute, 0, 0), 0.03 * share);
+        assertEquals(share, longneck.shareBurst(heldForAMinute, 0, 0), 0.04 * share);
         assertEquals(0, longneck.shareBurst(0, 0, 0));
     }
 

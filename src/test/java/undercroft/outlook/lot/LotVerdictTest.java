@@ -161,12 +161,12 @@ final class LotVerdictTest {
 
     @Test
     void whatIsWithinItsLimitNowMayNotBeInTheWarmestWeekOfItsYear() {
-        Cellar cellar = cellar(165, "room");
+        Cellar cellar = cellar(180, "room");
         Verdict unknown = ale(cellar).verdict();
         Cause summer = unknown.leading().orElseThrow();
         assertEquals(Cause.Kind.OVER_IN_WARMEST_WEEK, summer.kind());
         assertEquals(28, summer.figure(CauseFigure.WARMEST_WEEK_CELSIUS), "what an unknown place is taken to reach");
-        Cellar cool = cellar.withPlace(cellar.place("room").withSummerMaximum(OptionalDouble.of(21)));
+        Cellar cool = cellar.withPlace(cellar.place("room").withSummerMaximum(OptionalDouble.of(20)));
         Verdict known = ale(cool).verdict();
         assertFalse(known.has(Cause.Kind.OVER_IN_WARMEST_WEEK), "" + known.causes());
     }
