@@ -26,6 +26,11 @@ public enum Handling {
             Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE,
             Cause.Kind.GLASS_WORN);
 
+    /** Whether the bottles are neither to be carried nor to be served for now. */
+    public boolean isHeldBack() {
+        return this != NONE && this != MOVE_NOW;
+    }
+
     static Handling of(LotOutlook lot) {
         Verdict verdict = lot.verdict();
         if (isGrave(verdict, EnumSet.of(Cause.Kind.FROZEN, Cause.Kind.WAS_FROZEN))) {

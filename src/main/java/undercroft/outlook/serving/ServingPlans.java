@@ -107,7 +107,7 @@ public final class ServingPlans {
             Optional<Instant> chillFrom,
             double probability) {
         List<Concern> concerns = new ArrayList<>();
-        if (lot.verdict().alert(Cause.Topic.PRESSURE) == Alert.ACT) {
+        if (lot.handling().isHeldBack()) {
             concerns.add(new Concern(Concern.Kind.PRESSURE, Alert.ACT));
         }
         if (lot.ready().median().isEmpty()) {
