@@ -116,8 +116,8 @@ final class LotVerdict {
     }
 
     /**
-     * A peak that was worse than it is now leads for a fortnight and stands below from then on; graded by the chance that it
-     * passed the working pressure.
+     * A peak that was worse than it is now leads for a fortnight, graded by the chance that it passed the working pressure;
+     * from then on it stands below.
      */
     private void past() {
         PressurePast past = lot.pressure().past();
@@ -137,7 +137,7 @@ final class LotVerdict {
                     soon(past.chance()),
                     Optional.of(past.peakAt()),
                     figures);
-        } else if (past.chance() >= ACTED_ON) {
+        } else if (past.peak().high() > lot.pressure().workingPressureBar()) {
             graded(Cause.Kind.OLD_PEAK_OVER_WORKING_PRESSURE, Alert.WATCH, Optional.of(past.peakAt()), figures);
         }
     }

@@ -117,7 +117,7 @@ public final class SpellReviews {
                 conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
         SpellImpact.Advice advice = advice(spell, lot, exposure);
         return new SpellImpact(
-                batch.id(), batch.batch().name(), lot.id(), exposure, shelf, gained, alert(advice, lot), advice);
+                batch.id(), batch.batch().name(), lot.id(), exposure, shelf, gained, alert(advice, spell, lot), advice);
     }
 
     private SpellImpact.Advice advice(Spell spell, LotOutlook lot, SpellExposure exposure) {
@@ -150,13 +150,15 @@ public final class SpellReviews {
         };
     }
 
-    /** Never more than the lot's own verdict, and nothing where there is nothing to see to. */
-    private static Alert alert(SpellImpact.Advice advice, LotOutlook lot) {
+    /** The lot's own verdict; a warm spell with readings missing may have been warmer, and is worth watching at least. */
+    private static Alert alert(SpellImpact.Advice advice, Spell spell, LotOutlook lot) {
+        Alert unknown = spell.kind() == Spell.Kind.WARM && !spell.certain() ? Alert.WATCH : Alert.CLEAR;
         return switch (advice) {
             case COOL_BEFORE_TOUCHING, OPEN_COLD, DRINK_FIRST, KEEP_COOLER ->
-                lot.verdict().alert(Cause.Topic.PRESSURE);
+                lot.verdict().alert(Cause.Topic.PRESSURE).or(unknown);
             case LOOK_FOR_LIFTED_CAPS -> lot.verdict().danger();
-            case GONE, NONE -> Alert.CLEAR;
+            case NONE -> unknown;
+            case GONE -> Alert.CLEAR;
         };
     }
 

@@ -102,7 +102,8 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        MoveForm form = new MoveForm(cellar(), batch, lot, clock.instant());
+        MoveForm form = new MoveForm(
+                cellar(), batch, lot, clock.instant(), place -> LotDialogs.warning(outlook(), batch.id(), lot.id(), place));
         dialogs.open(Texts.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
