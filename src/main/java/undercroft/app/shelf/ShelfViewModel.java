@@ -19,6 +19,9 @@ public final class ShelfViewModel {
             new SimpleObjectProperty<>(this, "order", ShelfPlan.Order.ATTENTION);
     private final BooleanProperty showsGone = new SimpleBooleanProperty(this, "showsGone");
     private final ReadOnlyObjectWrapper<ShelfPlan> plan = new ReadOnlyObjectWrapper<>(this, "plan");
+    /** Chosen before the shelf was known; empty once it is. */
+    private String wish = "";
+
     private final ReadOnlyObjectWrapper<ShelfPlan.Crate> chosen = new ReadOnlyObjectWrapper<>(this, "chosen");
 
     /** Steps of the keyboard over the shelf. */
@@ -66,6 +69,7 @@ public final class ShelfViewModel {
     public void chooseBatch(String batchId) {
         ShelfPlan shown = plan.get();
         if (shown == null) {
+            wish = batchId;
             return;
         }
         Optional<ShelfPlan.Crate> crate = crates(shown).stream()
@@ -147,5 +151,10 @@ public final class ShelfViewModel {
                         .findFirst())
                 .or(() -> all.stream().findFirst())
                 .orElse(null));
+        if (!wish.isEmpty()) {
+            String wished = wish;
+            wish = "";
+            chooseBatch(wished);
+        }
     }
 }
