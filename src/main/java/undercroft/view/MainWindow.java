@@ -6,8 +6,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import undercroft.app.Faults;
@@ -26,8 +24,7 @@ import undercroft.view.kit.Looks;
 import undercroft.view.kit.Notices;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.servings.ServingsView;
-import undercroft.view.shelf.BatchView;
-import undercroft.view.shelf.ShelfView;
+import undercroft.view.shelf.ShelfPage;
 import undercroft.view.shelf.ToDoActions;
 import undercroft.view.shelf.ToDoView;
 import undercroft.view.spells.SpellsView;
@@ -37,11 +34,10 @@ import undercroft.wording.Texts;
 public final class MainWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
-    private static final double SHELF_SHARE = 0.36;
 
     private final WindowContext context;
     private final Scene scene;
-    private final ShelfView shelfView;
+    private final ShelfPage shelfPage;
     private final ShelfViewModel shelf;
     private final Pages pages = new Pages();
     private boolean wasShown;
@@ -58,52 +54,52 @@ public final class MainWindow {
         ServingsViewModel servings =
                 new ServingsViewModel(context.workspace(), context.forecasts().outlookProperty());
 
-        shelfView = new ShelfView(shelf, context);
         BottlingView bottling = new BottlingView(context, batchId -> {
             pages.show(Page.SHELF);
-            shelf.chooseBatch(batchId);
+            shelf.openBatch(batchId);
         });
-        BatchView batchView = new BatchView(batch, context, batchId -> {
+        ToDoActions actions = new ToDoActions(
+                toDo,
+                context,
+                batchId -> {
+                    pages.show(Page.SHELF);
+                    shelf.openBatch(batchId);
+                },
+                servingId -> {
+                    pages.show(Page.SERVINGS);
+                    servings.choose(servingId);
+                });
+        shelfPage = ShelfPage.of(shelf, batch, toDo, actions, context, batchId -> {
             bottling.open(batchId);
             pages.show(Page.BOTTLING_DAY);
         });
-        HBox.setHgrow(batchView, Priority.ALWAYS);
-        HBox middle = new HBox(shelfView, batchView);
-        middle.getStyleClass().add("middle");
         PagesView deck = new PagesView(pages)
-                .with(Page.SHELF, () -> middle)
+                .with(Page.SHELF, () -> shelfPage)
                 .with(Page.BOTTLING_DAY, () -> bottling)
                 .with(
                         Page.WARM_SPELLS,
                         () -> new SpellsView(context, (batchId, then) -> {
                             time.goTo(then);
                             pages.show(Page.SHELF);
-                            shelf.chooseBatch(batchId);
+                            shelf.openBatch(batchId);
                         }))
                 .with(Page.SERVINGS, () -> new ServingsView(servings, context));
-        ToDoActions actions = new ToDoActions(
-                toDo,
-                context,
-                batchId -> {
-                    pages.show(Page.SHELF);
-                    shelf.chooseBatch(batchId);
-                },
-                servingId -> {
-                    pages.show(Page.SERVINGS);
-                    servings.choose(servingId);
-                });
+        ToDoView strip = new ToDoView(toDo, context, actions);
+        strip.visibleProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> pages.shownProperty().get() != Page.SHELF
+                                || !shelf.batchOpenProperty().get(),
+                        pages.shownProperty(),
+                        shelf.batchOpenProperty()));
+        strip.managedProperty().bind(strip.visibleProperty());
         VBox top = new VBox(
                 new TopBar(context, time, new PageBar(pages, deck.pages())),
                 new StandingBar(context),
                 new FaultBar(context.faults()),
-                new ToDoView(toDo, context, actions));
+                strip);
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
         root.getStyleClass().add("window");
-        shelfView.prefWidthProperty().bind(root.widthProperty().multiply(SHELF_SHARE));
-        shelfView.setMinWidth(330);
-        shelfView.setMaxWidth(720);
-        batchView.setPrefWidth(600);
         scene = new Scene(root);
         Looks.dress(scene, context.dark().get());
         context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
@@ -147,7 +143,7 @@ public final class MainWindow {
             context.forecasts().refresh();
         }
         stage.show();
-        shelfView.takeFocus();
+        shelfPage.takeFocus();
     }
 
     private void showSaveFault(InvalidInput fault) {
