@@ -98,6 +98,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         Scene scene = new Scene(waiting);
         Looks.dress(scene, kept.dark());
         stage.setScene(scene);
+        stage.titleProperty().unbind();
         stage.setTitle(Texts.of("app.name"));
         stage.setOnCloseRequest(this::mayClose);
         stage.show();
