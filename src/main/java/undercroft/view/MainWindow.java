@@ -69,7 +69,7 @@ public final class MainWindow {
                     pages.show(Page.SERVINGS);
                     servings.choose(servingId);
                 });
-        shelfPage = ShelfPage.of(shelf, batch, toDo, actions, context, batchId -> {
+        shelfPage = ShelfPage.of(shelf, batch, toDo, actions, context, time, batchId -> {
             bottling.open(batchId);
             pages.show(Page.BOTTLING_DAY);
         });
