@@ -14,6 +14,9 @@ import undercroft.view.kit.BottleCanvas;
 
 /** Three crates as the shelf draws them, for somebody who has not seen it yet; nothing on it is a figure. */
 final class SampleShelf extends HBox {
+    private static final double WIDEST = 130;
+    private static final double HEIGHT = 60;
+
     SampleShelf(boolean dark) {
         super(14);
         getStyleClass().add("start-sample");
@@ -33,9 +36,9 @@ final class SampleShelf extends HBox {
     private static Region crate(String bottle, GlassColour colour, int count, int left, double fill, boolean dark) {
         ShelfPlan.Rack rack = new ShelfPlan.Rack(Listed.find(Bottles.STANDARD, bottle, "bottle"), colour, count, left);
         ShelfPlan.Crate crate = new ShelfPlan.Crate(
-                bottle, bottle, "", "", Stage.CARBONATING, Alert.CLEAR, "", List.of(rack), fill, 0, "");
+                bottle, bottle, "", "", Stage.CARBONATING, Alert.CLEAR, "", List.of(rack), fill, 0, "", "");
         BottleCanvas canvas = new BottleCanvas(crate);
-        canvas.draw(BottleCanvas.wantedWidth(crate), dark);
+        canvas.draw(WIDEST, HEIGHT, dark);
         return new HBox(canvas);
     }
 }
