@@ -108,6 +108,12 @@ public final class EditorDialogs implements Editors {
     }
 
     @Override
+    public void moveTo(Batch batch, Lot lot, Place place) {
+        MoveForm form = new MoveForm(cellar(), batch, lot, clock.instant()).to(place);
+        dialogs.open(Texts.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    @Override
     public void draw(Batch batch, Lot lot) {
         if (hasNone(batch, lot)) {
             return;

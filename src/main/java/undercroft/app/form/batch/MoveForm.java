@@ -68,6 +68,12 @@ public final class MoveForm extends Form {
         begin();
     }
 
+    /** Begins with that place chosen. */
+    public MoveForm to(Place wanted) {
+        place.chosenProperty().set(wanted);
+        return this;
+    }
+
     public List<Field<?>> fields() {
         return List.of(count, place, cover, at);
     }
