@@ -34,8 +34,8 @@ public record Destination(String placeId, String placeName, double warmestCelsiu
     static Optional<Destination> coolest(List<PlaceOutlook> places, LotOutlook lot, Instant at) {
         return places.stream()
                 .filter(place -> !place.place().id().equals(lot.place().id()))
-                .filter(place -> coldest(place.bottles(), at)
-                        > lot.frost().limits().freezingCelsius() + ABOVE_FROST_KELVIN)
+                .filter(place ->
+                        coldest(place.bottles(), at) > lot.frost().limits().freezingCelsius() + ABOVE_FROST_KELVIN)
                 .map(place -> of(place, lot, at))
                 .min(Comparator.comparingDouble(Destination::warmestCelsius));
     }

@@ -21,8 +21,7 @@ public record HandlingWords(ShelfWords words) {
         return switch (lot.handling()) {
             case NONE -> "";
             case MOVE_NOW -> move(lot);
-            case COOL_WHERE_IT_STANDS ->
-                words.of(isBoxed(lot) ? "handling.cool-boxed" : "handling.cool-open");
+            case COOL_WHERE_IT_STANDS -> words.of(isBoxed(lot) ? "handling.cool-boxed" : "handling.cool-open");
             case OPEN_COLD -> words.of("handling.open-cold");
             case THAW_IN_THE_COLD -> words.of("handling.thaw");
         };

@@ -140,7 +140,9 @@ public record Headlines(ShelfWords words) {
 
     private String ordinary(BatchOutlook batch) {
         LotOutlook main = batch.mainLot();
-        Optional<Cause> stuck = main.verdict().leading(Cause.Topic.YEAST).filter(cause -> main.stuck().isStuck());
+        Optional<Cause> stuck = main.verdict()
+                .leading(Cause.Topic.YEAST)
+                .filter(cause -> main.stuck().isStuck());
         if (stuck.isPresent()) {
             return words.of("headline.stuck", new StuckWords(words).sentence(batch, stuck.get()), stock(batch));
         }

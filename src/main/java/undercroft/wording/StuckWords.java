@@ -11,8 +11,7 @@ record StuckWords(ShelfWords words) {
                 words.of(
                         "stuck.alcohol",
                         words.format().number(batch.batch().beer().abvPercent(), 1),
-                        words.format()
-                                .number(batch.batch().yeast().strain().alcoholLimitPercent(), 0));
+                        words.format().number(batch.batch().yeast().strain().alcoholLimitPercent(), 0));
             case NO_SUGAR -> words.of("stuck.no-sugar");
             case READINGS_STAND_STILL ->
                 words.of("stuck.still", words.day(cause.since().orElseThrow()));

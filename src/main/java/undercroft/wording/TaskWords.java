@@ -52,8 +52,7 @@ public record TaskWords(ShelfWords words) {
                     COVER_FROM_LIGHT,
                     MOVE_WARMER,
                     CHECK_READINGS,
-                    CHECK_CARBONATION ->
-                cause(batch, task.cause().orElseThrow());
+                    CHECK_CARBONATION -> cause(batch, task.cause().orElseThrow());
             case CHILL -> {
                 ServingPlan plan = plan(task);
                 yield words.of(

@@ -17,7 +17,10 @@ import undercroft.quantity.Interval;
 
 /** What goes into the bottles of a batch, as the calculations want it. */
 record BatchChemistry(
-        Refermentation refermentation, double atmosphereBar, double realExtractGramsPerLitre, List<SugarAddition> sugars) {
+        Refermentation refermentation,
+        double atmosphereBar,
+        double realExtractGramsPerLitre,
+        List<SugarAddition> sugars) {
     static BatchChemistry of(Cellar cellar, Batch batch) {
         Beer beer = batch.beer();
         double atmosphere = Atmosphere.barAt(cellar.settings().altitudeMetres());

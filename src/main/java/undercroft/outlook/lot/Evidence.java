@@ -23,7 +23,8 @@ import undercroft.cellar.Reading;
  * @param before what explained the batch before anything was read of it or burst
  * @param now what explains it with all that was seen
  */
-public record Evidence(Agreement readings, List<Burst> bursts, Optional<Instant> lastMeasured, Explanation before, Explanation now) {
+public record Evidence(
+        Agreement readings, List<Burst> bursts, Optional<Instant> lastMeasured, Explanation before, Explanation now) {
     public Evidence {
         bursts = List.copyOf(bursts);
     }

@@ -72,14 +72,21 @@ final class LotCalculator {
                 run.carbonationVolumes());
         Interval ready = run.readyEpochSeconds();
         StuckOutlook stuck = new StuckCalculator(
-                        batch, lot, at, bottles, bottle, chemistry.refermentation().beerFactor().median())
+                        batch,
+                        lot,
+                        at,
+                        bottles,
+                        bottle,
+                        chemistry.refermentation().beerFactor().median())
                 .of(carbonation);
-        ReadyOutlook readyOutlook = stuck.isStuck() ? ReadyOutlook.never(at) : new ReadyOutlook(
-                instant(ready.low()),
-                instant(ready.median()),
-                instant(ready.high()),
-                run.probabilityReadyBy(at.getEpochSecond()),
-                chance(run));
+        ReadyOutlook readyOutlook = stuck.isStuck()
+                ? ReadyOutlook.never(at)
+                : new ReadyOutlook(
+                        instant(ready.low()),
+                        instant(ready.median()),
+                        instant(ready.high()),
+                        run.probabilityReadyBy(at.getEpochSecond()),
+                        chance(run));
         int left = lot.leftAt(at);
         PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
         Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
@@ -135,8 +142,7 @@ final class LotCalculator {
         return new PressureForecast(ensemble, run, table);
     }
 
-    private PressureOutlook pressure(
-            PressureForecast forecast, TimeGrid moments, double strongest, Evidence evidence) {
+    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, double strongest, Evidence evidence) {
         Track bottles = climate.bottles();
         int present = moments.present();
         int here = bottles.indexAt(at.getEpochSecond());

@@ -47,8 +47,7 @@ record StuckCalculator(Batch batch, Lot lot, Instant at, Track bottles, ClosedBo
             reasons.add(Stuck.STANDS_STILL);
         }
         return new StuckOutlook(
-                reasons,
-                since.isPresent() ? Optional.of(Instant.ofEpochSecond(since.getAsLong())) : Optional.empty());
+                reasons, since.isPresent() ? Optional.of(Instant.ofEpochSecond(since.getAsLong())) : Optional.empty());
     }
 
     /** Of the bottle of this lot that was read most often, in order of time. */

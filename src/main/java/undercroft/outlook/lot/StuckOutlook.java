@@ -15,7 +15,8 @@ import undercroft.calc.conditioning.Stuck;
  */
 public record StuckOutlook(Set<Stuck> reasons, Optional<Instant> stillSince) {
     public StuckOutlook {
-        reasons = Collections.unmodifiableSet(reasons.isEmpty() ? EnumSet.noneOf(Stuck.class) : EnumSet.copyOf(reasons));
+        reasons =
+                Collections.unmodifiableSet(reasons.isEmpty() ? EnumSet.noneOf(Stuck.class) : EnumSet.copyOf(reasons));
     }
 
     public boolean isStuck() {

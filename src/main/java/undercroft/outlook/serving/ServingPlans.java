@@ -16,7 +16,6 @@ import undercroft.cellar.Serving;
 import undercroft.outlook.climate.PlaceClimate;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.series.TimeSeries;
 

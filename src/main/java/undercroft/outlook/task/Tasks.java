@@ -34,8 +34,8 @@ public final class Tasks {
     private static final Duration WEEK = Duration.ofDays(7);
     private static final Duration GAUGE_INTERVAL = Duration.ofDays(4);
     private static final Duration CHILL_NOTICE = Duration.ofDays(4);
-    private static final Set<Cause.Kind> STUCK = EnumSet.of(
-            Cause.Kind.BEYOND_ALCOHOL_LIMIT, Cause.Kind.NO_SUGAR, Cause.Kind.READINGS_STAND_STILL);
+    private static final Set<Cause.Kind> STUCK =
+            EnumSet.of(Cause.Kind.BEYOND_ALCOHOL_LIMIT, Cause.Kind.NO_SUGAR, Cause.Kind.READINGS_STAND_STILL);
     private static final long DAY_SECONDS = 86_400;
     private static final LocalTime EVENING = LocalTime.of(18, 0);
 
@@ -128,7 +128,8 @@ public final class Tasks {
     private void danger(BatchOutlook batch, LotOutlook lot) {
         lot.verdict().causes().stream()
                 .filter(cause -> cause.alert() == Alert.ACT
-                        && (cause.kind().topic() == Cause.Topic.PRESSURE || cause.kind().topic() == Cause.Topic.FROST)
+                        && (cause.kind().topic() == Cause.Topic.PRESSURE
+                                || cause.kind().topic() == Cause.Topic.FROST)
                         && cause.kind() != Cause.Kind.BURST)
                 .findFirst()
                 .ifPresent(cause -> add(firstThing(lot), batch, lot.id(), cause));

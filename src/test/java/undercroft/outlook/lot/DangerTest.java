@@ -168,8 +168,7 @@ final class DangerTest {
     @Test
     void aPeakThatWasLeadsForAFortnightAndThenStandsBelow() {
         Cellar cellar = cellar(200, "room");
-        LotOutlook lately =
-                Outlooks.of(cellar, hotWeek(), day(64)).batch("ale").lot("box");
+        LotOutlook lately = Outlooks.of(cellar, hotWeek(), day(64)).batch("ale").lot("box");
         assertEquals(Cause.Kind.PEAK_PAST_OVER_WORKING_PRESSURE, leading(lately).kind());
         assertEquals(Alert.ACT, leading(lately).alert());
         assertEquals(Handling.COOL_WHERE_IT_STANDS, lately.handling());
@@ -184,13 +183,16 @@ final class DangerTest {
     void onceItHasBeenColdForADayItIsOpenedAndNotWarmedAgain() {
         Cellar cellar = cellar(290, "room");
         Batch ale = cellar.batch("ale");
-        Cellar cooled = cellar.withBatch(
-                ale.withMove("box", ale.lot("box").count(), "fridge", day(40), Cover.CLOSED_BOX));
+        Cellar cooled =
+                cellar.withBatch(ale.withMove("box", ale.lot("box").count(), "fridge", day(40), Cover.CLOSED_BOX));
         assertEquals(Handling.COOL_WHERE_IT_STANDS, box(cellar, 40).handling());
         assertEquals(
-                Task.Kind.COOL_BEFORE_TOUCHING, outlook(cellar, 40).tasks().get(0).kind());
+                Task.Kind.COOL_BEFORE_TOUCHING,
+                outlook(cellar, 40).tasks().get(0).kind());
         LotOutlook cold = box(cooled, 43);
-        assertTrue(cold.pressure().past().rest().isLongEnough(), "" + cold.pressure().past());
+        assertTrue(
+                cold.pressure().past().rest().isLongEnough(),
+                "" + cold.pressure().past());
         assertEquals(Handling.OPEN_COLD, cold.handling());
         assertEquals(Task.Kind.OPEN_COLD, outlook(cooled, 43).tasks().get(0).kind());
     }
@@ -201,7 +203,9 @@ final class DangerTest {
         assertEquals(Cause.Kind.OVER_IN_WARMEST_WEEK, leading(lot).kind());
         assertEquals(Handling.MOVE_NOW, lot.handling());
         assertFalse(lot.handling().isHeldBack());
-        assertEquals("fridge", outlook(cellar(200, "room"), 60).coolestFor(lot).orElseThrow().placeId());
+        assertEquals(
+                "fridge",
+                outlook(cellar(200, "room"), 60).coolestFor(lot).orElseThrow().placeId());
         assertTrue(outlook(cellar(200, "room"), 60).destination("fridge", lot).withinLimit());
     }
 

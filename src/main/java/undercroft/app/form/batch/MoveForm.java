@@ -56,8 +56,8 @@ public final class MoveForm extends Form {
                 stay.cover().label());
         place.hintProperty().set(warning.apply(other).orElse(nowIn));
         place.chosenProperty()
-                .addListener((property, before, after) ->
-                        place.hintProperty().set(Optional.ofNullable(after).flatMap(warning).orElse(nowIn)));
+                .addListener((property, before, after) -> place.hintProperty()
+                        .set(Optional.ofNullable(after).flatMap(warning).orElse(nowIn)));
         cover = add(ChoiceField.of("move-cover", Texts.of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
                 new DateTimeField(
