@@ -19,7 +19,11 @@ import undercroft.quantity.Gravity;
 import undercroft.quantity.Interval;
 
 /** What goes into the bottles of a batch, as the calculations want it. */
-record BatchChemistry(Refermentation refermentation, double atmosphereBar, List<SugarAddition> sugars) {
+record BatchChemistry(
+        Refermentation refermentation,
+        double atmosphereBar,
+        double realExtractGramsPerLitre,
+        List<SugarAddition> sugars) {
     private static final double FINISHED_POINTS = 1;
 
     static BatchChemistry of(Cellar cellar, Batch batch) {
@@ -42,7 +46,7 @@ record BatchChemistry(Refermentation refermentation, double atmosphereBar, List<
                 batch.yeast().fermentsDextrins() ? HiddenExtract.DIASTATIC : HiddenExtract.of(known(beer)),
                 TrappedAir.of(batch.fillingMethod()),
                 BeerFactor.of(beer.abvPercent(), extract(beer)));
-        return new BatchChemistry(refermentation, atmosphere, sugars);
+        return new BatchChemistry(refermentation, atmosphere, extract(beer), sugars);
     }
 
     private static HiddenExtract.Known known(Beer beer) {
