@@ -26,7 +26,7 @@ import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.Supposition;
-import undercroft.outlook.climate.AirLogs;
+import undercroft.outlook.ShelfMemory;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.BackgroundTasks;
@@ -121,14 +121,14 @@ final class OpenCellar implements CellarChooser {
         BackgroundTasks tasks = new BackgroundTasks(calculator, Platform::runLater);
         Workspace workspace =
                 new Workspace(new FolderRepository(store), new BackgroundTasks(saving, Platform::runLater));
-        Forecasts forecasts = new Forecasts(workspace, new CleanedOnce(new AirLogs()), tasks, itsClock, faults::show);
+        Forecasts forecasts = new Forecasts(workspace, new OnlyWhatChanged(new ShelfMemory()), tasks, itsClock, faults::show);
         followed = new FollowedLogs(workspace, tasks, Platform::runLater, faults::show);
         EditorDialogs editors = new EditorDialogs(workspace, forecasts, tasks, itsClock, dark, () -> stage);
         new MainWindow(new WindowContext(workspace, forecasts, faults, editors, this, itsClock, dark)).show(stage);
     }
 
-    /** Outlooks over logs that are cleaned once each, not at every move of the slider. */
-    private record CleanedOnce(AirLogs logs) implements Forecasts.Calculator {
+    /** Outlooks in which only what changed since the one before is worked out. */
+    private record OnlyWhatChanged(ShelfMemory memory) implements Forecasts.Calculator {
         @Override
         public CellarOutlook outlook(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
             return supposed(cellar, temperatures, at, List.of());
@@ -137,7 +137,7 @@ final class OpenCellar implements CellarChooser {
         @Override
         public CellarOutlook supposed(
                 Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
-            return Outlooks.of(cellar, temperatures, at, suppositions, logs);
+            return Outlooks.of(cellar, temperatures, at, suppositions, memory);
         }
     }
 

@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import undercroft.calc.spell.BottleHistory;
 import undercroft.calc.spell.BottleLag;
 import undercroft.calc.spell.Spell;
@@ -134,6 +135,25 @@ public record PlaceClimate(
     /** The same place with other bottle temperatures on the same grid. */
     public PlaceClimate withBottles(Track other) {
         return new PlaceClimate(place, other, air, gaps, spells, firstKnown, lastKnown);
+    }
+
+    /** Whether bottles that stood here from one instant to another could not tell this climate from the other one. */
+    public boolean isAlike(PlaceClimate other, long fromInclusive, long untilInclusive) {
+        if (this == other) {
+            return true;
+        }
+        Span stretch = new Span(fromInclusive, untilInclusive + 1);
+        return place.equals(other.place)
+                && knownSeconds(fromInclusive, untilInclusive) == other.knownSeconds(fromInclusive, untilInclusive)
+                && within(stretch, gaps, gap -> gap).equals(within(stretch, other.gaps, gap -> gap))
+                && within(stretch, spells, Spell::span).equals(within(stretch, other.spells, Spell::span))
+                && air.between(fromInclusive, untilInclusive + 1)
+                        .equals(other.air.between(fromInclusive, untilInclusive + 1))
+                && bottles.isAlike(other.bottles, fromInclusive, untilInclusive);
+    }
+
+    private static <T> List<T> within(Span stretch, List<T> all, Function<T, Span> spanOf) {
+        return all.stream().filter(each -> spanOf.apply(each).overlaps(stretch)).toList();
     }
 
     /** Seconds of a stretch in which the log tells the temperature. */
