@@ -232,8 +232,12 @@ public final class TimeSeries {
     @Override
     public boolean equals(Object other) {
         return this == other
-                || other instanceof TimeSeries that
-                        && Arrays.equals(
+                || other instanceof TimeSeries that && size == that.size && hasSamplesOf(that);
+    }
+
+    private boolean hasSamplesOf(TimeSeries that) {
+        return (samples == that.samples && first == that.first)
+                || Arrays.equals(
                                 samples.epochSeconds,
                                 first,
                                 first + size,

@@ -5,7 +5,9 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import undercroft.app.Faults;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.OutlookSamples;
@@ -20,6 +22,7 @@ import undercroft.view.kit.WindowContext;
 final class SampleContext {
     final List<Instant> asked = new ArrayList<>();
     final NoEditors editors = new NoEditors();
+    final ObjectProperty<Instant> now = new SimpleObjectProperty<>(OutlookSamples.NOW);
     final WindowContext context;
 
     SampleContext(Cellar cellar) {
@@ -38,7 +41,7 @@ final class SampleContext {
                 faults::show);
         forecasts.refresh();
         context = new WindowContext(
-                workspace, forecasts, faults, editors, new NoChooser(), clock, new SimpleBooleanProperty(false));
+                workspace, forecasts, faults, editors, new NoChooser(), clock, now, new SimpleBooleanProperty(false));
     }
 
     private static final class NoChooser implements CellarChooser {

@@ -9,10 +9,11 @@ import undercroft.calc.conditioning.ConditioningRun;
 import undercroft.calc.conditioning.ConditioningSigns;
 import undercroft.calc.conditioning.PressureForecast;
 import undercroft.calc.gas.ClosedBottle;
-import undercroft.calc.gas.HeatLimit;
+import undercroft.calc.gas.LimitTemperatures;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
 import undercroft.calc.priming.Dosing;
+import undercroft.calc.spell.WarmestWeek;
 import undercroft.catalogue.BottleType;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -76,7 +77,9 @@ final class LotCalculator {
                 chance(run));
         int left = lot.leftAt(at);
         PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
-        PressureOutlook pressure = pressure(forecast, moments, left);
+        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
+        double strongest = dosing.strongestOf(Math.max(1, left));
+        PressureOutlook pressure = pressure(forecast, moments, strongest);
         LightOutlook light = LightCalculator.of(cellar, batch, lot, type, at);
         AgeingOutlook ageing = AgeingCalculator.of(batch, bottles, at, cellar.zone());
         return new LotOutlook(
@@ -94,7 +97,8 @@ final class LotCalculator {
                 new SpellExposures(lot, bottles, places, at)
                         .of(new SpellExposures.Pressures(
                                 forecast,
-                                pressure.trajectory(),
+                                strongest,
+                                pressure.strongestTrajectory(),
                                 pressure.workingPressureBar(),
                                 bottle,
                                 chemistry.refermentation().beerFactor().median(),
@@ -125,33 +129,33 @@ final class LotCalculator {
         return new PressureForecast(ensemble, run, table);
     }
 
-    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, int left) {
+    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, double strongest) {
         Track bottles = climate.bottles();
-        Band trajectory = forecast.trajectory(bottles);
         int present = moments.present();
-        double now = bottles.valueAt(bottles.indexAt(at.getEpochSecond()));
-        double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
-        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
-        double strongest = dosing.strongestOf(Math.max(1, left));
+        int here = bottles.indexAt(at.getEpochSecond());
+        double now = bottles.valueAt(here);
+        double spread = bottles.spreadAt(here);
         PressureLimits limits = PressureLimits.of(type);
-        HeatLimit heat = forecast.heatLimit(limits.workingPressureBar()).cappedAt(limits.warmestCelsius());
-        double heatCelsius = heat.orInfinite();
-        int aheadUntil =
-                trajectory.indexAtOrBefore(at.plus(PressureOutlook.AHEAD).getEpochSecond()) + 1;
-        Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
-        Interval peakAhead = peak(trajectory, present, Math.max(present + 1, aheadUntil));
-        Interval memory = PressureForecast.memory(trajectory, present + 1);
+        double working = limits.workingPressureBar();
+        Band trajectory = forecast.trajectory(bottles, strongest);
+        LimitTemperatures limitTemperatures = forecast.limitTemperatures(strongest, limits);
+        long until = at.plus(PressureOutlook.AHEAD).getEpochSecond();
+        int aheadUntil = Math.max(present, trajectory.indexAtOrBefore(until)) + 1;
+        WarmestWeek year = places.get(lot.stayAt(at).placeId()).warmestWeekBefore(at);
         return new PressureOutlook(
                 forecast.at(present, now, spread),
                 peak(trajectory, 0, present + 1),
-                peakAhead,
-                passes(trajectory, present, Math.max(present + 1, aheadUntil), limits.workingPressureBar()),
-                strongestNow,
-                memory,
-                limits.workingPressureBar(),
+                peak(trajectory, present, aheadUntil),
+                passes(trajectory, present, aheadUntil, working),
+                forecast.strongestAt(present, now, spread, strongest),
+                PressureForecast.memory(trajectory, present + 1),
+                working,
                 limits.cautionBar(),
-                heatCelsius,
+                new PassingChances(forecast, strongest, trajectory, bottles, limitTemperatures, working)
+                        .of(present, aheadUntil, here, until, year),
+                limitTemperatures,
                 type,
+                forecast.trajectory(bottles, 1),
                 trajectory);
     }
 
