@@ -76,8 +76,12 @@ record BatchGrounds(Cellar alone, Instant told, Map<String, PlaceClimate> places
     static Instant told(Batch batch, Instant at) {
         Instant last = Stream.of(
                         batch.cappedAt().stream(),
-                        batch.lots().stream().flatMap(lot -> lot.stays().stream()).map(Stay::from),
-                        batch.lots().stream().flatMap(lot -> lot.draws().stream()).map(Draw::at),
+                        batch.lots().stream()
+                                .flatMap(lot -> lot.stays().stream())
+                                .map(Stay::from),
+                        batch.lots().stream()
+                                .flatMap(lot -> lot.draws().stream())
+                                .map(Draw::at),
                         batch.readings().stream().map(Reading::at))
                 .flatMap(Function.identity())
                 .filter(each -> !each.isAfter(at))

@@ -231,8 +231,7 @@ public final class TimeSeries {
 
     @Override
     public boolean equals(Object other) {
-        return this == other
-                || other instanceof TimeSeries that && size == that.size && hasSamplesOf(that);
+        return this == other || other instanceof TimeSeries that && size == that.size && hasSamplesOf(that);
     }
 
     private boolean hasSamplesOf(TimeSeries that) {

@@ -48,7 +48,9 @@ final class SameValues {
 
     /** Whether it is a value of ours that does not say when it equals another. */
     private static boolean isOnlyItself(Object value) {
-        if (value == null || value instanceof Enum || !value.getClass().getName().startsWith("undercroft.")) {
+        if (value == null
+                || value instanceof Enum
+                || !value.getClass().getName().startsWith("undercroft.")) {
             return false;
         }
         try {

@@ -53,8 +53,8 @@ final class ShelfMemoryTest {
 
     private Set<String> withBottles(Instant at) {
         return cellar.batches().stream()
-                .filter(batch -> batch.leftAt(at) > 0
-                        && !batch.cappedAt().orElseThrow().isAfter(at))
+                .filter(batch ->
+                        batch.leftAt(at) > 0 && !batch.cappedAt().orElseThrow().isAfter(at))
                 .map(Batch::id)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
@@ -70,8 +70,7 @@ final class ShelfMemoryTest {
     private static Batch drawn(Batch batch, Instant at) {
         Lot lot = batch.lots().get(0);
         return batch.withLot(lot.withDraws(
-                Stream.concat(
-                                lot.draws().stream(), Stream.of(new Draw(at, 1, Draw.Fate.OPENED, "")))
+                Stream.concat(lot.draws().stream(), Stream.of(new Draw(at, 1, Draw.Fate.OPENED, "")))
                         .toList()));
     }
 
@@ -84,7 +83,8 @@ final class ShelfMemoryTest {
         CellarOutlook after = outlook(NOW.plusSeconds(101));
         assertEquals(Set.of("batch-8"), madeAnew(before, after));
         assertEquals(
-                before.batch("batch-8").bottlesLeft() - 1, after.batch("batch-8").bottlesLeft());
+                before.batch("batch-8").bottlesLeft() - 1,
+                after.batch("batch-8").bottlesLeft());
     }
 
     @Test
@@ -100,19 +100,17 @@ final class ShelfMemoryTest {
         CellarOutlook before = outlook(NOW);
         TimeSeries log = logs.get("place-1");
         Map<String, TimeSeries> grown = new HashMap<>(logs);
-        grown.put(
-                "place-1",
-                log.mergedWith(TimeSeries.of(
-                        new long[] {log.lastTime() + 300}, new double[] {log.lastValue() + 0.5})));
+        grown.put("place-1", log.mergedWith(TimeSeries.of(new long[] {log.lastTime() + 300}, new double[] {
+            log.lastValue() + 0.5
+        })));
         logs = grown;
         // In the same ten minutes it is not looked at yet.
         assertEquals(Set.of(), madeAnew(before, outlook(NOW.plusSeconds(400))));
         before = outlook(NOW.plusSeconds(600));
         grown = new HashMap<>(logs);
-        grown.put(
-                "place-1",
-                log.mergedWith(TimeSeries.of(
-                        new long[] {log.lastTime() + 300}, new double[] {log.lastValue() + 4.5})));
+        grown.put("place-1", log.mergedWith(TimeSeries.of(new long[] {log.lastTime() + 300}, new double[] {
+            log.lastValue() + 4.5
+        })));
         logs = grown;
         assertEquals(livingIn("place-1", NOW), madeAnew(before, outlook(NOW.plusSeconds(600))));
     }
@@ -126,7 +124,8 @@ final class ShelfMemoryTest {
                 .filter(batch -> batch.leftAt(then) == 0)
                 .map(Batch::id)
                 .collect(Collectors.toSet());
-        assertTrue(!goneThen.isEmpty() && goneThen.size() < 10 - withBottles(NOW).size());
+        assertTrue(
+                !goneThen.isEmpty() && goneThen.size() < 10 - withBottles(NOW).size());
         for (String id : goneThen) {
             assertSame(before.batch(id), past.batch(id), id);
         }
@@ -137,8 +136,8 @@ final class ShelfMemoryTest {
     @Test
     void whatIsSupposedLeavesNoTrace() {
         CellarOutlook before = outlook(NOW);
-        CellarOutlook warm = Outlooks.of(
-                cellar, logs, NOW, List.of(new Supposition.Warmer("place-2", 6, NOW, 5)), memory);
+        CellarOutlook warm =
+                Outlooks.of(cellar, logs, NOW, List.of(new Supposition.Warmer("place-2", 6, NOW, 5)), memory);
         assertEquals(livingIn("place-2", NOW), madeAnew(before, warm));
         assertEquals(Set.of(), madeAnew(before, outlook(NOW)));
     }
@@ -153,8 +152,7 @@ final class ShelfMemoryTest {
                     ? NOW.minus(Duration.ofHours(random.nextInt(24 * 300)))
                     : at.plusSeconds(random.nextInt(3) == 0 ? random.nextInt(90_000) : random.nextInt(400));
             String done = change(random, at);
-            SameValues.assertSame(
-                    "step " + step + ": " + done, Outlooks.of(cellar, logs, at), outlook(at));
+            SameValues.assertSame("step " + step + ": " + done, Outlooks.of(cellar, logs, at), outlook(at));
         }
     }
 
@@ -163,7 +161,8 @@ final class ShelfMemoryTest {
         Lot lot = batch.lots().get(0);
         Instant lately = at.minusSeconds(random.nextInt(20_000));
         Place place = cellar.places().get(random.nextInt(cellar.places().size()));
-        boolean wasThere = lately.isAfter(lot.stays().get(lot.stays().size() - 1).from());
+        boolean wasThere =
+                lately.isAfter(lot.stays().get(lot.stays().size() - 1).from());
         switch (random.nextInt(7)) {
             case 0 -> {
                 if (lot.left() > 0 && wasThere) {
@@ -182,8 +181,9 @@ final class ShelfMemoryTest {
                     cellar = cellar.withBatch(batch.withReadings(readings));
                 }
             }
-            case 3 -> cellar = cellar.withPlace(new Place(
-                    place.id(), place.name(), place.temperature(), 2 + random.nextInt(6), place.light()));
+            case 3 ->
+                cellar = cellar.withPlace(
+                        new Place(place.id(), place.name(), place.temperature(), 2 + random.nextInt(6), place.light()));
             case 4 -> {
                 TimeSeries log = logs.get(place.id());
                 TimeSeries.Builder more = new TimeSeries.Builder();
@@ -195,9 +195,11 @@ final class ShelfMemoryTest {
                 grown.put(place.id(), log.mergedWith(more.build()));
                 logs = grown;
             }
-            case 5 -> cellar = cellar.withBatches(cellar.batches().stream()
-                    .filter(each -> !each.id().equals(batch.id()) || cellar.batches().size() < 9)
-                    .toList());
+            case 5 ->
+                cellar = cellar.withBatches(cellar.batches().stream()
+                        .filter(each -> !each.id().equals(batch.id())
+                                || cellar.batches().size() < 9)
+                        .toList());
             default -> {
                 return "nothing but time, at " + at;
             }

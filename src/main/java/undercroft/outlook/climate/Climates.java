@@ -45,8 +45,7 @@ public final class Climates {
      * @param raw its whole log, °C; what comes after the instant is not looked at
      * @param limits of the yeasts whose bottles stood there
      */
-    public PlaceClimate of(
-            Place place, TimeSeries raw, YeastLimits limits, long gridFrom, Instant at, long horizon) {
+    public PlaceClimate of(Place place, TimeSeries raw, YeastLimits limits, long gridFrom, Instant at, long horizon) {
         long now = at.getEpochSecond();
         Grounds grounds = new Grounds(
                 place,

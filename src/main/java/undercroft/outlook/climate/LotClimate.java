@@ -25,8 +25,7 @@ public record LotClimate(Track bottles, List<TimeSeries> air, List<Span> gaps, d
      *
      * @param gone whether its batch has no bottle left, so that nothing is to be told beyond the instant
      */
-    public static LotClimate of(
-            Lot lot, Instant capped, Instant at, Map<String, PlaceClimate> places, boolean gone) {
+    public static LotClimate of(Lot lot, Instant capped, Instant at, Map<String, PlaceClimate> places, boolean gone) {
         PlaceClimate first = places.get(lot.stays().get(0).placeId());
         Track whole = first.bottles();
         Track grid = whole.between(
@@ -64,8 +63,7 @@ public record LotClimate(Track bottles, List<TimeSeries> air, List<Span> gaps, d
             known += place.knownSeconds(begins, until);
         }
         long past = Math.max(1, at.getEpochSecond() - capped.getEpochSecond());
-        return new LotClimate(
-                course.track(), List.copyOf(air), List.copyOf(gaps), Math.min(1, (double) known / past));
+        return new LotClimate(course.track(), List.copyOf(air), List.copyOf(gaps), Math.min(1, (double) known / past));
     }
 
     /** The last second that is told of a place for bottles of which the last one left at an instant. */

@@ -171,9 +171,7 @@ public record PlaceClimate(
 
     /** The warmest week of the twelve months before an instant, which is no later than the climate's own. */
     public WarmestWeek warmestWeekBefore(Instant when) {
-        return air.isEmpty()
-                ? warmestWeek
-                : WarmestWeek.of(air, when.getEpochSecond(), place.summerMaximumCelsius());
+        return air.isEmpty() ? warmestWeek : WarmestWeek.of(air, when.getEpochSecond(), place.summerMaximumCelsius());
     }
 
     /** Whether bottles that stood here from one instant to another could not tell this climate from the other one. */
