@@ -231,25 +231,18 @@ public final class TimeSeries {
 
     @Override
     public boolean equals(Object other) {
-        return this == other || other instanceof TimeSeries that && size == that.size && hasSamplesOf(that);
+        return other instanceof TimeSeries that && size == that.size && hasSamplesOf(that);
     }
 
     private boolean hasSamplesOf(TimeSeries that) {
-        return (samples == that.samples && first == that.first)
-                || Arrays.equals(
-                                samples.epochSeconds,
-                                first,
-                                first + size,
-                                that.samples.epochSeconds,
-                                that.first,
-                                that.first + that.size)
-                        && Arrays.equals(
-                                samples.values,
-                                first,
-                                first + size,
-                                that.samples.values,
-                                that.first,
-                                that.first + that.size);
+        if (samples == that.samples && first == that.first) {
+            return true;
+        }
+        int end = first + size;
+        int thatEnd = that.first + size;
+        long[] times = that.samples.epochSeconds;
+        return Arrays.equals(samples.epochSeconds, first, end, times, that.first, thatEnd)
+                && Arrays.equals(samples.values, first, end, that.samples.values, that.first, thatEnd);
     }
 
     @Override
