@@ -176,9 +176,6 @@ public record PlaceClimate(
 
     /** Whether bottles that stood here from one instant to another could not tell this climate from the other one. */
     public boolean isAlike(PlaceClimate other, long fromInclusive, long untilInclusive) {
-        if (this == other) {
-            return true;
-        }
         Span stretch = new Span(fromInclusive, untilInclusive + 1);
         long year = fromInclusive - YEAR_SECONDS;
         return place.equals(other.place)
