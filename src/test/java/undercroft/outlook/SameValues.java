@@ -56,7 +56,7 @@ final class SameValues {
         try {
             return value.getClass().getMethod("equals", Object.class).getDeclaringClass() == Object.class;
         } catch (NoSuchMethodException never) {
-            throw new AssertionError(never);
+            throw new LinkageError(never.getMessage(), never);
         }
     }
 
@@ -65,7 +65,7 @@ final class SameValues {
             field.setAccessible(true);
             return field.get(of);
         } catch (IllegalAccessException cannot) {
-            throw new AssertionError(cannot);
+            throw new LinkageError(cannot.getMessage(), cannot);
         }
     }
 
@@ -74,7 +74,7 @@ final class SameValues {
             component.getAccessor().setAccessible(true);
             return component.getAccessor().invoke(of);
         } catch (IllegalAccessException | InvocationTargetException cannot) {
-            throw new AssertionError(cannot);
+            throw new LinkageError(cannot.getMessage(), cannot);
         }
     }
 
