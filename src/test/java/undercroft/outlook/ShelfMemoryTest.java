@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -43,10 +45,10 @@ final class ShelfMemoryTest {
 
     /** The ids of the batches that were worked out anew from one outlook to the next. */
     private static Set<String> madeAnew(CellarOutlook before, CellarOutlook after) {
-        Map<String, BatchOutlook> known =
-                before.batches().stream().collect(Collectors.toMap(BatchOutlook::id, batch -> batch));
+        Set<BatchOutlook> known = Collections.newSetFromMap(new IdentityHashMap<>());
+        known.addAll(before.batches());
         return after.batches().stream()
-                .filter(batch -> known.get(batch.id()) != batch)
+                .filter(batch -> !known.contains(batch))
                 .map(BatchOutlook::id)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
