@@ -44,7 +44,7 @@ import undercroft.view.RescueDialog;
 import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Wires a cellar to the window, one at a time, and lets go of it when another one is opened. */
 final class OpenCellar implements CellarChooser {
@@ -54,11 +54,12 @@ final class OpenCellar implements CellarChooser {
 
     private final Stage stage;
     private final HostEnvironment host;
+    private final Messages messages;
     private final Clock clock;
     private final RecentCellars recents;
     private final BooleanProperty dark = new SimpleBooleanProperty(this, "dark");
     private final Faults faults = new Faults();
-    private final ExecutorService calculator = daemon("reckoning");
+    private final ExecutorService calculator = daemon("calculating");
     private final ExecutorService saving = daemon("saving");
     private CellarStore store;
     private FollowedLogs followed;
@@ -67,6 +68,7 @@ final class OpenCellar implements CellarChooser {
     OpenCellar(Stage stage, HostEnvironment host, Clock clock) {
         this.stage = stage;
         this.host = host;
+        this.messages = Messages.in(host.locale());
         this.clock = clock;
         this.recents = RecentCellars.in(host.settingsFolder());
         WindowPreferences memory = new WindowPreferences(host.settingsFolder());
@@ -123,8 +125,8 @@ final class OpenCellar implements CellarChooser {
                 new Workspace(new FolderRepository(store), new BackgroundTasks(saving, Platform::runLater));
         Forecasts forecasts = new Forecasts(workspace, new CleanedOnce(new AirLogs()), tasks, itsClock, faults::show);
         followed = new FollowedLogs(workspace, tasks, Platform::runLater, faults::show);
-        EditorDialogs editors = new EditorDialogs(workspace, forecasts, tasks, itsClock, dark, () -> stage);
-        new MainWindow(new WindowContext(workspace, forecasts, faults, editors, this, itsClock, dark)).show(stage);
+        EditorDialogs editors = new EditorDialogs(messages, workspace, forecasts, tasks, itsClock, dark, () -> stage);
+        new MainWindow(new WindowContext(messages, workspace, forecasts, faults, editors, this, itsClock, dark)).show(stage);
     }
 
     /** Outlooks over logs that are cleaned once each, not at every move of the slider. */
@@ -149,7 +151,7 @@ final class OpenCellar implements CellarChooser {
         Rescue rescue = Rescue.of(wanted);
         List<Version> versions = rescue.versions();
         List<String> labels = versions.stream().map(this::label).toList();
-        RescueDialog.ask(stage, Texts.messages().fault(fault), labels, dark.get())
+        RescueDialog.ask(messages, stage, messages.fault(fault), labels, dark.get())
                 .ifPresentOrElse(
                         index -> {
                             rescue.restore(versions.get(index), clock);

@@ -7,22 +7,22 @@ import javafx.scene.control.Slider;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import undercroft.app.TimeViewModel;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Slides the whole shelf through time, a day a step. */
 final class AsOfBar extends HBox {
     private static final int WEEK = 7;
 
-    AsOfBar(TimeViewModel time) {
+    AsOfBar(Messages messages, TimeViewModel time) {
         super(8);
         getStyleClass().add("as-of");
         setAlignment(Pos.CENTER_LEFT);
-        Label name = new Label(Texts.of("time.slider.label"));
+        Label name = new Label(messages.of("time.slider.label"));
         name.getStyleClass().add("faint");
         name.setMinWidth(USE_PREF_SIZE);
         Slider slider = new Slider();
         slider.setId("as-of");
-        slider.setAccessibleText(Texts.of("time.slider.sentence"));
+        slider.setAccessibleText(messages.of("time.slider.sentence"));
         slider.minProperty().bind(time.firstDayProperty());
         slider.maxProperty().bind(time.lastDayProperty());
         slider.setBlockIncrement(1);
@@ -49,7 +49,7 @@ final class AsOfBar extends HBox {
         date.getStyleClass().add("as-of-date");
         date.textProperty().bind(time.labelProperty());
         date.setMinWidth(165);
-        Button today = new Button(Texts.of("time.today.button"));
+        Button today = new Button(messages.of("time.today.button"));
         today.setId("today");
         today.setMinWidth(USE_PREF_SIZE);
         today.getStyleClass().add("quiet");

@@ -32,7 +32,7 @@ import undercroft.view.shelf.ShelfView;
 import undercroft.view.shelf.ToDoActions;
 import undercroft.view.shelf.ToDoView;
 import undercroft.view.spells.SpellsView;
-import undercroft.wording.Texts;
+
 
 /** The window: bar and strip above, shelf on the left, batch on the right. */
 public final class MainWindow {
@@ -48,15 +48,15 @@ public final class MainWindow {
 
     public MainWindow(WindowContext context) {
         this.context = context;
-        ShelfViewModel shelf = new ShelfViewModel(context.forecasts().outlookProperty());
+        ShelfViewModel shelf = new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
         BatchViewModel batch =
-                new BatchViewModel(context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
+                new BatchViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
         TimeViewModel time =
-                new TimeViewModel(context.workspace(), context.forecasts().asOfProperty(), context.clock());
+                new TimeViewModel(context.messages(), context.workspace(), context.forecasts().asOfProperty(), context.clock());
         ToDoViewModel toDo =
-                new ToDoViewModel(context.workspace(), context.forecasts().outlookProperty());
+                new ToDoViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
         ServingsViewModel servings =
-                new ServingsViewModel(context.workspace(), context.forecasts().outlookProperty());
+                new ServingsViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
 
         shelfView = new ShelfView(shelf, context);
         Pages pages = new Pages();
@@ -94,8 +94,8 @@ public final class MainWindow {
                     servings.choose(servingId);
                 });
         VBox top = new VBox(
-                new TopBar(context, time, new PageBar(pages, deck.pages())),
-                new FaultBar(context.faults()),
+                new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages())),
+                new FaultBar(context.messages(), context.faults()),
                 new ToDoView(toDo, context, actions));
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
@@ -124,8 +124,8 @@ public final class MainWindow {
     public void show(Stage stage) {
         stage.titleProperty()
                 .bind(Bindings.createStringBinding(
-                        () -> Texts.of(
-                                "app.title", context.workspace().getCellar().name(), Texts.of("app.name")),
+                        () -> context.messages().of(
+                                "app.title", context.workspace().getCellar().name(), context.messages().of("app.name")),
                         context.workspace().stateProperty()));
         stage.setScene(scene);
         Notices.over(stage, context);
@@ -142,7 +142,7 @@ public final class MainWindow {
         if (fault != null) {
             context.faults()
                     .show(new InvalidInput(
-                            "", "fault.save.text", Texts.messages().fault(fault)));
+                            "", "fault.save.text", context.messages().fault(fault)));
         }
     }
 

@@ -18,7 +18,7 @@ import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
+
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {
@@ -28,7 +28,7 @@ final class TopBar extends HBox {
         this.context = context;
         getStyleClass().add("top-bar");
         setAlignment(Pos.CENTER_LEFT);
-        Label name = new Label(Texts.of("app.name"));
+        Label name = new Label(context.messages().of("app.name"));
         name.getStyleClass().add("app-name");
         name.setMinWidth(USE_PREF_SIZE);
         Region left = new Region();
@@ -36,7 +36,7 @@ final class TopBar extends HBox {
         HBox.setHgrow(left, Priority.SOMETIMES);
         HBox.setHgrow(right, Priority.SOMETIMES);
         left.setMinWidth(10);
-        Label working = new Label(Texts.of("bar.working.sentence"));
+        Label working = new Label(context.messages().of("bar.working.sentence"));
         working.getStyleClass().add("faint");
         working.managedProperty().bind(working.visibleProperty());
         working.visibleProperty().bind(context.forecasts().workingProperty());
@@ -46,7 +46,7 @@ final class TopBar extends HBox {
                         cellarMenu(),
                         links,
                         left,
-                        new AsOfBar(time),
+                        new AsOfBar(context.messages(), time),
                         working,
                         right,
                         undo(),
@@ -63,13 +63,13 @@ final class TopBar extends HBox {
         menu.getStyleClass().add("quiet");
         menu.setMinWidth(110);
         menu.setMaxWidth(200);
-        menu.setAccessibleText(Texts.of("bar.cellar.menu", menu.getText()));
+        menu.setAccessibleText(context.messages().of("bar.cellar.menu", menu.getText()));
         workspace
                 .stateProperty()
                 .addListener(
                         (property, before, after) -> menu.setText(after.cellar().name()));
         menu.setOnShowing(event -> {
-            Menu recent = new Menu(Texts.of("bar.cellar.recent"));
+            Menu recent = new Menu(context.messages().of("bar.cellar.recent"));
             for (CellarChooser.Recent each : chooser.recent()) {
                 MenuItem item = item(each.name() + "  " + each.folder(), () -> chooser.reopen(each));
                 item.setMnemonicParsing(false);
@@ -78,12 +78,12 @@ final class TopBar extends HBox {
             recent.setDisable(recent.getItems().isEmpty());
             menu.getItems()
                     .setAll(
-                            item(Texts.of("bar.cellar.new"), chooser::create),
-                            item(Texts.of("bar.cellar.open"), chooser::open),
+                            item(context.messages().of("bar.cellar.new"), chooser::create),
+                            item(context.messages().of("bar.cellar.open"), chooser::open),
                             recent,
                             new SeparatorMenuItem(),
                             item(
-                                    Texts.of("bar.cellar.settings"),
+                                    context.messages().of("bar.cellar.settings"),
                                     () -> context.editors().editSettings()));
         });
         menu.getItems().add(new MenuItem(""));
@@ -98,13 +98,13 @@ final class TopBar extends HBox {
 
     private Node undo() {
         Workspace workspace = context.workspace();
-        Button undo = button("undo", Texts.of("bar.undo.button"), workspace::undo);
+        Button undo = button("undo", context.messages().of("bar.undo.button"), workspace::undo);
         Tooltip tip = new Tooltip();
         undo.setTooltip(tip);
         Runnable show = () -> {
             String what = workspace.undoTextProperty().get();
             undo.setDisable(what.isEmpty());
-            tip.setText(what.isEmpty() ? Texts.of("bar.undo.nothing") : Texts.of("bar.undo.sentence", what));
+            tip.setText(what.isEmpty() ? context.messages().of("bar.undo.nothing") : context.messages().of("bar.undo.sentence", what));
             undo.setAccessibleText(tip.getText());
         };
         workspace.undoTextProperty().addListener((property, before, after) -> show.run());
@@ -114,13 +114,13 @@ final class TopBar extends HBox {
 
     private Node redo() {
         Workspace workspace = context.workspace();
-        Button redo = button("redo", Texts.of("bar.redo.button"), workspace::redo);
+        Button redo = button("redo", context.messages().of("bar.redo.button"), workspace::redo);
         Tooltip tip = new Tooltip();
         redo.setTooltip(tip);
         Runnable show = () -> {
             String what = workspace.redoTextProperty().get();
             redo.setDisable(what.isEmpty());
-            tip.setText(what.isEmpty() ? Texts.of("bar.redo.nothing") : Texts.of("bar.redo.sentence", what));
+            tip.setText(what.isEmpty() ? context.messages().of("bar.redo.nothing") : context.messages().of("bar.redo.sentence", what));
             redo.setAccessibleText(tip.getText());
         };
         workspace.redoTextProperty().addListener((property, before, after) -> show.run());
@@ -133,15 +133,15 @@ final class TopBar extends HBox {
         Button units = button(
                 "units",
                 "",
-                () -> workspace.change(Texts.of("undo.units.changed"), cellar -> {
+                () -> workspace.change(context.messages().of("undo.units.changed"), cellar -> {
                     Settings settings = cellar.settings();
                     return cellar.withSettings(new Settings(other(settings.units()), settings.altitudeMetres()));
                 }));
-        Runnable show = () -> units.setText(Texts.of(
+        Runnable show = () -> units.setText(context.messages().of(
                 workspace.getCellar().settings().units() == UnitSystem.US ? "bar.units.us" : "bar.units.metric"));
         workspace.stateProperty().addListener((property, before, after) -> show.run());
         show.run();
-        units.setTooltip(new Tooltip(Texts.of("bar.units.sentence")));
+        units.setTooltip(new Tooltip(context.messages().of("bar.units.sentence")));
         return units;
     }
 
@@ -154,8 +154,8 @@ final class TopBar extends HBox {
                 button("theme", "", () -> context.dark().set(!context.dark().get()));
         Runnable show = () -> {
             boolean dark = context.dark().get();
-            theme.setText(Texts.of(dark ? "bar.theme.dark" : "bar.theme.light"));
-            theme.setTooltip(new Tooltip(Texts.of(dark ? "bar.theme.to-light" : "bar.theme.to-dark")));
+            theme.setText(context.messages().of(dark ? "bar.theme.dark" : "bar.theme.light"));
+            theme.setTooltip(new Tooltip(context.messages().of(dark ? "bar.theme.to-light" : "bar.theme.to-dark")));
         };
         context.dark().addListener((property, before, after) -> show.run());
         show.run();

@@ -15,6 +15,7 @@ import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.Messages;
 
 /** A window's parts over the sample shelf: nothing on disk, all at once, each outlook asked for noted. */
 final class SampleContext {
@@ -37,7 +38,7 @@ final class SampleContext {
                 clock,
                 faults::show);
         forecasts.refresh();
-        context = new WindowContext(
+        context = new WindowContext(Messages.english(), 
                 workspace, forecasts, faults, editors, new NoChooser(), clock, new SimpleBooleanProperty(false));
     }
 

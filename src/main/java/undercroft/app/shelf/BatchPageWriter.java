@@ -15,12 +15,12 @@ import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.wording.Headlines;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Writes the page of a batch. */
 record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
-    static BatchPage page(CellarOutlook outlook, BatchOutlook batch, String lotId) {
-        return new BatchPageWriter(outlook, batch, ShelfWords.of(outlook, Texts.messages())).page(lotId);
+    static BatchPage page(CellarOutlook outlook, BatchOutlook batch, String lotId, Messages messages) {
+        return new BatchPageWriter(outlook, batch, ShelfWords.of(outlook, messages)).page(lotId);
     }
 
     private BatchPage page(String lotId) {
@@ -52,13 +52,13 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
         }
         List<String> cautions = new ArrayList<>();
         if (alert == Alert.ACT) {
-            cautions.add(Texts.of("batch.caution.act"));
-            cautions.add(Texts.of("batch.caution.people"));
+            cautions.add(words.of("batch.caution.act"));
+            cautions.add(words.of("batch.caution.people"));
         } else {
-            cautions.add(Texts.of("batch.caution.watch"));
+            cautions.add(words.of("batch.caution.watch"));
         }
-        cautions.add(Texts.of("batch.caution.wear"));
-        cautions.add(Texts.of("batch.caution.rules"));
+        cautions.add(words.of("batch.caution.wear"));
+        cautions.add(words.of("batch.caution.rules"));
         return cautions;
     }
 
@@ -74,11 +74,11 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
     }
 
     private String lotLabel(LotOutlook lot) {
-        return Texts.of(
+        return words.of(
                 "batch.lot.label",
                 lot.left(),
-                outlook.cellar().bottleType(lot.lot().bottleTypeId()).label(),
-                lot.lot().colour().label(),
+                words.name(outlook.cellar().bottleType(lot.lot().bottleTypeId())),
+                words.nameOf(lot.lot().colour()),
                 lot.place().name());
     }
 
@@ -87,7 +87,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
             return "";
         }
         Lot lot = batch.batch().lot(lotId);
-        return outlook.cellar().bottleType(lot.bottleTypeId()).label();
+        return words.name(outlook.cellar().bottleType(lot.bottleTypeId()));
     }
 
     private List<BatchPage.Row> readings() {
@@ -101,18 +101,18 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
         String what;
         String note = "";
         if (reading instanceof Reading.Gauge gauge) {
-            what = Texts.of("batch.reading.gauge", words.format().bar(gauge.gaugeBar()));
+            what = words.of("batch.reading.gauge", words.format().bar(gauge.gaugeBar()));
             note = gauge.gauge();
         } else if (reading instanceof Reading.Squeeze squeeze) {
-            what = Texts.of("batch.reading.squeeze", squeeze.feel().label());
+            what = words.of("batch.reading.squeeze", squeeze.feel());
             note = lotName(squeeze.lotId());
         } else if (reading instanceof Reading.Opened opened) {
-            what = Texts.of(
-                    "batch.reading.opened", opened.perceivedCarbonation().label());
+            what = words.of(
+                    "batch.reading.opened", opened.perceivedCarbonation());
             note = lotName(opened.lotId());
         } else {
             double gravity = ((Reading.Density) reading).specificGravity();
-            what = Texts.of("batch.reading.gravity", words.format().number(gravity, 3));
+            what = words.of("batch.reading.gravity", words.format().number(gravity, 3));
         }
         return new BatchPage.Row(words.dayAndTime(reading.at()), what, note, Optional.of(reading), Optional.empty());
     }
@@ -130,9 +130,9 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
             Draw draw = each.what();
             left -= draw.count();
             String what =
-                    Texts.counted("batch.draw.row", draw.count(), draw.fate().label());
+                    words.of("batch.draw.row", draw.count(), draw.fate());
             String note = joined(
-                    Texts.of("batch.draw.left", left), joined(lotName(each.lot().id()), draw.note()));
+                    words.of("batch.draw.left", left), joined(lotName(each.lot().id()), draw.note()));
             rows.add(
                     0,
                     new BatchPage.Row(
@@ -152,17 +152,17 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                         .reversed())
                 .map(each -> BatchPage.Row.of(
                         words.dayAndTime(each.what().from()),
-                        Texts.of(
+                        words.of(
                                 "batch.move.row",
                                 outlook.cellar().place(each.what().placeId()).name(),
-                                each.what().cover().label()),
+                                each.what().cover()),
                         joined(
-                                Texts.counted("batch.move.bottles", each.lot().count()),
+                                words.of("batch.move.bottles", each.lot().count()),
                                 lotName(each.lot().id()))))
                 .toList();
     }
 
-    private static String joined(String one, String other) {
-        return one.isEmpty() || other.isEmpty() ? one + other : Texts.of("words.list.joint", one, other);
+    private String joined(String one, String other) {
+        return one.isEmpty() || other.isEmpty() ? one + other : words.of("words.list.joint", one, other);
     }
 }

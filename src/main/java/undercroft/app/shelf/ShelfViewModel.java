@@ -11,9 +11,11 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import undercroft.outlook.CellarOutlook;
+import undercroft.wording.Messages;
 
 /** The drawn shelf and what is chosen on it. */
 public final class ShelfViewModel {
+    private final Messages messages;
     private final ObservableValue<CellarOutlook> outlook;
     private final ObjectProperty<ShelfPlan.Order> order =
             new SimpleObjectProperty<>(this, "order", ShelfPlan.Order.ATTENTION);
@@ -31,7 +33,8 @@ public final class ShelfViewModel {
         LAST
     }
 
-    public ShelfViewModel(ObservableValue<CellarOutlook> outlook) {
+    public ShelfViewModel(Messages messages, ObservableValue<CellarOutlook> outlook) {
+        this.messages = messages;
         this.outlook = outlook;
         outlook.addListener((property, before, after) -> draw());
         order.addListener((property, before, after) -> draw());
@@ -135,7 +138,7 @@ public final class ShelfViewModel {
         if (outlook.getValue() == null) {
             return;
         }
-        ShelfPlan drawn = ShelfPlan.of(outlook.getValue(), order.get());
+        ShelfPlan drawn = ShelfPlan.of(outlook.getValue(), order.get(), messages);
         plan.set(drawn);
         List<ShelfPlan.Crate> all = crates(drawn);
         ShelfPlan.Crate before = chosen.get();

@@ -10,20 +10,20 @@ import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.Cause;
 import undercroft.view.kit.CautionView;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** What the forms about bottles under pressure have in common: a word of caution above what is asked. */
 final class LotDialogs {
     private LotDialogs() {}
 
-    static Node content(Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
+    static Node content(Messages messages, Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
         FormGrid grid = new FormGrid().fields(fields);
         Alert alert =
                 outlook.flatMap(known -> pressureAlert(known, batchId, lotId)).orElse(Alert.CLEAR);
         if (alert == Alert.CLEAR) {
             return grid;
         }
-        VBox content = new VBox(new CautionView(alert, cautions(alert)), grid);
+        VBox content = new VBox(new CautionView(messages, alert, cautions(messages, alert)), grid);
         content.getStyleClass().add("form-content");
         return content;
     }
@@ -37,10 +37,10 @@ final class LotDialogs {
                 .findFirst();
     }
 
-    private static List<String> cautions(Alert alert) {
+    private static List<String> cautions(Messages messages, Alert alert) {
         return List.of(
-                Texts.of(alert == Alert.ACT ? "batch.caution.act" : "batch.caution.watch"),
-                Texts.of("batch.caution.wear"),
-                Texts.of("batch.caution.rules"));
+                messages.of(alert == Alert.ACT ? "batch.caution.act" : "batch.caution.watch"),
+                messages.of("batch.caution.wear"),
+                messages.of("batch.caution.rules"));
     }
 }

@@ -9,13 +9,13 @@ import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
 import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.lot.Alert;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A key figure; a press tells where it comes from. */
 public final class FigureTile extends Button {
     private static final int LONG_VALUE = 13;
 
-    public FigureTile(BatchPage.Figure figure, boolean dark) {
+    public FigureTile(Messages messages, BatchPage.Figure figure, boolean dark) {
         Label name = new Label(figure.label());
         name.getStyleClass().add("figure-name");
         Label value = new Label(figure.value());
@@ -38,8 +38,8 @@ public final class FigureTile extends Button {
         setId("figure-" + figure.id());
         setMaxWidth(Double.MAX_VALUE);
         setMinWidth(96);
-        setAccessibleText(Texts.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
+        setAccessibleText(messages.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
         setTooltip(new Tooltip(getAccessibleText()));
-        setOnAction(event -> Popovers.show(this, new WhyView(figure), PopOver.ArrowLocation.TOP_CENTER, dark));
+        setOnAction(event -> Popovers.show(this, new WhyView(messages, figure), PopOver.ArrowLocation.TOP_CENTER, dark));
     }
 }

@@ -17,7 +17,7 @@ import undercroft.plot.Readout;
 import undercroft.plot.mark.Palette;
 import undercroft.plot.mark.Picture;
 import undercroft.plot.scale.TimeScale;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * A stack of plots with a cursor over all of them, zoom and pan. The picture is drawn at most once a pulse, by layout;
@@ -41,7 +41,7 @@ public final class PlotsView extends Region {
     private double lastX;
     private double cursorX = Double.NaN;
 
-    public PlotsView(LongFunction<String> dateWords) {
+    public PlotsView(Messages messages, LongFunction<String> dateWords) {
         cursor = new CursorCanvas(dateWords);
         getChildren().addAll(chart, cursor);
         cursor.setMouseTransparent(true);
@@ -49,7 +49,7 @@ public final class PlotsView extends Region {
         setId("plots");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setAccessibleText(Texts.of("plots.sentence"));
+        setAccessibleText(messages.of("plots.sentence"));
         setOnMouseMoved(event -> pointAt(event.getX()));
         setOnMouseExited(event -> pointAt(Double.NaN));
         setOnMousePressed(this::press);

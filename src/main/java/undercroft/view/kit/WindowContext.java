@@ -5,6 +5,7 @@ import javafx.beans.property.BooleanProperty;
 import undercroft.app.Faults;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 
 /**
  * What the window works with.
@@ -12,6 +13,7 @@ import undercroft.session.Workspace;
  * @param dark whether colours are dark; the window changes it, its owner may keep it
  */
 public record WindowContext(
+        Messages messages,
         Workspace workspace,
         Forecasts forecasts,
         Faults faults,

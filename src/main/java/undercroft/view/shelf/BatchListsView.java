@@ -16,10 +16,11 @@ import javafx.scene.layout.VBox;
 import undercroft.app.shelf.BatchPage;
 import undercroft.cellar.Lot;
 import undercroft.view.kit.Editors;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Readings, bottles, moves and notes below the plots; one list at a time opens from its name. */
 final class BatchListsView extends VBox {
+    private final Messages messages;
     private enum Sort {
         READINGS,
         BOTTLES,
@@ -35,7 +36,8 @@ final class BatchListsView extends VBox {
     private BatchPage page;
     private Sort open;
 
-    BatchListsView(Editors editors, StockView stock, Consumer<BatchPage.Row> takeBack) {
+    BatchListsView(Messages messages, Editors editors, StockView stock, Consumer<BatchPage.Row> takeBack) {
+        this.messages = messages;
         this.editors = editors;
         this.stock = stock;
         this.takeBack = takeBack;
@@ -53,15 +55,15 @@ final class BatchListsView extends VBox {
                 .addAll(
                         name(
                                 Sort.READINGS,
-                                Texts.of("batch.tab.readings", page.readings().size())),
+                                messages.of("batch.tab.readings", page.readings().size())),
                         name(
                                 Sort.BOTTLES,
-                                Texts.of("batch.tab.bottles", page.batch().bottlesLeft(), count)),
+                                messages.of("batch.tab.bottles", page.batch().bottlesLeft(), count)),
                         name(
                                 Sort.MOVES,
-                                Texts.of("batch.tab.moves", page.moves().size())),
-                        name(Sort.NOTES, Texts.of("batch.tab.notes")));
-        Label hint = faint(Texts.of("plots.hint"));
+                                messages.of("batch.tab.moves", page.moves().size())),
+                        name(Sort.NOTES, messages.of("batch.tab.notes")));
+        Label hint = faint(messages.of("plots.hint"));
         hint.setMaxWidth(Double.MAX_VALUE);
         hint.setAlignment(Pos.CENTER_RIGHT);
         HBox.setHgrow(hint, Priority.ALWAYS);
@@ -103,7 +105,7 @@ final class BatchListsView extends VBox {
 
     private void rows(List<BatchPage.Row> rows, String noneKey) {
         if (rows.isEmpty()) {
-            list.getChildren().add(faint(Texts.of(noneKey)));
+            list.getChildren().add(faint(messages.of(noneKey)));
         }
         rows.forEach(row -> list.getChildren().add(row(row)));
     }
@@ -119,7 +121,7 @@ final class BatchListsView extends VBox {
         line.setAlignment(Pos.CENTER_LEFT);
         line.getStyleClass().add("list-row");
         if (row.reading().isPresent() || row.drawn().isPresent()) {
-            String sentence = Texts.of(row.reading().isPresent() ? "batch.reading.remove" : "batch.draw.remove");
+            String sentence = messages.of(row.reading().isPresent() ? "batch.reading.remove" : "batch.draw.remove");
             Button take = new Button("×");
             take.getStyleClass().addAll("quiet", "small");
             take.setAccessibleText(sentence);
@@ -131,10 +133,10 @@ final class BatchListsView extends VBox {
     }
 
     private void notes() {
-        Label text = new Label(page.notes().isEmpty() ? Texts.of("batch.notes.none") : page.notes());
+        Label text = new Label(page.notes().isEmpty() ? messages.of("batch.notes.none") : page.notes());
         text.setWrapText(true);
         text.setMinHeight(USE_PREF_SIZE);
-        Button change = new Button(Texts.of("batch.action.notes"));
+        Button change = new Button(messages.of("batch.action.notes"));
         change.setOnAction(event -> editors.editNotes(page.batch().batch()));
         list.getChildren().addAll(text, change);
     }

@@ -33,7 +33,7 @@ import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
+
 
 /** The page of the batch that is chosen. */
 public final class BatchView extends ScrollPane {
@@ -49,8 +49,8 @@ public final class BatchView extends ScrollPane {
         this.model = model;
         this.context = context;
         this.planBatch = planBatch;
-        plots = new PlotsView(epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
-        lists = new BatchListsView(
+        plots = new PlotsView(context.messages(), epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
+        lists = new BatchListsView(context.messages(), 
                 context.editors(),
                 new StockView(context),
                 row -> context.faults().guard(() -> {
@@ -79,7 +79,7 @@ public final class BatchView extends ScrollPane {
     }
 
     private ShelfWords words() {
-        return ShelfWords.of(context.forecasts().outlookProperty().get(), Texts.messages());
+        return ShelfWords.of(context.forecasts().outlookProperty().get(), context.messages());
     }
 
     private void fill() {
@@ -109,12 +109,12 @@ public final class BatchView extends ScrollPane {
         }
         if (!shown.cautions().isEmpty()) {
             page.getChildren()
-                    .add(new CautionView(shown.lot().get().verdict().alert(Cause.Topic.PRESSURE), shown.cautions()));
+                    .add(new CautionView(context.messages(), shown.lot().get().verdict().alert(Cause.Topic.PRESSURE), shown.cautions()));
         }
         HBox figures = new HBox();
         figures.getStyleClass().add("figures");
         for (BatchPage.Figure figure : shown.figures()) {
-            FigureTile tile = new FigureTile(figure, context.dark().get());
+            FigureTile tile = new FigureTile(context.messages(), figure, context.dark().get());
             HBox.setHgrow(tile, Priority.ALWAYS);
             figures.getChildren().add(tile);
         }
@@ -133,7 +133,7 @@ public final class BatchView extends ScrollPane {
         PlotStack stack = BatchPicture.of(
                 shown.batch(),
                 lot,
-                ShelfWords.of(outlook, Texts.messages()),
+                ShelfWords.of(outlook, context.messages()),
                 capped.minusSeconds(margin),
                 end.plusSeconds(1),
                 outlook.at());
@@ -166,8 +166,8 @@ public final class BatchView extends ScrollPane {
         return row;
     }
 
-    private static Button action(String key, Runnable act) {
-        Button button = new Button(Texts.of(key));
+    private Button action(String key, Runnable act) {
+        Button button = new Button(context.messages().of(key));
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.getStyleClass().add("quiet");
         button.setOnAction(event -> act.run());
@@ -190,7 +190,7 @@ public final class BatchView extends ScrollPane {
             }
         });
         shown.lots().stream().filter(BatchPage.LotChoice::chosen).findFirst().ifPresent(picker::setValue);
-        picker.setAccessibleText(Texts.of("batch.lot.sentence"));
+        picker.setAccessibleText(context.messages().of("batch.lot.sentence"));
         picker.setOnAction(event -> model.chooseLot(picker.getValue().lotId()));
         FlowPane row = new FlowPane(picker);
         row.getStyleClass().add("lot-row");
@@ -208,17 +208,17 @@ public final class BatchView extends ScrollPane {
 
     private Node planned(Batch batch) {
         VBox note = note("batch.planned.title", "batch.planned.text");
-        Button finish = new Button(Texts.of("batch.planned.finish"));
+        Button finish = new Button(context.messages().of("batch.planned.finish"));
         finish.getStyleClass().add("accent");
         finish.setOnAction(event -> context.faults().guard(() -> edit(batch)));
         note.getChildren().add(finish);
         return note;
     }
 
-    private static VBox note(String titleKey, String textKey) {
-        Label title = new Label(Texts.of(titleKey));
+    private VBox note(String titleKey, String textKey) {
+        Label title = new Label(context.messages().of(titleKey));
         title.getStyleClass().add("empty-title");
-        Label text = new Label(Texts.of(textKey));
+        Label text = new Label(context.messages().of(textKey));
         text.getStyleClass().add("empty-text");
         text.setWrapText(true);
         VBox note = new VBox(8, title, text);

@@ -13,10 +13,11 @@ import undercroft.app.shelf.ShelfPlan;
 import undercroft.outlook.lot.Stage;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.BottleCanvas;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A crate on a plank, and the label that hangs below it. */
 public final class CrateView extends Region {
+    private final Messages messages;
     static final double LABEL_HEIGHT = 62;
     private static final double LEAST_WIDTH = 132;
     private static final double CLOSEST = 0.6;
@@ -29,7 +30,8 @@ public final class CrateView extends Region {
     private final boolean dark;
     private boolean chosen;
 
-    CrateView(ShelfPlan.Crate crate, boolean dark) {
+    CrateView(Messages messages, ShelfPlan.Crate crate, boolean dark) {
+        this.messages = messages;
         this.crate = crate;
         this.dark = dark;
         this.bottles = new BottleCanvas(crate);
@@ -73,8 +75,8 @@ public final class CrateView extends Region {
         Tooltip.install(this, new Tooltip(crate.sentence()));
         BorderPane foot = new BorderPane();
         if (crate.stage() != Stage.FILLING) {
-            foot.setLeft(AlertSign.withWord(crate.alert()));
-            Label left = new Label(Texts.counted("shelf.crate.left", crate.left()));
+            foot.setLeft(AlertSign.withWord(messages, crate.alert()));
+            Label left = new Label(messages.of("shelf.crate.left", crate.left()));
             left.getStyleClass().add("crate-left");
             left.setMinWidth(USE_PREF_SIZE);
             BorderPane.setAlignment(left, Pos.CENTER_RIGHT);

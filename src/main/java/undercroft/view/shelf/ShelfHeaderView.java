@@ -15,22 +15,23 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Place;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
+
 
 /** Title of the shelf, what comes first on it, and what can be added. */
 final class ShelfHeaderView extends HBox {
     ShelfHeaderView(ShelfViewModel model, WindowContext context) {
         getStyleClass().add("shelf-header");
         setAlignment(Pos.CENTER_LEFT);
-        Label title = new Label(Texts.of("shelf.title"));
+        Label title = new Label(context.messages().of("shelf.title"));
         title.getStyleClass().add("section-title");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         title.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(title, space, order(model), add(context));
+        getChildren().addAll(title, space, order(model, context.messages()), add(context));
     }
 
-    private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model) {
+    private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model, Messages messages) {
         ChoiceBox<ShelfPlan.Order> order = new ChoiceBox<>();
         order.getItems().addAll(ShelfPlan.Order.values());
         order.setConverter(new StringConverter<>() {
@@ -39,10 +40,10 @@ final class ShelfHeaderView extends HBox {
                 return each == null
                         ? ""
                         : switch (each) {
-                            case ATTENTION -> Texts.of("shelf.order.attention");
-                            case PLACE -> Texts.of("shelf.order.place");
-                            case NAME -> Texts.of("shelf.order.name");
-                            case AGE -> Texts.of("shelf.order.age");
+                            case ATTENTION -> messages.of("shelf.order.attention");
+                            case PLACE -> messages.of("shelf.order.place");
+                            case NAME -> messages.of("shelf.order.name");
+                            case AGE -> messages.of("shelf.order.age");
                         };
             }
 
@@ -56,18 +57,18 @@ final class ShelfHeaderView extends HBox {
         order.getStyleClass().add("quiet");
         order.setMinWidth(90);
         order.setPrefWidth(150);
-        order.setAccessibleText(Texts.of("shelf.order.sentence"));
+        order.setAccessibleText(messages.of("shelf.order.sentence"));
         return order;
     }
 
     private static MenuButton add(WindowContext context) {
         Editors editors = context.editors();
-        Menu log = new Menu(Texts.of("shelf.add.temperatures"));
-        MenuItem place = new MenuItem(Texts.of("shelf.add.place"));
+        Menu log = new Menu(context.messages().of("shelf.add.temperatures"));
+        MenuItem place = new MenuItem(context.messages().of("shelf.add.place"));
         place.setOnAction(event -> editors.addPlace());
-        MenuItem batch = new MenuItem(Texts.of("shelf.add.batch"));
+        MenuItem batch = new MenuItem(context.messages().of("shelf.add.batch"));
         batch.setOnAction(event -> editors.addBatch());
-        MenuButton add = new MenuButton(Texts.of("shelf.add.menu"), null, batch, place, log);
+        MenuButton add = new MenuButton(context.messages().of("shelf.add.menu"), null, batch, place, log);
         add.setOnShowing(event -> {
             log.getItems().clear();
             for (Place each : context.workspace().getCellar().places()) {

@@ -21,7 +21,7 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Place;
 import undercroft.view.kit.Scrolls;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
+
 
 /** The drawn shelf: a plank for each place, one focus for all crates, the arrows move the choice. */
 public final class ShelfView extends VBox {
@@ -40,7 +40,7 @@ public final class ShelfView extends VBox {
         planks.setId("planks");
         planks.setFocusTraversable(true);
         planks.setAccessibleRole(AccessibleRole.LIST_VIEW);
-        planks.setAccessibleText(Texts.of("shelf.title"));
+        planks.setAccessibleText(context.messages().of("shelf.title"));
         planks.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -70,7 +70,7 @@ public final class ShelfView extends VBox {
             planks.getChildren().add(emptyNote());
         }
         for (ShelfPlan.Plank plank : plan.planks()) {
-            String emptyText = Texts.of("shelf.plank.empty");
+            String emptyText = context.messages().of("shelf.plank.empty");
             planks.getChildren()
                     .add(new PlankView(placeTitle(plank), plank.climate(), emptyText, crates(plank.crates())));
         }
@@ -89,14 +89,14 @@ public final class ShelfView extends VBox {
         markChosen();
     }
 
-    private static Label sum(ShelfPlan plan) {
+    private Label sum(ShelfPlan plan) {
         long batches = plan.planks().stream()
                 .flatMap(plank -> plank.crates().stream())
                 .map(ShelfPlan.Crate::batchId)
                 .distinct()
                 .count();
         int bottles = plan.crates().stream().mapToInt(ShelfPlan.Crate::left).sum();
-        Label sum = new Label(Texts.counted("shelf.sum.text", bottles, Texts.counted("shelf.sum.batches", batches)));
+        Label sum = new Label(context.messages().of("shelf.sum.text", bottles, context.messages().of("shelf.sum.batches", batches)));
         sum.getStyleClass().add("faint");
         return sum;
     }
@@ -104,7 +104,7 @@ public final class ShelfView extends VBox {
     private List<CrateView> crates(List<ShelfPlan.Crate> plan) {
         List<CrateView> views = new ArrayList<>();
         for (ShelfPlan.Crate crate : plan) {
-            CrateView view = new CrateView(crate, context.dark().get());
+            CrateView view = new CrateView(context.messages(), crate, context.dark().get());
             view.setOnMousePressed(event -> {
                 planks.requestFocus();
                 model.choose(crate);
@@ -116,7 +116,7 @@ public final class ShelfView extends VBox {
     }
 
     private PlankView plank(String titleKey, List<ShelfPlan.Crate> plan) {
-        Label title = new Label(Texts.of(titleKey));
+        Label title = new Label(context.messages().of(titleKey));
         title.getStyleClass().add("plank-title");
         return new PlankView(title, "", "", crates(plan));
     }
@@ -125,20 +125,20 @@ public final class ShelfView extends VBox {
         Hyperlink title = new Hyperlink(plank.name());
         title.getStyleClass().add("plank-title");
         title.setId("place-" + plank.placeId());
-        title.setAccessibleText(Texts.of("shelf.plank.sentence", plank.name(), plank.climate()));
-        MenuItem edit = new MenuItem(Texts.of("shelf.plank.edit"));
+        title.setAccessibleText(context.messages().of("shelf.plank.sentence", plank.name(), plank.climate()));
+        MenuItem edit = new MenuItem(context.messages().of("shelf.plank.edit"));
         edit.setOnAction(event -> context.editors().editPlace(place(plank)));
-        MenuItem bring = new MenuItem(Texts.of("shelf.plank.import"));
+        MenuItem bring = new MenuItem(context.messages().of("shelf.plank.import"));
         bring.setOnAction(event -> context.editors().importInto(place(plank)));
-        MenuItem dial = new MenuItem(Texts.of("shelf.plank.dial"));
+        MenuItem dial = new MenuItem(context.messages().of("shelf.plank.dial"));
         dial.setOnAction(event -> context.editors().readDial(place(plank)));
         ContextMenu menu = new ContextMenu(edit, bring, dial);
         place(plank).followed().ifPresent(log -> {
-            MenuItem unfollow = new MenuItem(Texts.of("form.place.unfollow", log.path()));
+            MenuItem unfollow = new MenuItem(context.messages().of("form.place.unfollow", log.path()));
             unfollow.setOnAction(event -> context.faults()
                     .guard(() -> context.workspace()
                             .change(
-                                    Texts.of("undo.place.followed", plank.name()),
+                                    context.messages().of("undo.place.followed", plank.name()),
                                     cellar -> cellar.withPlace(
                                             cellar.place(plank.placeId()).withFollowed(Optional.empty())))));
             menu.getItems().add(unfollow);
@@ -154,21 +154,21 @@ public final class ShelfView extends VBox {
 
     private Node goneLink(int count) {
         boolean shown = model.showsGoneProperty().get();
-        Hyperlink link = new Hyperlink(shown ? Texts.of("shelf.gone.hide") : Texts.counted("shelf.gone.show", count));
+        Hyperlink link = new Hyperlink(shown ? context.messages().of("shelf.gone.hide") : context.messages().of("shelf.gone.show", count));
         link.setId("show-gone");
         link.setOnAction(event -> model.showsGoneProperty().set(!shown));
         return link;
     }
 
     private Node emptyNote() {
-        Label title = new Label(Texts.of("shelf.empty.title"));
+        Label title = new Label(context.messages().of("shelf.empty.title"));
         title.getStyleClass().add("empty-title");
-        Label text = new Label(Texts.of("shelf.empty.text"));
+        Label text = new Label(context.messages().of("shelf.empty.text"));
         text.getStyleClass().add("empty-text");
         text.setWrapText(true);
-        Button place = new Button(Texts.of("shelf.empty.add-place"));
+        Button place = new Button(context.messages().of("shelf.empty.add-place"));
         place.setOnAction(event -> context.editors().addPlace());
-        Button batch = new Button(Texts.of("shelf.empty.add-batch"));
+        Button batch = new Button(context.messages().of("shelf.empty.add-batch"));
         batch.setOnAction(event -> context.editors().addBatch());
         boolean hasPlace = !context.workspace().getCellar().places().isEmpty();
         (hasPlace ? batch : place).getStyleClass().add("accent");

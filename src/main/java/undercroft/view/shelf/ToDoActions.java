@@ -16,7 +16,7 @@ import undercroft.cellar.Lot;
 import undercroft.outlook.task.Task;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
+
 
 /** What can be said to a line of Tonight: the one action that fits, done, later, dismiss. */
 public final class ToDoActions {
@@ -48,15 +48,15 @@ public final class ToDoActions {
         row.getStyleClass().add("tonight-actions");
         row.getChildren()
                 .addAll(
-                        button("do", Texts.of(key(line.task().kind())), afterwards, () -> act(line)),
-                        button("done", Texts.of("tonight.action.done"), afterwards, () -> model.done(line)),
+                        button("do", context.messages().of(key(line.task().kind())), afterwards, () -> act(line)),
+                        button("done", context.messages().of("tonight.action.done"), afterwards, () -> model.done(line)),
                         button(
                                 "tomorrow",
-                                Texts.of("tonight.action.tomorrow"),
+                                context.messages().of("tonight.action.tomorrow"),
                                 afterwards,
                                 () -> model.postpone(line, 1)),
-                        button("week", Texts.of("tonight.action.week"), afterwards, () -> model.postpone(line, 7)),
-                        button("dismiss", Texts.of("tonight.action.dismiss"), afterwards, () -> model.dismiss(line)));
+                        button("week", context.messages().of("tonight.action.week"), afterwards, () -> model.postpone(line, 7)),
+                        button("dismiss", context.messages().of("tonight.action.dismiss"), afterwards, () -> model.dismiss(line)));
         return row;
     }
 
@@ -66,7 +66,7 @@ public final class ToDoActions {
         what.getStyleClass().add("tonight-what");
         what.setWrapText(true);
         Label why =
-                new Label(line.when().isEmpty() ? line.why() : Texts.of("words.list.joint", line.when(), line.why()));
+                new Label(line.when().isEmpty() ? line.why() : context.messages().of("words.list.joint", line.when(), line.why()));
         why.getStyleClass().add("faint");
         why.setWrapText(true);
         VBox card = new VBox(4, what, why, buttons(line, afterwards));

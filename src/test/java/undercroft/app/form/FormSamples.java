@@ -16,6 +16,7 @@ import undercroft.series.TimeSeries;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.CellarRepository;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 
 /** A cellar to fill forms about, and fields found by their ids. */
 public final class FormSamples {
@@ -89,11 +90,11 @@ public final class FormSamples {
     }
 
     public static PlaceForm newPlace() {
-        return new PlaceForm(CELLAR, Optional.empty());
+        return new PlaceForm(Messages.english(), CELLAR, Optional.empty());
     }
 
     public static BatchForm newBatch(Cellar cellar) {
-        return new BatchForm(cellar, Optional.empty(), NOW);
+        return new BatchForm(Messages.english(), cellar, Optional.empty(), NOW);
     }
 
     private record MemoryKeeper(Cellar cellar) implements CellarRepository {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import undercroft.wording.Messages;
 import undercroft.demo.DemoShelf;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
@@ -16,7 +17,7 @@ final class BatchFiguresTest {
         for (BatchOutlook batch : outlook.batches()) {
             for (LotOutlook lot : batch.lots()) {
                 for (BatchPage.Figure figure :
-                        BatchPageWriter.page(outlook, batch, lot.id()).figures()) {
+                        BatchPageWriter.page(outlook, batch, lot.id(), Messages.english()).figures()) {
                     assertEquals(lot.id(), figure.why().lotId(), batch.id() + " " + figure.id());
                     assertEquals(figure.value(), figure.why().value(), batch.id() + " " + figure.id());
                     assertTrue(

@@ -12,12 +12,13 @@ import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.OutlookSamples;
 import undercroft.outlook.lot.Alert;
+import undercroft.wording.Messages;
 
 class ShelfViewModelTest {
     private final Cellar cellar = OutlookSamples.cellar();
     private final SimpleObjectProperty<CellarOutlook> outlook =
             new SimpleObjectProperty<>(OutlookSamples.outlook(cellar, OutlookSamples.NOW));
-    private final ShelfViewModel model = new ShelfViewModel(outlook);
+    private final ShelfViewModel model = new ShelfViewModel(Messages.english(), outlook);
 
     private ShelfPlan plan() {
         return model.planProperty().get();

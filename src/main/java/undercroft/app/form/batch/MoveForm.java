@@ -16,7 +16,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Stay;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Some or all bottles of a lot to another place or under another cover. */
 public final class MoveForm extends Form {
@@ -27,30 +27,31 @@ public final class MoveForm extends Form {
     private final ChoiceField<Cover> cover;
     private final DateTimeField at;
 
-    public MoveForm(Cellar cellar, Batch batch, Lot lot, Instant now) {
-        super(cellar);
+    public MoveForm(Messages messages, Cellar cellar, Batch batch, Lot lot, Instant now) {
+        super(messages, cellar);
         this.batch = batch;
         this.lot = lot;
         Stay stay = lot.stays().get(lot.stays().size() - 1);
         count = add(
-                new NumberField("move-count", Texts.of("form.move.count"), Measure.BOTTLES, units(), 1, lot.left())
+                new NumberField(messages(), "move-count", messages().of("form.move.count"), Measure.BOTTLES, units(), 1, lot.left())
                         .starting(lot.left()),
                 "count");
-        count.hintProperty().set(Texts.of("form.left.hint", lot.left()));
+        count.hintProperty().set(messages().of("form.left.hint", lot.left()));
         Place other = cellar.places().stream()
                 .filter(each -> !each.id().equals(stay.placeId()))
                 .findFirst()
                 .orElse(cellar.place(stay.placeId()));
-        place = add(ChoiceField.of("move-place", Texts.of("form.move.place"), cellar.places(), other), "place");
+        place = add(ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other), "place");
         place.hintProperty()
-                .set(Texts.of(
+                .set(messages().of(
                         "form.move.now-in",
                         cellar.place(stay.placeId()).name(),
-                        stay.cover().label()));
-        cover = add(ChoiceField.of("move-cover", Texts.of("form.move.cover"), Cover.class, stay.cover()));
+                        stay.cover()));
+        cover = add(ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
                 new DateTimeField(
-                                "move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+messages(), 
+                                "move-at", messages().of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(lot.stays().get(0).from(), now),
                 "at",
                 "stays");
@@ -63,18 +64,18 @@ public final class MoveForm extends Form {
 
     @Override
     public String what() {
-        return Texts.counted("undo.move", count.count(), batch.name());
+        return messages().of("undo.move", count.count(), batch.name());
     }
 
     @Override
     public Cellar applyTo(Cellar current) {
         Stay stay = lot.stays().get(lot.stays().size() - 1);
         if (stay.placeId().equals(place.value().id()) && stay.cover() == cover.value()) {
-            throw new InvalidInput("place", Texts.of("form.move.nowhere"));
+            throw new InvalidInput("place", "form.move.nowhere");
         }
         Instant when = at.value();
         if (!when.isAfter(stay.from())) {
-            throw new InvalidInput("at", Texts.of("form.move.before-last"));
+            throw new InvalidInput("at", "form.move.before-last");
         }
         return current.withBatch(current.batch(batch.id())
                 .withMove(lot.id(), count.count(), place.value().id(), when, cover.value()));
