@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import undercroft.store.Export;
 
 /** What only the outside can tell: the display, the libraries, the language, where settings and scratch files belong. */
 record HostEnvironment(Map<String, String> environment, String system, Path home, Path temporary, Locale locale) {
@@ -56,7 +57,8 @@ record HostEnvironment(Map<String, String> environment, String system, Path home
         return (config.isBlank() ? home.resolve(".config") : Path.of(config)).resolve("undercroft");
     }
 
-    Path scratchFolder() {
-        return temporary.resolve("undercroft");
+    /** A new folder that no other user of the machine can foresee or look into. */
+    Path privateFolder() {
+        return Export.ofTexts().privateFolder(temporary);
     }
 }

@@ -21,7 +21,7 @@ public final class Main {
                 Messages.english(),
                 Clock.systemUTC(),
                 ZoneId.systemDefault(),
-                host.scratchFolder(),
+                host.temporary(),
                 folder -> host.hasDisplay() && UndercroftApp.open(folder));
         int code = Commands.run(console, arguments);
         if (code != 0) {

@@ -8,11 +8,11 @@ import javafx.application.Application;
 import javafx.stage.Stage;
 import undercroft.view.kit.Looks;
 
-/** The window's program: hands the stage to the desk. */
+/** The window's program: hands the stage to what leads from cellar to cellar. */
 public final class UndercroftApp extends Application {
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
-    private OpenCellar desk;
+    private CellarSwitch cellars;
 
     /**
      * Opens the window and returns when it is closed.
@@ -35,16 +35,16 @@ public final class UndercroftApp extends Application {
     public void start(Stage stage) {
         Looks.loadFonts();
         stage.getIcons().setAll(Looks.icons());
-        desk = new OpenCellar(stage, HostEnvironment.here(), Clock.systemUTC());
+        cellars = new CellarSwitch(stage, HostEnvironment.here(), Clock.systemUTC());
         if (getParameters().getRaw().isEmpty()) {
-            desk.showDemo();
+            cellars.showDemo();
         } else {
-            desk.show(Path.of(getParameters().getRaw().get(0)));
+            cellars.show(Path.of(getParameters().getRaw().get(0)));
         }
     }
 
     @Override
     public void stop() {
-        desk.close();
+        cellars.close();
     }
 }

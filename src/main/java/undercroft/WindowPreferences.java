@@ -1,11 +1,14 @@
 package undercroft;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.Reader;
-import java.io.Writer;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Properties;
+import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.Disk;
+import undercroft.store.disk.WholeFile;
 
 /** What the window looked like last, in {@code window.properties} of the settings folder. Nothing in it is precious. */
 record WindowPreferences(Path folder) {
@@ -13,11 +16,12 @@ record WindowPreferences(Path folder) {
     private static final String DARK = "dark";
 
     boolean wasDark() {
-        try (Reader in = Files.newBufferedReader(folder.resolve(FILE))) {
+        try {
+            byte[] bytes = new WholeFile(Disk.REAL).bytes(folder.resolve(FILE), FILE, WholeFile.MOST_SMALL_BYTES);
             Properties kept = new Properties();
-            kept.load(in);
+            kept.load(new ByteArrayInputStream(bytes));
             return Boolean.parseBoolean(kept.getProperty(DARK));
-        } catch (IOException | IllegalArgumentException nothingKept) {
+        } catch (IOException | IllegalArgumentException | InvalidInput nothingKept) {
             return false;
         }
     }
@@ -25,13 +29,11 @@ record WindowPreferences(Path folder) {
     /** Keeps the choice where it can; a folder that cannot be written is let be. */
     void keepDark(boolean dark) {
         try {
-            Files.createDirectories(folder);
-            try (Writer out = Files.newBufferedWriter(folder.resolve(FILE))) {
-                Properties kept = new Properties();
-                kept.setProperty(DARK, Boolean.toString(dark));
-                kept.store(out, null);
-            }
-        } catch (IOException notKept) {
+            AtomicFile files = new AtomicFile(Disk.REAL);
+            files.makeFolders(folder, FILE);
+            byte[] kept = (DARK + "=" + dark + "\n").getBytes(StandardCharsets.ISO_8859_1);
+            files.replace(folder.resolve(FILE), kept, FILE);
+        } catch (InvalidInput notKept) {
             return;
         }
     }

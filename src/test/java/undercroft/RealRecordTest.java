@@ -44,6 +44,7 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.report.ShelfReport;
 import undercroft.series.TimeSeries;
+import undercroft.store.Export;
 import undercroft.store.logger.Choices;
 import undercroft.store.logger.ImportedLog;
 import undercroft.store.logger.LoggerFile;
@@ -91,7 +92,7 @@ final class RealRecordTest {
         assertTrue(ale.mainLot().ready().median().orElseThrow().isBefore(Instant.parse("2013-06-25T00:00:00Z")));
 
         Path out = folder.resolve("report");
-        ShelfReport.write(out, English.of(outlook));
+        Export.ofTexts().folder(out, ShelfReport.of(English.of(outlook)), Export.Replacing.OURS);
         assertTrue(Files.readString(out.resolve("report.json")).contains("\"porch-ale\""));
         assertTrue(Files.readString(out.resolve("index.html")).contains("Porch ale"));
     }

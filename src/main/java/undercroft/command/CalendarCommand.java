@@ -12,6 +12,7 @@ import undercroft.outlook.Outlooks;
 import undercroft.report.Answer;
 import undercroft.report.ShelfCalendar;
 import undercroft.store.CellarStore;
+import undercroft.store.Export;
 import undercroft.wording.ShelfWords;
 
 @Command(name = "calendar")
@@ -28,6 +29,9 @@ final class CalendarCommand extends AnswerCommand {
     @Option(names = "--per-batch")
     private boolean perBatch;
 
+    @Option(names = "--force")
+    private boolean force;
+
     CalendarCommand(Console console) {
         super(console);
     }
@@ -39,8 +43,13 @@ final class CalendarCommand extends AnswerCommand {
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone());
         CellarOutlook outlook =
                 Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
-        List<Path> files = ShelfCalendar.of(ShelfWords.of(outlook, console().messages()), now)
-                .write(out, perBatch);
+        ShelfCalendar calendar =
+                ShelfCalendar.of(ShelfWords.of(outlook, console().messages()), now);
+        List<Path> files = Exporting.replacing(
+                force,
+                replacing -> perBatch
+                        ? Export.ofTexts().folder(out, calendar.perBatch(), replacing)
+                        : List.of(Export.ofTexts().file(out, calendar.text(), replacing)));
         Answer answer = reply().put("files", files.stream().map(Path::toString).toList())
                 .put("servings", outlook.servings().size());
         return files.size() == 1

@@ -10,7 +10,7 @@ import undercroft.wording.Messages;
  * What a command may use of the machine, handed in by the one place that looks.
  *
  * @param messages the language of answers and faults
- * @param scratch a folder for reports nobody named a place for
+ * @param scratch the folder of the system in which a private one for a report nobody named a place for is made
  */
 public record Console(
         PrintWriter out,

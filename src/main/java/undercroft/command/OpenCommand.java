@@ -13,6 +13,7 @@ import undercroft.report.ShelfReport;
 import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
+import undercroft.store.Export;
 import undercroft.store.Rescue;
 import undercroft.wording.ShelfWords;
 
@@ -44,20 +45,14 @@ final class OpenCommand implements Callable<Integer> {
         if (folder == null) {
             DemoCellar demo = DemoCellar.of(DEMO);
             Map<String, TimeSeries> temperatures = demo.temperatures();
-            report(
-                    demo.cellar(),
-                    temperatures,
-                    lastLogged(temperatures),
-                    console.scratch().resolve(DEMO));
+            report(demo.cellar(), temperatures, lastLogged(temperatures), DEMO);
         } else {
             Cellar cellar = CellarStore.read(folder);
-            Path out = console.scratch()
-                    .resolve(String.valueOf(folder.toAbsolutePath().normalize().getFileName()));
             report(
                     cellar,
                     CellarStore.temperatures(folder, cellar).celsius(),
                     console.clock().instant(),
-                    out);
+                    String.valueOf(folder.toAbsolutePath().normalize().getFileName()));
         }
         return 0;
     }
@@ -71,12 +66,13 @@ final class OpenCommand implements Callable<Integer> {
                 .orElseGet(() -> console.clock().instant());
     }
 
-    private void report(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Path out) {
+    private void report(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String name) {
         CellarOutlook outlook = Outlooks.of(cellar, temperatures, at);
         ShelfWords words = ShelfWords.of(outlook, console.messages());
-        ShelfReport.write(out, words);
+        Path out = Export.ofTexts().privateFolder(console.scratch()).resolve(name);
+        Export.ofTexts().folder(out, ShelfReport.of(words), Export.Replacing.OURS);
         console.out().println(console.messages().of("command.open.no-display"));
-        console.out().println(console.messages().of("command.open.page", out.resolve("index.html")));
+        console.out().println(console.messages().of("command.open.page", out.resolve(ShelfReport.PAGE)));
         console.out().println();
         console.out().print(ShelfTable.of(words, TERMINAL_COLUMNS));
         console.out().flush();

@@ -11,6 +11,7 @@ import undercroft.outlook.Outlooks;
 import undercroft.report.Answer;
 import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;
+import undercroft.store.Export;
 import undercroft.wording.ShelfWords;
 
 @Command(name = "report")
@@ -24,6 +25,9 @@ final class ReportCommand extends AnswerCommand {
     @Option(names = "--out", required = true)
     private Path out;
 
+    @Option(names = "--force")
+    private boolean force;
+
     ReportCommand(Console console) {
         super(console);
     }
@@ -34,13 +38,19 @@ final class ReportCommand extends AnswerCommand {
         Instant instant = at == null ? console().clock().instant() : Typed.instant("--at", at, cellar.zone());
         CellarOutlook outlook =
                 Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
-        ShelfReport.write(out, ShelfWords.of(outlook, console().messages()));
-        return reply().put("page", out.resolve("index.html").toString())
-                .put("report", out.resolve("report.json").toString())
+        Exporting.replacing(
+                force,
+                replacing -> Export.ofTexts()
+                        .folder(
+                                out,
+                                ShelfReport.of(ShelfWords.of(outlook, console().messages())),
+                                replacing));
+        return reply().put("page", out.resolve(ShelfReport.PAGE).toString())
+                .put("report", out.resolve(ShelfReport.DATA).toString())
                 .put("batches", outlook.batches().size())
                 .say(
                         "command.report.written",
-                        out.resolve("index.html"),
+                        out.resolve(ShelfReport.PAGE),
                         cellar.name(),
                         outlook.batches().size());
     }

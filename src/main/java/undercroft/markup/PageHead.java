@@ -11,6 +11,7 @@ public final class PageHead {
         Markup page = Markup.html();
         page.open("html", "lang", language.getLanguage(), "xmlns", "http://www.w3.org/1999/xhtml");
         page.open("head").empty("meta", "charset", "utf-8");
+        page.empty("meta", "name", "generator", "content", "Undercroft");
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.element("title", title).style(css).close("head");
         return page.open("body");

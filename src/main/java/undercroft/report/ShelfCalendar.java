@@ -3,13 +3,11 @@ package undercroft.report;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import net.fortuna.ical4j.data.CalendarOutputter;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.component.VEvent;
@@ -18,7 +16,6 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.quantity.InvalidInput;
 import undercroft.wording.ShelfWords;
 
 /**
@@ -75,40 +72,15 @@ public final class ShelfCalendar {
         return text.toString();
     }
 
-    /**
-     * Writes one file, or one a batch into a folder; batches with nothing to come are left out there.
-     *
-     * @param out the file, or the folder when {@code perBatch}
-     * @return the files written, in order
-     * @throws InvalidInput when it may not be written there
-     */
-    public List<Path> write(Path out, boolean perBatch) {
-        List<Path> written = new ArrayList<>();
-        try {
-            if (!perBatch) {
-                Path parent = out.toAbsolutePath().getParent();
-                Files.createDirectories(parent);
-                written.add(write(out, text()));
-                return written;
+    /** A calendar for each batch that has something to come, by the name of its file. */
+    public Map<String, String> perBatch() {
+        Map<String, String> files = new LinkedHashMap<>();
+        for (BatchOutlook batch : outlook.batches()) {
+            List<VEvent> events = events(batch);
+            if (!events.isEmpty()) {
+                files.put(batch.id() + ".ics", text(events));
             }
-            Files.createDirectories(out);
-            for (BatchOutlook batch : outlook.batches()) {
-                List<VEvent> events = events(batch);
-                if (!events.isEmpty()) {
-                    written.add(write(out.resolve(batch.id() + ".ics"), text(events)));
-                }
-            }
-        } catch (IOException fault) {
-            InvalidInput told = new InvalidInput(out.toString(), "report.fault.calendar");
-            told.initCause(fault);
-            throw told;
         }
-        return written;
-    }
-
-    private static Path write(Path file, String text) throws IOException {
-        Path beside = file.resolveSibling(file.getFileName() + ".tmp");
-        Files.write(beside, text.getBytes(StandardCharsets.UTF_8));
-        return Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+        return files;
     }
 }

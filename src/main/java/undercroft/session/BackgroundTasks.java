@@ -25,11 +25,20 @@ public final class BackgroundTasks {
                 window.execute(() -> whenDone.accept(result));
             } catch (InvalidInput fault) {
                 window.execute(() -> whenFaulty.accept(fault));
-            } catch (Exception fault) {
-                InvalidInput told = new InvalidInput("", "fault.not-done", fault);
+            } catch (Exception | VirtualMachineError fault) {
+                InvalidInput told = told(fault);
                 window.execute(() -> whenFaulty.accept(told));
             }
         });
+    }
+
+    /** A border: whatever went wrong in the background, out of memory too, is told and ends nothing else. */
+    private static InvalidInput told(Throwable fault) {
+        InvalidInput told = fault instanceof OutOfMemoryError
+                ? new InvalidInput("", "fault.memory")
+                : new InvalidInput("", "fault.not-done", fault);
+        told.initCause(fault);
+        return told;
     }
 
     /** A line of work in which only the newest request counts: older answers that arrive late are dropped. */
@@ -40,6 +49,11 @@ public final class BackgroundTasks {
     /** See {@link #line()}. */
     public final class Line {
         private final AtomicLong newest = new AtomicLong();
+
+        /** Whatever was asked for is wanted no more. */
+        public void drop() {
+            newest.incrementAndGet();
+        }
 
         /** As {@link BackgroundTasks#run}, unless a newer request has been made by then. */
         public <T> void run(Callable<T> work, Consumer<? super T> whenDone, Consumer<? super InvalidInput> whenFaulty) {

@@ -52,7 +52,7 @@ public final class FollowedLogs implements AutoCloseable {
     }
 
     private void look() {
-        if (closed) {
+        if (closed || workspace.lookOnly().isPresent()) {
             return;
         }
         Set<String> wanted = new HashSet<>();

@@ -21,7 +21,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
 /** Keeps the shelf's outlook up to date with the workspace and the day looked at. For the window's thread. */
-public final class Forecasts {
+public final class Forecasts implements AutoCloseable {
     private final Workspace workspace;
     private final Calculator calculator;
     private final BackgroundTasks.Line line;
@@ -31,6 +31,7 @@ public final class Forecasts {
     private final ReadOnlyObjectWrapper<CellarOutlook> outlook = new ReadOnlyObjectWrapper<>(this, "outlook");
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper(this, "working");
     private final Consumer<InvalidInput> whenFaulty;
+    private boolean closed;
 
     /** Makes the outlook of a cellar; pure, called in the background. */
     public interface Calculator {
@@ -84,6 +85,9 @@ public final class Forecasts {
             Callable<List<Supposition>> suppositions,
             Consumer<WhatIf> whenDone,
             Consumer<InvalidInput> whenNotPossible) {
+        if (closed) {
+            return;
+        }
         Workspace.State state = workspace.getState();
         CellarOutlook today = outlook.get();
         supposing.run(
@@ -96,8 +100,11 @@ public final class Forecasts {
                 whenNotPossible);
     }
 
-    /** Makes the outlook anew; called by itself on every change, and by the window every few minutes. */
+    /** Makes the outlook anew; called by itself on every change, and by the open cellar when time goes by. */
     public void refresh() {
+        if (closed) {
+            return;
+        }
         Workspace.State state = workspace.getState();
         Instant at = asOf.get() == null ? clock.instant() : asOf.get();
         working.set(true);
@@ -111,5 +118,13 @@ public final class Forecasts {
                     working.set(false);
                     whenFaulty.accept(fault);
                 });
+    }
+
+    /** Makes no more outlooks; one that is being made is dropped. */
+    @Override
+    public void close() {
+        closed = true;
+        line.drop();
+        supposing.drop();
     }
 }

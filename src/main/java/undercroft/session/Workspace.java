@@ -1,10 +1,12 @@
 package undercroft.session;
 
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -23,20 +25,27 @@ import undercroft.series.TimeSeries;
 public final class Workspace {
     private static final int DEEPEST_UNDO = 200;
 
-    private final CellarRepository repository;
-    private final BackgroundTasks saving;
+    private final Autosave autosave;
+    private final List<InvalidInput> faults;
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(this, "state");
     private final ReadOnlyStringWrapper undoText = new ReadOnlyStringWrapper(this, "undoText", "");
     private final ReadOnlyStringWrapper redoText = new ReadOnlyStringWrapper(this, "redoText", "");
-    private final ReadOnlyObjectWrapper<InvalidInput> saveFault = new ReadOnlyObjectWrapper<>(this, "saveFault");
     private final Deque<Step> undos = new ArrayDeque<>();
     private final Deque<Step> redos = new ArrayDeque<>();
+    private final Optional<InvalidInput> lookOnly;
 
     /** {@code saving} must run its work one after the other. */
     public Workspace(CellarRepository repository, BackgroundTasks saving) {
-        this.repository = repository;
-        this.saving = saving;
-        state.set(new State(repository.cellar(), Map.copyOf(repository.temperatures())));
+        this(repository, saving, Optional.empty());
+    }
+
+    /** {@code lookOnly} is what any change is answered with, where the cellar is only looked at. */
+    public Workspace(CellarRepository repository, BackgroundTasks saving, Optional<InvalidInput> lookOnly) {
+        this.lookOnly = lookOnly;
+        State read = new State(repository.cellar(), Map.copyOf(repository.temperatures()));
+        this.faults = List.copyOf(repository.faults());
+        this.autosave = new Autosave(repository, saving, read, this::takeInWritten);
+        state.set(read);
     }
 
     /** The cellar with the temperatures logged in its places, by place id. */
@@ -56,6 +65,11 @@ public final class Workspace {
         return state.get().cellar();
     }
 
+    /** Why nothing can be changed, where that is so. */
+    public Optional<InvalidInput> lookOnly() {
+        return lookOnly;
+    }
+
     /** What undo would take back, or empty. */
     public ReadOnlyStringProperty undoTextProperty() {
         return undoText.getReadOnlyProperty();
@@ -68,7 +82,30 @@ public final class Workspace {
 
     /** Why the newest change is not on disk; null while all is saved. */
     public ReadOnlyObjectProperty<InvalidInput> saveFaultProperty() {
-        return saveFault.getReadOnlyProperty();
+        return autosave.faultProperty();
+    }
+
+    /** What could not be read of the logs: lines and files that are left out, and stay as they are on the disk. */
+    public List<InvalidInput> faults() {
+        return faults;
+    }
+
+    /** Whether anything is not on the disk. May be asked from any thread, so that it can be asked at the end. */
+    public boolean hasUnsaved() {
+        return autosave.hasUnsaved();
+    }
+
+    /** Tries again to save what is not on the disk. */
+    public void saveAgain() {
+        autosave.saveAgain();
+    }
+
+    /**
+     * Writes all there is as a cellar of its own into another folder, new or empty, for when the one that is open cannot
+     * be written. Blocks on a disk.
+     */
+    public void saveElsewhere(Path folder) {
+        autosave.saveElsewhere(folder);
     }
 
     /** Makes a change that undo can take back; what was logged for places that went goes too. An {@link InvalidInput} from it leaves everything as it was. */
@@ -126,8 +163,14 @@ public final class Workspace {
                 : each;
         replaceAll(undos, grow);
         replaceAll(redos, grow);
-        show(before, grow.apply(before));
+        show(grow.apply(before));
         return true;
+    }
+
+    /** What another program wrote into a log and stands on the disk already. */
+    private void takeInWritten(String placeId, TimeSeries added) {
+        TimeSeries known = getState().temperatures().getOrDefault(placeId, TimeSeries.empty());
+        takeIn(placeId, known, known.mergedWith(added));
     }
 
     private static Map<String, TimeSeries> with(Map<String, TimeSeries> all, String placeId, TimeSeries series) {
@@ -148,7 +191,7 @@ public final class Workspace {
         if (!undos.isEmpty()) {
             Step step = undos.pop();
             redos.push(step);
-            show(step.after(), step.before());
+            show(step.before());
         }
     }
 
@@ -156,47 +199,26 @@ public final class Workspace {
         if (!redos.isEmpty()) {
             Step step = redos.pop();
             undos.push(step);
-            show(step.before(), step.after());
+            show(step.after());
         }
     }
 
     private void did(Step step) {
+        if (lookOnly.isPresent()) {
+            throw lookOnly.get();
+        }
         undos.push(step);
         if (undos.size() > DEEPEST_UNDO) {
             undos.removeLast();
         }
         redos.clear();
-        show(step.before(), step.after());
+        show(step.after());
     }
 
-    private void show(State from, State to) {
+    private void show(State to) {
         undoText.set(undos.isEmpty() ? "" : undos.peek().what());
         redoText.set(redos.isEmpty() ? "" : redos.peek().what());
         state.set(to);
-        saving.run(
-                () -> {
-                    save(from, to);
-                    return to;
-                },
-                saved -> saveFault.set(null),
-                saveFault::set);
-    }
-
-    private void save(State from, State to) {
-        if (!from.cellar().equals(to.cellar())) {
-            repository.save(to.cellar());
-        }
-        for (Map.Entry<String, TimeSeries> entry : to.temperatures().entrySet()) {
-            if (!entry.getValue().equals(from.temperatures().get(entry.getKey()))) {
-                repository.saveTemperatures(entry.getKey(), entry.getValue());
-            }
-        }
-        // The log of a place that went stays on disk: it may be the only copy, and undo brings the place back.
-        List<String> places = to.cellar().places().stream().map(Place::id).toList();
-        for (String placeId : from.temperatures().keySet()) {
-            if (!to.temperatures().containsKey(placeId) && places.contains(placeId)) {
-                repository.saveTemperatures(placeId, TimeSeries.empty());
-            }
-        }
+        autosave.save(to);
     }
 }

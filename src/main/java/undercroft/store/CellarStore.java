@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
@@ -273,6 +274,23 @@ public final class CellarStore implements AutoCloseable {
         TimeSeries saved = logs.save(placeId, celsius);
         files.confirm();
         return saved;
+    }
+
+    /**
+     * Writes a cellar with its logs into another folder, new or empty, as one of its own, for when this one cannot be
+     * written. {@code cellar.json} comes last, so that half of it is no cellar.
+     */
+    public synchronized void saveElsewhere(Path target, Cellar cellar, Map<String, TimeSeries> temperatures) {
+        AtomicFile elsewhere = new AtomicFile(folder.disk());
+        CellarFolder other = CellarFolder.prepare(target, elsewhere);
+        CellarLock.whileHeld(other, () -> {
+            TemperatureLogs copies = new TemperatureLogs(other, elsewhere, clock);
+            temperatures.forEach(copies::save);
+            byte[] bytes = current.with(cellar, writtenBy).bytes();
+            elsewhere.replace(other.file(), bytes, CellarFolder.FILE);
+            elsewhere.confirm();
+            return cellar;
+        });
     }
 
     private void requirePlace(String placeId) {

@@ -1,8 +1,5 @@
 package undercroft.view;
 
-import javafx.animation.Animation;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -13,7 +10,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
 import undercroft.app.TimeViewModel;
@@ -39,11 +35,9 @@ public final class MainWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
     private static final double SHELF_SHARE = 0.36;
-    private static final Duration CLOCK_STEP = Duration.minutes(5);
 
     private final WindowContext context;
     private final Scene scene;
-    private final Timeline clock;
     private final ShelfView shelfView;
 
     public MainWindow(WindowContext context) {
@@ -109,18 +103,14 @@ public final class MainWindow {
         context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
         context.workspace().saveFaultProperty().addListener((property, before, after) -> showSaveFault(after));
         addKeys();
-        clock = new Timeline(new KeyFrame(CLOCK_STEP, event -> {
-            time.refresh();
-            context.forecasts().refresh();
-        }));
-        clock.setCycleCount(Animation.INDEFINITE);
+        context.now().addListener((property, before, after) -> time.refresh());
     }
 
     public Scene scene() {
         return scene;
     }
 
-    /** Puts the window on the stage; the clock it follows runs while the stage is shown. */
+    /** Puts the window on the stage. */
     public void show(Stage stage) {
         stage.titleProperty()
                 .bind(Bindings.createStringBinding(
@@ -131,8 +121,6 @@ public final class MainWindow {
         Notices.over(stage, context);
         stage.setMinWidth(960);
         stage.setMinHeight(640);
-        stage.setOnShown(event -> clock.play());
-        stage.setOnHidden(event -> clock.stop());
         context.forecasts().refresh();
         stage.show();
         shelfView.takeFocus();

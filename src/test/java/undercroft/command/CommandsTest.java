@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -257,11 +258,22 @@ final class CommandsTest {
     }
 
     @Test
-    void openWithoutADisplayWritesTheDemosReportAndShowsTheShelf() {
+    void openWithoutADisplayWritesTheDemosReportAndShowsTheShelf() throws IOException {
         Terminal terminal = Terminal.run(scratch);
         assertEquals(0, terminal.code(), terminal.err());
         assertTrue(terminal.out().contains("Millrace Saison"));
-        assertTrue(Files.exists(scratch.resolve("weir-house").resolve("index.html")));
+        Path page = Path.of(terminal.out()
+                .lines()
+                .filter(line -> line.startsWith("Page: "))
+                .map(line -> line.substring("Page: ".length()))
+                .findFirst()
+                .orElseThrow());
+        assertTrue(Files.exists(page));
+        assertEquals(scratch, page.getParent().getParent().getParent());
+        assertEquals(
+                "rwx------",
+                PosixFilePermissions.toString(
+                        Files.getPosixFilePermissions(page.getParent().getParent())));
     }
 
     @Test

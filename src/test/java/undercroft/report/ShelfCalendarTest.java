@@ -8,14 +8,13 @@ import static undercroft.outlook.ServingShelf.local;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import net.fortuna.ical4j.data.CalendarBuilder;
@@ -28,7 +27,6 @@ import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.property.DtStart;
 import net.fortuna.ical4j.model.property.Trigger;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
@@ -43,9 +41,6 @@ final class ShelfCalendarTest {
     private static final Instant SUNDAY = local("2026-03-29T18:00");
     private static final String NOTE =
             "Anna; Ben, \"Cid\" \\ three\nand a second line, as long as it takes to be folded over";
-
-    @TempDir
-    private Path scratch;
 
     private static Cellar cellar() {
         return ServingShelf.cellar(
@@ -151,13 +146,11 @@ final class ShelfCalendarTest {
     @Test
     void oneFileABatchHoldsWhatTheWholeHolds() throws IOException, ParserException {
         ShelfCalendar shelf = ShelfCalendar.of(English.of(outlook()), NOW);
-        List<Path> files = shelf.write(scratch.resolve("calendars"), true);
-        assertEquals(
-                List.of("ale.ics", "young.ics"),
-                files.stream().map(file -> file.getFileName().toString()).toList());
+        Map<String, String> files = shelf.perBatch();
+        assertEquals(List.of("ale.ics", "young.ics"), List.copyOf(files.keySet()));
         Set<String> together = new HashSet<>();
-        for (Path file : files) {
-            together.addAll(uids(parsed(Files.readString(file))));
+        for (String text : files.values()) {
+            together.addAll(uids(parsed(text)));
         }
         assertEquals(uids(parsed(shelf.text())), together);
     }

@@ -1,7 +1,10 @@
 package undercroft.session;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import undercroft.cellar.Cellar;
+import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
 /** A workspace in memory that does everything at once. */
@@ -22,7 +25,17 @@ public final class SampleWorkspace {
         public void save(Cellar changed) {}
 
         @Override
-        public void saveTemperatures(String placeId, TimeSeries celsius) {}
+        public List<InvalidInput> faults() {
+            return List.of();
+        }
+
+        @Override
+        public TimeSeries saveTemperatures(String placeId, TimeSeries celsius) {
+            return TimeSeries.empty();
+        }
+
+        @Override
+        public void saveElsewhere(Path folder, Cellar changed, Map<String, TimeSeries> temperatures) {}
 
         @Override
         public void close() {}

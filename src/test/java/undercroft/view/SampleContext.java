@@ -5,7 +5,9 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import undercroft.app.Faults;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.OutlookSamples;
@@ -21,6 +23,7 @@ import undercroft.wording.Messages;
 final class SampleContext {
     final List<Instant> asked = new ArrayList<>();
     final NoEditors editors = new NoEditors();
+    final ObjectProperty<Instant> now = new SimpleObjectProperty<>(OutlookSamples.NOW);
     final WindowContext context;
 
     SampleContext(Cellar cellar) {
@@ -38,8 +41,9 @@ final class SampleContext {
                 clock,
                 faults::show);
         forecasts.refresh();
-        context = new WindowContext(Messages.english(), 
-                workspace, forecasts, faults, editors, new NoChooser(), clock, new SimpleBooleanProperty(false));
+        context = new WindowContext(
+                Messages.english(),
+                workspace, forecasts, faults, editors, new NoChooser(), clock, now, new SimpleBooleanProperty(false));
     }
 
     private static final class NoChooser implements CellarChooser {

@@ -1,7 +1,5 @@
 package undercroft.app.bottling;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -16,11 +14,11 @@ import undercroft.bottling.Step;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.Outlooks;
-import undercroft.quantity.InvalidInput;
 import undercroft.report.sheet.CrateLabels;
 import undercroft.report.sheet.LabelPaper;
 import undercroft.report.sheet.Worksheet;
 import undercroft.series.TimeSeries;
+import undercroft.store.Export;
 import undercroft.wording.QuantityFormat;
 
 /** What a bottling day puts on paper. */
@@ -79,12 +77,8 @@ public record DayPrintouts(
         return Slug.of(batchName, "batch", List.of()) + "-" + kind + ".html";
     }
 
-    /** Writes a page where the person wants it. */
+    /** Writes a page where the person wants it, who was asked when a file was there. */
     public static void write(Path file, String page) {
-        try {
-            Files.writeString(file, page);
-        } catch (IOException fault) {
-            throw new InvalidInput("", "bottling.fault.not-written", file, fault.getMessage());
-        }
+        Export.ofTexts().file(file, page, Export.Replacing.ANY);
     }
 }

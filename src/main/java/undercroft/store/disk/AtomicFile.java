@@ -8,9 +8,13 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import undercroft.quantity.InvalidInput;
@@ -96,6 +100,29 @@ public final class AtomicFile {
         }
     }
 
+    /**
+     * Replaces or creates several files of one disk: all are written and forced beside their places before the first is
+     * renamed, so that a full disk leaves none of them. Where a rename fails in the middle, those before it are new.
+     */
+    public void replaceAll(Map<Path, byte[]> contents, String name) {
+        List<NewFile> prepared = new ArrayList<>();
+        int put = 0;
+        try {
+            for (Map.Entry<Path, byte[]> each : contents.entrySet()) {
+                prepared.add(prepare(each.getKey(), ByteBuffer.wrap(each.getValue())));
+            }
+            while (put < prepared.size()) {
+                prepared.get(put++).put();
+            }
+        } catch (IOException failure) {
+            throw put == 0
+                    ? refused(name, "could not be written", failure)
+                    : new InvalidInput(name, "could be written in part only (" + reason(failure) + "); write it again");
+        } finally {
+            prepared.subList(put, prepared.size()).forEach(NewFile::giveUp);
+        }
+    }
+
     private void force(Path folder) {
         try {
             disk.forceFolder(folder);
@@ -178,25 +205,44 @@ public final class AtomicFile {
         }
     }
 
-    /** Makes a folder and those above it, where they are not there. */
-    public void makeFolders(Path folder, String name) {
+    /**
+     * Makes a folder and those above it, where they are not there.
+     *
+     * @return those made, the innermost first, so that they can be taken away again in that order
+     */
+    public List<Path> makeFolders(Path folder, String name) {
         Path absolute = folder.toAbsolutePath().normalize();
+        Deque<Path> made = new ArrayDeque<>();
         try {
-            makeFolders(absolute);
+            makeFolders(absolute, made);
         } catch (IOException failure) {
+            made.forEach(this::discard);
             throw new InvalidInput(name, "could not be made (" + reason(failure) + "); nothing was written");
         }
+        return List.copyOf(made);
     }
 
-    private void makeFolders(Path folder) throws IOException {
+    private void makeFolders(Path folder, Deque<Path> made) throws IOException {
         // What is there already may be reached through links: it is the user's own path.
         if (Files.isDirectory(folder)) {
             return;
         }
         if (folder.getParent() != null) {
-            makeFolders(folder.getParent());
+            makeFolders(folder.getParent(), made);
         }
         disk.makeFolder(folder);
+        made.push(folder);
+    }
+
+    /** Makes a folder of an unforeseeable name in another one, which nobody but its owner may look into. */
+    public Path makePrivateFolder(Path parent, String beginning) {
+        Path folder = parent.resolve(beginning + "-" + randomHex());
+        try {
+            disk.makePrivateFolder(folder);
+            return folder;
+        } catch (IOException failure) {
+            throw new InvalidInput(folder.toString(), "could not be made (" + reason(failure) + ")");
+        }
     }
 
     /** Makes one folder where it is not there; a link in its place is refused. */

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
@@ -18,6 +19,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -133,11 +136,27 @@ public interface Disk {
         }
     }
 
+    /** Makes a folder that must not be there yet and, where the disk knows owners, is its owner's alone. */
+    default void makePrivateFolder(Path folder) throws IOException {
+        if (Files.getFileStore(folder.toAbsolutePath().getParent())
+                .supportsFileAttributeView(PosixFileAttributeView.class)) {
+            Files.createDirectory(
+                    folder, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+        } else {
+            Files.createDirectory(folder);
+        }
+    }
+
     /** A file's bytes, {@code most} at most and one more when there are more. */
     default byte[] read(Path file, int most) throws IOException {
         try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
             return in.readNBytes(most == Integer.MAX_VALUE ? most : most + 1);
         }
+    }
+
+    /** Opens a file to be read in pieces. */
+    default SeekableByteChannel openToRead(Path file) throws IOException {
+        return Files.newByteChannel(file, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS);
     }
 
     /** What is in a folder, in the order of the names. */

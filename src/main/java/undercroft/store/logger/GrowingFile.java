@@ -12,7 +12,9 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.function.Consumer;
+import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.store.disk.Disk;
 import undercroft.store.logger.text.Encodings;
 import undercroft.store.logger.text.LineReader;
 
@@ -56,7 +58,7 @@ final class GrowingFile implements AutoCloseable {
                 restart();
             }
             readLines(onSamples);
-        } catch (IOException goneOrLocked) {
+        } catch (IOException | InvalidInput goneOrLocked) {
             close();
         }
     }
@@ -66,8 +68,9 @@ final class GrowingFile implements AutoCloseable {
     }
 
     private void open() throws IOException {
-        Object found = keyOf(path);
-        channel = Files.newByteChannel(path);
+        Path ordinary = LoggerFile.ordinary(path);
+        Object found = keyOf(ordinary);
+        channel = Disk.REAL.openToRead(ordinary);
         if (!Objects.equals(found, key)) {
             restart();
         }

@@ -11,6 +11,8 @@ import java.util.Comparator;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import undercroft.quantity.InvalidInput;
+import undercroft.store.disk.Disk;
+import undercroft.store.disk.WholeFile;
 import undercroft.store.logger.text.Encodings;
 import undercroft.store.logger.text.LineReader;
 import undercroft.store.logger.text.TextCheck;
@@ -34,8 +36,8 @@ public final class LoggerFile {
      * @throws InvalidInput when it is no text, or no line in it holds a time and a number
      */
     public static Inspection inspect(Path file, ZoneId zone) {
-        requireFile(file);
-        return inspect(nameOf(file), () -> Files.newInputStream(file), zone);
+        Path ordinary = ordinary(file);
+        return inspect(nameOf(file), () -> Files.newInputStream(ordinary), zone);
     }
 
     /** The same for bytes already at hand; {@code name} is what faults call them. */
@@ -63,9 +65,10 @@ public final class LoggerFile {
      * @throws CancellationException when {@code progress} says so
      */
     public static ImportedLog read(Path file, Choices choices, Progress progress) {
-        requireFile(file);
+        Path ordinary = ordinary(file);
         try {
-            return read(nameOf(file), () -> Files.newInputStream(file), Files.size(file), choices, progress, true);
+            return read(
+                    nameOf(file), () -> Files.newInputStream(ordinary), Files.size(ordinary), choices, progress, true);
         } catch (IOException unreadable) {
             throw unreadable(nameOf(file), unreadable);
         }
@@ -123,13 +126,19 @@ public final class LoggerFile {
                         new InvalidInput(name, "no line with data was found; export the log again with its readings"));
     }
 
-    private static void requireFile(Path file) {
-        if (Files.isDirectory(file)) {
-            throw new InvalidInput(nameOf(file), "this is a folder; choose the logger's file in it");
+    /** The beginning of a file, enough to show what it is. */
+    public static byte[] head(Path file) {
+        Path ordinary = ordinary(file);
+        try (InputStream in = Files.newInputStream(ordinary)) {
+            return in.readNBytes(HEAD);
+        } catch (IOException unreadable) {
+            throw unreadable(nameOf(file), unreadable);
         }
-        if (!Files.exists(file)) {
-            throw new InvalidInput(nameOf(file), "there is no such file; choose another");
-        }
+    }
+
+    /** The file a path leads to: no pipe, which would be waited for without end, and none too large to be read. */
+    static Path ordinary(Path file) {
+        return new WholeFile(Disk.REAL).named(file, nameOf(file), WholeFile.MOST_LOGGER_BYTES);
     }
 
     static String nameOf(Path file) {

@@ -1,15 +1,19 @@
 package undercroft.view.kit;
 
 import java.time.Clock;
+import java.time.Instant;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.value.ObservableValue;
 import undercroft.app.Faults;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
 import undercroft.wording.Messages;
 
 /**
- * What the window works with.
+ * What the window of one cellar works with. All of it goes with that cellar, so that views may listen to it for as long as
+ * they live.
  *
+ * @param now the clock's last step
  * @param dark whether colours are dark; the window changes it, its owner may keep it
  */
 public record WindowContext(
@@ -20,4 +24,5 @@ public record WindowContext(
         Editors editors,
         CellarChooser chooser,
         Clock clock,
+        ObservableValue<Instant> now,
         BooleanProperty dark) {}

@@ -8,6 +8,7 @@ import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import undercroft.outlook.CellarOutlook;
 import undercroft.report.ShelfCalendar;
+import undercroft.store.Export;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
 
@@ -49,10 +50,14 @@ final class CalendarMenu extends MenuButton {
     private void write(File chosen, boolean perBatch) {
         CellarOutlook outlook = context.forecasts().outlookProperty().get();
         if (chosen != null && outlook != null) {
-            ShelfCalendar.of(
-                            ShelfWords.of(outlook, context.messages()),
-                            context.clock().instant())
-                    .write(chosen.toPath(), perBatch);
+            ShelfCalendar calendar = ShelfCalendar.of(
+                    ShelfWords.of(outlook, context.messages()), context.clock().instant());
+            if (perBatch) {
+                Export.ofTexts().folder(chosen.toPath(), calendar.perBatch(), Export.Replacing.OURS);
+            } else {
+                // The chooser has asked before it gives the name of a file that is there.
+                Export.ofTexts().file(chosen.toPath(), calendar.text(), Export.Replacing.ANY);
+            }
         }
     }
 }

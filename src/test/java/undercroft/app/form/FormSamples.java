@@ -2,7 +2,6 @@ package undercroft.app.form;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Map;
 import java.util.Optional;
 import undercroft.app.form.batch.BatchForm;
 import undercroft.app.form.place.PlaceForm;
@@ -12,9 +11,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Settings;
 import undercroft.outlook.OutlookSamples;
 import undercroft.quantity.UnitSystem;
-import undercroft.series.TimeSeries;
-import undercroft.session.BackgroundTasks;
-import undercroft.session.CellarRepository;
+import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.wording.Messages;
 
@@ -86,7 +83,7 @@ public final class FormSamples {
 
     /** A workspace that keeps nothing on disk and does all at once. */
     public static Workspace workspace(Cellar cellar) {
-        return new Workspace(new MemoryKeeper(cellar), new BackgroundTasks(Runnable::run, Runnable::run));
+        return SampleWorkspace.of(cellar);
     }
 
     public static PlaceForm newPlace() {
@@ -95,21 +92,5 @@ public final class FormSamples {
 
     public static BatchForm newBatch(Cellar cellar) {
         return new BatchForm(Messages.english(), cellar, Optional.empty(), NOW);
-    }
-
-    private record MemoryKeeper(Cellar cellar) implements CellarRepository {
-        @Override
-        public Map<String, TimeSeries> temperatures() {
-            return Map.of();
-        }
-
-        @Override
-        public void save(Cellar changed) {}
-
-        @Override
-        public void saveTemperatures(String placeId, TimeSeries celsius) {}
-
-        @Override
-        public void close() {}
     }
 }

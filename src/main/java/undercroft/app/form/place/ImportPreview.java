@@ -1,11 +1,12 @@
 package undercroft.app.form.place;
 
 import java.io.BufferedReader;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -41,7 +42,8 @@ public record ImportPreview(
         List<String> header = List.of();
         List<List<String>> rows = new ArrayList<>();
         CharsetDecoder decoder = found.charset().newDecoder().onMalformedInput(CodingErrorAction.REPLACE);
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(Files.newInputStream(file), decoder))) {
+        InputStream head = new ByteArrayInputStream(LoggerFile.head(file));
+        try (BufferedReader reader = new BufferedReader(new InputStreamReader(head, decoder))) {
             String line = reader.readLine();
             for (int number = 1; line != null && rows.size() < ROWS; number++) {
                 if (number == found.headerLine()) {

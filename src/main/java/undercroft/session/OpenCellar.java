@@ -1,0 +1,123 @@
+package undercroft.session;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+import undercroft.quantity.InvalidInput;
+import undercroft.store.CellarStore;
+
+/**
+ * A cellar that is open: its workspace, forecasts, followed logs and clock, and all they listen to. What it opened it
+ * closes, so that a program can go from one cellar to the next and keep nothing of the one before.
+ */
+public final class OpenCellar implements AutoCloseable {
+    private final CellarStore store;
+    private final WorkThreads threads;
+    private final Clock clock;
+    private final Workspace workspace;
+    private final BackgroundTasks tasks;
+    private final Forecasts forecasts;
+    private final FollowedLogs followed;
+    private final Ticker ticker;
+    private boolean ended;
+    private boolean closed;
+
+    private OpenCellar(CellarStore store, Clock clock, WorkThreads threads, Consumer<InvalidInput> whenFaulty) {
+        this.store = store;
+        this.threads = threads;
+        this.clock = clock;
+        this.tasks = threads.forCalculating();
+        this.workspace = new Workspace(new FolderRepository(store), threads.forSaving(), store.lookOnly());
+        this.forecasts = new Forecasts(workspace, new RememberedAir(), tasks, clock, whenFaulty);
+        this.followed = new FollowedLogs(workspace, tasks, threads.window(), whenFaulty);
+        this.ticker = new Ticker(clock, threads.beat(), threads.window());
+        ticker.nowProperty().addListener((property, before, after) -> forecasts.refresh());
+    }
+
+    /**
+     * Reads all that is in an open store and takes it over: it is closed with the cellar, and at once when it cannot be
+     * read. Blocks on a disk; nothing of the window may wait for it.
+     *
+     * @param clock what the cellar takes for now; the demo stands still in the past
+     * @param whenFaulty called on the window's thread with what a person should know
+     */
+    public static OpenCellar of(
+            CellarStore store, Clock clock, WorkThreads threads, Consumer<InvalidInput> whenFaulty) {
+        OpenCellar opened = null;
+        try {
+            opened = new OpenCellar(store, clock, threads, whenFaulty);
+            return opened;
+        } finally {
+            if (opened == null) {
+                threads.end();
+                store.close();
+            }
+        }
+    }
+
+    public Path folder() {
+        return store.folder();
+    }
+
+    public Clock clock() {
+        return clock;
+    }
+
+    public Workspace workspace() {
+        return workspace;
+    }
+
+    public Forecasts forecasts() {
+        return forecasts;
+    }
+
+    /** Where its files are read and its sums are done. */
+    public BackgroundTasks tasks() {
+        return tasks;
+    }
+
+    public Ticker ticker() {
+        return ticker;
+    }
+
+    /** Why nothing can be changed, where that is so. */
+    public Optional<InvalidInput> lookOnly() {
+        return workspace.lookOnly();
+    }
+
+    /** The beginning of closing, which waits for nothing: the clock stops, no file is followed, no forecast is made. For the window's thread. */
+    public void end() {
+        if (!ended) {
+            ended = true;
+            ticker.close();
+            forecasts.close();
+            followed.close();
+            threads.end();
+        }
+    }
+
+    /**
+     * Waits for what is still to be saved, then lets go of the folder.
+     *
+     * @throws InvalidInput when the newest change may not be on the disk
+     */
+    @Override
+    public void close() {
+        end();
+        if (closed) {
+            return;
+        }
+        closed = true;
+        try {
+            threads.awaitSaved();
+        } catch (TimeoutException late) {
+            throw new InvalidInput("", "rescue.fault.late", String.valueOf(late.getMessage()));
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        } finally {
+            store.close();
+        }
+    }
+}
