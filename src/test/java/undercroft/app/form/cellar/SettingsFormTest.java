@@ -12,6 +12,7 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
+import undercroft.wording.English;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
 import undercroft.wording.Messages;
@@ -58,7 +59,7 @@ class SettingsFormTest {
         SettingsForm again = new SettingsForm(Messages.english(), used);
         InvalidInput fault = assertThrows(InvalidInput.class, () -> again.remove(used.bottleType("tall-flask")));
 
-        assertTrue(fault.what().contains(FormSamples.batch().name()));
+        assertTrue(English.of(fault).contains(FormSamples.batch().name()));
         new SettingsForm(Messages.english(), saved).remove(saved.bottleType("tall-flask"));
     }
 

@@ -15,6 +15,7 @@ import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
+import undercroft.wording.English;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.Workspace;
@@ -97,7 +98,7 @@ class PlaceFormTest {
 
         InvalidInput fault = assertThrows(InvalidInput.class, () -> PlaceForm.without(FormSamples.CELLAR, place));
 
-        assertTrue(fault.what().contains(FormSamples.batch().name()), fault.what());
+        assertTrue(English.of(fault).contains(FormSamples.batch().name()), English.of(fault));
     }
 
     @Test
