@@ -13,7 +13,8 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -95,7 +96,11 @@ class CellarSwitchUiTest {
     @Test
     void coloursGoWithThePersonFromCellarToCellar() throws TimeoutException {
         show(cellar("Attic"));
-        Button theme = (Button) stage.getScene().lookup("#theme");
+        MenuItem theme = ((MenuButton) stage.getScene().lookup("#view-menu"))
+                .getItems().stream()
+                        .filter(item -> "theme".equals(item.getId()))
+                        .findFirst()
+                        .orElseThrow();
         WaitForAsyncUtils.waitFor(WaitForAsyncUtils.asyncFx(theme::fire));
         show(cellar("Barn"));
         assertTrue(stage.getScene().getRoot().getPseudoClassStates().stream()

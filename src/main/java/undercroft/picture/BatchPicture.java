@@ -32,6 +32,7 @@ public final class BatchPicture {
     private static final long LONGEST_LOG_STEP_SECONDS = 3 * 3600;
     private static final double HEAT_LIMIT_REACH_KELVIN = 12;
     private static final double WELL_COVERED = 0.95;
+    private static final double HARDLY_COVERED = 0.01;
 
     private final BatchOutlook batch;
     private final LotOutlook lot;
@@ -49,16 +50,18 @@ public final class BatchPicture {
     public static PlotStack of(
             BatchOutlook batch, LotOutlook lot, ShelfWords words, Instant from, Instant until, Instant now) {
         BatchPicture picture = new BatchPicture(batch, lot, words);
-        return PlotStack.of(
+        PlotStack stack = PlotStack.of(
                         from.getEpochSecond(),
                         until.getEpochSecond(),
                         words.format().zone(),
                         words.format().messages().locale())
                 .with(picture.carbonation(now).withWeight(1.3))
                 .with(picture.pressure().withWeight(1.3))
-                .with(picture.temperature().withWeight(1.1))
-                .with(picture.light(now).withWeight(0.5))
-                .withNow(now.getEpochSecond(), words.of("date.now"));
+                .with(picture.temperature().withWeight(1.1));
+        // What stood in the dark all the time has no light to plot.
+        PlotStack lit =
+                lot.light().dose().high() > 0 ? stack.with(picture.light(now).withWeight(0.5)) : stack;
+        return lit.withNow(now.getEpochSecond(), words.of("date.now"));
     }
 
     private Plot carbonation(Instant now) {
@@ -110,11 +113,9 @@ public final class BatchPicture {
 
     private Plot temperature() {
         TemperatureOutlook temperature = lot.temperature();
-        double coverage = temperature.coverage();
-        String title = coverage < WELL_COVERED
-                ? words.of("picture.temperature-partly", units.temperatureUnit(), words.format().percent(coverage))
-                : words.of("picture.temperature", units.temperatureUnit());
-        Plot plot = Plot.of(title, units.temperatureAxis());
+        Plot plot = Plot.of(
+                words.of(titleKey(temperature.coverage()), units.temperatureUnit(), measuredShare(temperature)),
+                units.temperatureAxis());
         for (SpellReview spell : ownSpells()) {
             plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, words(spell)));
         }
@@ -137,6 +138,18 @@ public final class BatchPicture {
             plot = plot.with(new ThresholdLayer(units.temperature(heatLimit), Role.LIMIT, label));
         }
         return plot;
+    }
+
+    private static String titleKey(double coverage) {
+        if (coverage >= WELL_COVERED) {
+            return "plots.temperature.title";
+        }
+        return coverage < HARDLY_COVERED ? "plots.temperature.guessed" : "plots.temperature.measured";
+    }
+
+    /** Rounded down: 99.6 % measured is not all of it. */
+    private String measuredShare(TemperatureOutlook temperature) {
+        return words.format().number(Math.floor(100 * temperature.coverage()), 0);
     }
 
     private Plot light(Instant now) {

@@ -6,8 +6,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import undercroft.app.Pages;
@@ -23,8 +21,7 @@ import undercroft.view.kit.Looks;
 import undercroft.view.kit.Notices;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.servings.ServingsView;
-import undercroft.view.shelf.BatchView;
-import undercroft.view.shelf.ShelfView;
+import undercroft.view.shelf.ShelfPage;
 import undercroft.view.shelf.ToDoActions;
 import undercroft.view.shelf.ToDoView;
 import undercroft.view.spells.SpellsView;
@@ -34,11 +31,10 @@ import undercroft.view.spells.SpellsView;
 public final class MainWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
-    private static final double SHELF_SHARE = 0.36;
 
     private final WindowContext context;
     private final Scene scene;
-    private final ShelfView shelfView;
+    private final ShelfPage shelfPage;
 
     public MainWindow(WindowContext context) {
         this.context = context;
@@ -52,52 +48,50 @@ public final class MainWindow {
         ServingsViewModel servings =
                 new ServingsViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
 
-        shelfView = new ShelfView(shelf, context);
         Pages pages = new Pages();
         BottlingView bottling = new BottlingView(context, batchId -> {
             pages.show(Page.SHELF);
-            shelf.chooseBatch(batchId);
+            shelf.openBatch(batchId);
         });
-        BatchView batchView = new BatchView(batch, context, batchId -> {
+        ToDoActions actions = new ToDoActions(
+                toDo,
+                context,
+                batchId -> {
+                    pages.show(Page.SHELF);
+                    shelf.openBatch(batchId);
+                },
+                servingId -> {
+                    pages.show(Page.SERVINGS);
+                    servings.choose(servingId);
+                });
+        shelfPage = ShelfPage.of(shelf, batch, toDo, actions, context, batchId -> {
             bottling.open(batchId);
             pages.show(Page.BOTTLING_DAY);
         });
-        HBox.setHgrow(batchView, Priority.ALWAYS);
-        HBox middle = new HBox(shelfView, batchView);
-        middle.getStyleClass().add("middle");
         PagesView deck = new PagesView(pages)
-                .with(Page.SHELF, () -> middle)
+                .with(Page.SHELF, () -> shelfPage)
                 .with(Page.BOTTLING_DAY, () -> bottling)
                 .with(
                         Page.WARM_SPELLS,
                         () -> new SpellsView(context, (batchId, then) -> {
                             time.goTo(then);
                             pages.show(Page.SHELF);
-                            shelf.chooseBatch(batchId);
+                            shelf.openBatch(batchId);
                         }))
                 .with(Page.SERVINGS, () -> new ServingsView(servings, context));
-        ToDoActions actions = new ToDoActions(
-                toDo,
-                context,
-                batchId -> {
-                    pages.show(Page.SHELF);
-                    shelf.chooseBatch(batchId);
-                },
-                servingId -> {
-                    pages.show(Page.SERVINGS);
-                    servings.choose(servingId);
-                });
+        ToDoView strip = new ToDoView(toDo, context, actions);
+        strip.visibleProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> pages.shownProperty().get() != Page.SHELF
+                                || !shelf.batchOpenProperty().get(),
+                        pages.shownProperty(),
+                        shelf.batchOpenProperty()));
+        strip.managedProperty().bind(strip.visibleProperty());
         VBox top = new VBox(
-                new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages())),
-                new FaultBar(context.messages(), context.faults()),
-                new ToDoView(toDo, context, actions));
+                new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages())), new FaultBar(context.messages(), context.faults()), strip);
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
         root.getStyleClass().add("window");
-        shelfView.prefWidthProperty().bind(root.widthProperty().multiply(SHELF_SHARE));
-        shelfView.setMinWidth(330);
-        shelfView.setMaxWidth(720);
-        batchView.setPrefWidth(600);
         scene = new Scene(root, WIDTH, HEIGHT);
         Looks.dress(scene, context.dark().get());
         context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
@@ -123,7 +117,7 @@ public final class MainWindow {
         stage.setMinHeight(640);
         context.forecasts().refresh();
         stage.show();
-        shelfView.takeFocus();
+        shelfPage.takeFocus();
     }
 
     private void showSaveFault(InvalidInput fault) {

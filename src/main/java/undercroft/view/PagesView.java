@@ -18,6 +18,7 @@ final class PagesView extends StackPane {
     PagesView(Pages pages) {
         this.pages = pages;
         getStyleClass().add("page-deck");
+        setMinWidth(0);
         pages.shownProperty().addListener((property, before, after) -> turnTo(after));
     }
 

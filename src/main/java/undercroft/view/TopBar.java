@@ -22,11 +22,18 @@ import undercroft.view.kit.WindowContext;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {
+    /** From here on the slider stands in the bar. */
+    private static final double WIDE = 1180;
+
+    /** Below this the program's name is left to the title of the window. */
+    private static final double NARROW = 980;
+
     private final WindowContext context;
 
     TopBar(WindowContext context, TimeViewModel time, PageBar links) {
         this.context = context;
         getStyleClass().add("top-bar");
+        setMinWidth(0);
         setAlignment(Pos.CENTER_LEFT);
         Label name = new Label(context.messages().of("app.name"));
         name.getStyleClass().add("app-name");
@@ -38,21 +45,16 @@ final class TopBar extends HBox {
         left.setMinWidth(10);
         Label working = new Label(context.messages().of("bar.working.sentence"));
         working.getStyleClass().add("faint");
-        working.managedProperty().bind(working.visibleProperty());
+        working.setMinWidth(USE_PREF_SIZE);
         working.visibleProperty().bind(context.forecasts().workingProperty());
-        getChildren()
-                .addAll(
-                        name,
-                        cellarMenu(),
-                        links,
-                        left,
-                        new AsOfBar(context.messages(), time),
-                        working,
-                        right,
-                        undo(),
-                        redo(),
-                        units(),
-                        theme());
+        AsOfBar asOf = new AsOfBar(context.messages(), time, context.dark());
+        widthProperty().addListener((property, before, after) -> {
+            asOf.setCompact(after.doubleValue() < WIDE);
+            working.setManaged(after.doubleValue() >= WIDE);
+            name.setManaged(after.doubleValue() >= NARROW);
+            name.setVisible(after.doubleValue() >= NARROW);
+        });
+        getChildren().addAll(name, cellarMenu(), links, left, asOf, working, right, undo(), redo(), view());
     }
 
     private Node cellarMenu() {
@@ -128,38 +130,35 @@ final class TopBar extends HBox {
         return redo;
     }
 
-    private Node units() {
-        Workspace workspace = context.workspace();
-        Button units = button(
-                "units",
-                "",
-                () -> workspace.change(context.messages().of("undo.units.changed"), cellar -> {
-                    Settings settings = cellar.settings();
-                    return cellar.withSettings(new Settings(other(settings.units()), settings.altitudeMetres()));
-                }));
-        Runnable show = () -> units.setText(context.messages().of(
-                workspace.getCellar().settings().units() == UnitSystem.US ? "bar.units.us" : "bar.units.metric"));
-        workspace.stateProperty().addListener((property, before, after) -> show.run());
-        show.run();
-        units.setTooltip(new Tooltip(context.messages().of("bar.units.sentence")));
-        return units;
+    /** Units and colours, each line named for what a click does. */
+    private Node view() {
+        MenuItem units = item("", this::changeUnits);
+        units.setId("units");
+        MenuItem theme = item("", () -> context.dark().set(!context.dark().get()));
+        theme.setId("theme");
+        MenuButton menu = new MenuButton(context.messages().of("bar.view.menu"), null, units, theme);
+        menu.setId("view-menu");
+        menu.setMinWidth(USE_PREF_SIZE);
+        menu.getStyleClass().add("quiet");
+        Runnable name = () -> {
+            boolean us = context.workspace().getCellar().settings().units() == UnitSystem.US;
+            units.setText(context.messages().of(us ? "bar.units.to-metric" : "bar.units.to-us"));
+            theme.setText(context.messages().of(context.dark().get() ? "bar.theme.to-light" : "bar.theme.to-dark"));
+        };
+        menu.setOnShowing(event -> name.run());
+        name.run();
+        return menu;
+    }
+
+    private void changeUnits() {
+        context.workspace().change(context.messages().of("undo.units.changed"), cellar -> {
+            Settings settings = cellar.settings();
+            return cellar.withSettings(new Settings(other(settings.units()), settings.altitudeMetres()));
+        });
     }
 
     private static UnitSystem other(UnitSystem units) {
         return units == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
-    }
-
-    private Node theme() {
-        Button theme =
-                button("theme", "", () -> context.dark().set(!context.dark().get()));
-        Runnable show = () -> {
-            boolean dark = context.dark().get();
-            theme.setText(context.messages().of(dark ? "bar.theme.dark" : "bar.theme.light"));
-            theme.setTooltip(new Tooltip(context.messages().of(dark ? "bar.theme.to-light" : "bar.theme.to-dark")));
-        };
-        context.dark().addListener((property, before, after) -> show.run());
-        show.run();
-        return theme;
     }
 
     private Button button(String id, String words, Runnable act) {

@@ -45,16 +45,21 @@ class BatchPictureTest {
     }
 
     @Test
-    void fourPlotsShareOneAxis() {
+    void thePlotsShareOneAxisAndTheOneOfLightIsThereForBottlesThatHadAny() {
         PlotStack stack = stack("quarry", UnitSystem.METRIC);
-        assertEquals(
-                List.of(
-                        "Carbonation, vol",
-                        "Pressure, bar gauge",
-                        "Temperature, °C, measured for 93 % of the time",
-                        "Light, 1 is just noticed"),
-                stack.plots().stream().map(Plot::title).toList());
+        List<String> inTheDark =
+                List.of("Carbonation, vol", "Pressure, bar gauge", "Temperature, °C, measured for 93 % of the time");
+        assertEquals(inTheDark, stack.plots().stream().map(Plot::title).toList());
+        List<Plot> lit = stack("fenland", UnitSystem.METRIC).plots();
+        assertEquals("Light, 1 is just noticed", lit.get(lit.size() - 1).title());
         assertEquals(NOW.getEpochSecond(), stack.now().orElseThrow());
+    }
+
+    @Test
+    void aTemperatureNobodyMeasuredIsCalledAGuess() {
+        assertEquals(
+                "Temperature, °C, a guess: nothing was measured",
+                stack("winter", UnitSystem.METRIC).plots().get(2).title());
     }
 
     @Test

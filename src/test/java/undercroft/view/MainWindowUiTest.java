@@ -13,6 +13,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -59,6 +61,18 @@ class MainWindowUiTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
+    private MenuItem item(String id) {
+        return find("view-menu", MenuButton.class).getItems().stream()
+                .filter(each -> id.equals(each.getId()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void openBatch(String crateKey, FxRobot robot) {
+        robot.clickOn(crate(crateKey).lookup(".crate-name"));
+        onWindowThread(() -> find("open-batch", Button.class).fire());
+    }
+
     private CrateView crate(String key) {
         return find("crate-" + key, CrateView.class);
     }
@@ -89,18 +103,22 @@ class MainWindowUiTest {
     @Test
     void aClickOnACrateTurnsToItsPage(FxRobot robot) {
         robot.clickOn(crate("fenland@sill").lookup(".crate-name"));
-        assertEquals("Fenland Wheat", text("batch-title"));
+        assertEquals("Fenland Wheat", text("inspector-name"));
         assertTrue(crate("fenland@sill").isChosen());
         assertFalse(crate("beacon@loft").isChosen());
     }
 
     @Test
     void theArrowsMoveTheChoice(FxRobot robot) {
-        assertEquals("Beacon Tripel", text("batch-title"));
+        assertEquals("Beacon Tripel", text("inspector-name"));
         robot.press(KeyCode.RIGHT).release(KeyCode.RIGHT);
-        assertEquals("Larch Honey Ale", text("batch-title"));
+        assertEquals("Larch Honey Ale", text("inspector-name"));
         robot.press(KeyCode.DOWN).release(KeyCode.DOWN);
+        assertEquals("Fenland Wheat", text("inspector-name"));
+        robot.press(KeyCode.ENTER).release(KeyCode.ENTER);
         assertEquals("Fenland Wheat", text("batch-title"));
+        robot.press(KeyCode.ESCAPE).release(KeyCode.ESCAPE);
+        assertEquals("Fenland Wheat", text("inspector-name"));
     }
 
     @Test
@@ -115,6 +133,7 @@ class MainWindowUiTest {
 
     @Test
     void theCursorReadsAllFourPlots(FxRobot robot) {
+        openBatch("fenland@sill", robot);
         PlotsView plots = find("plots", PlotsView.class);
         robot.moveTo(plots);
         WaitForAsyncUtils.waitForFxEvents();
@@ -129,13 +148,16 @@ class MainWindowUiTest {
     }
 
     @Test
-    void theWheelZoomsAboutThePointerAndADoubleClickShowsAll(FxRobot robot) {
+    void theWheelWithCtrlZoomsAboutThePointerAndADoubleClickShowsAll(FxRobot robot) {
+        openBatch("beacon@loft", robot);
         PlotsView plots = find("plots", PlotsView.class);
         PlotStack whole = plots.shown();
         Bounds bounds = plots.localToScene(plots.getBoundsInLocal());
         long before = plots.picture().time().epochAt(bounds.getWidth() * 0.6);
-        onWindowThread(
-                () -> plots.fireEvent(wheelUp(bounds.getMinX() + bounds.getWidth() * 0.6, bounds.getMinY() + 60)));
+        double x = bounds.getMinX() + bounds.getWidth() * 0.6;
+        onWindowThread(() -> plots.fireEvent(wheelUp(x, bounds.getMinY() + 60, false)));
+        assertEquals(whole.until(), plots.shown().until(), "the wheel alone scrolls the page");
+        onWindowThread(() -> plots.fireEvent(wheelUp(x, bounds.getMinY() + 60, true)));
         PlotStack zoomed = plots.shown();
         assertTrue(zoomed.until() - zoomed.from() < (whole.until() - whole.from()) * 0.9);
         double after = plots.picture().time().xAt(before);
@@ -146,7 +168,7 @@ class MainWindowUiTest {
         assertEquals(whole.until(), plots.shown().until());
     }
 
-    private static ScrollEvent wheelUp(double x, double y) {
+    private static ScrollEvent wheelUp(double x, double y, boolean withCtrl) {
         return new ScrollEvent(
                 ScrollEvent.SCROLL,
                 x,
@@ -154,7 +176,7 @@ class MainWindowUiTest {
                 x,
                 y,
                 false,
-                false,
+                withCtrl,
                 false,
                 false,
                 false,
@@ -173,6 +195,7 @@ class MainWindowUiTest {
 
     @Test
     void theKeysZoomAndPanWithoutLeavingWhatIsKnown(FxRobot robot) {
+        openBatch("beacon@loft", robot);
         PlotsView plots = find("plots", PlotsView.class);
         PlotStack whole = plots.shown();
         onWindowThread(plots::requestFocus);
@@ -192,6 +215,7 @@ class MainWindowUiTest {
     @Test
     void aTaskTurnsToItsBatch(FxRobot robot) {
         robot.clickOn("Cover Fenland Wheat from light");
+        assertFalse(window.scene().lookup("#tonight").isVisible(), "what to do stands on the page of the batch");
         assertEquals("Fenland Wheat", text("batch-title"));
     }
 
@@ -199,7 +223,7 @@ class MainWindowUiTest {
     void darkColoursReachTheWholeWindow() {
         Node name = window.scene().lookup(".app-name");
         Object light = ((Label) name).getTextFill();
-        onWindowThread(find("theme", Button.class)::fire);
+        onWindowThread(item("theme")::fire);
         onWindowThread(() -> window.scene().getRoot().applyCss());
         assertTrue(sample.context.dark().get());
         assertNotEquals(light, ((Label) name).getTextFill());
@@ -209,7 +233,7 @@ class MainWindowUiTest {
     void aChangeOfUnitsCanBeUndone() {
         Button undo = find("undo", Button.class);
         assertTrue(undo.isDisabled());
-        onWindowThread(find("units", Button.class)::fire);
+        onWindowThread(item("units")::fire);
         assertEquals(
                 UnitSystem.US, sample.context.workspace().getCellar().settings().units());
         assertEquals("Undo: change of units", undo.getTooltip().getText());
@@ -222,6 +246,7 @@ class MainWindowUiTest {
 
     @Test
     void theFigureTellsWhereItComesFrom(FxRobot robot) {
+        openBatch("beacon@loft", robot);
         onWindowThread(find("figure-carbonation", Button.class)::fire);
         assertEquals(1, robot.lookup("#why").queryAll().size());
         assertTrue(robot.lookup(
@@ -244,7 +269,8 @@ class MainWindowUiTest {
 
     @Test
     void theButtonsOfThePageAskForTheRightDialog(FxRobot robot) {
-        robot.clickOn("Take bottles…").clickOn("Move…").clickOn("Change…");
+        openBatch("beacon@loft", robot);
+        robot.clickOn("Take bottles…").clickOn("Move…").clickOn("#batch-more").clickOn("Change…");
         assertEquals(List.of("draw beacon/lot-1", "move beacon/lot-1", "edit batch beacon"), sample.editors.asked);
     }
 

@@ -13,6 +13,7 @@ import undercroft.wording.Why;
 /**
  * What the page of a batch says in words.
  *
+ * @param where place, temperature, bottle and day; empty while the batch is planned
  * @param figures the key figures; none while the batch is planned
  * @param cautions what to heed before touching the bottles; none where the pressure is well
  * @param stock how the bottles go; empty while the batch is planned
@@ -22,6 +23,7 @@ public record BatchPage(
         BatchOutlook batch,
         Optional<LotOutlook> lot,
         String title,
+        String where,
         String headline,
         List<Figure> figures,
         List<String> cautions,

@@ -34,6 +34,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                 batch,
                 lot,
                 batch.batch().name(),
+                lot.map(this::where).orElse(""),
                 new Headlines(words).of(batch),
                 lot.map(each -> new BatchFigures(batch, each, words).all()).orElse(List.of()),
                 lot.map(this::cautions).orElse(List.of()),
@@ -43,6 +44,16 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                 moves(),
                 batch.isCapped() ? Optional.of(new StockWriter(outlook, batch, words).stock()) : Optional.empty(),
                 batch.batch().notes());
+    }
+
+    private String where(LotOutlook lot) {
+        return words.of(
+                "batch.where",
+                lot.place().name(),
+                words.format().celsius(lot.temperature().nowCelsius()),
+                outlook.cellar().bottleType(lot.lot().bottleTypeId()).label(),
+                lot.lot().colour().label(),
+                batch.batch().cappedAt().map(words::dayNumber).orElse(0L));
     }
 
     private List<String> cautions(LotOutlook lot) {

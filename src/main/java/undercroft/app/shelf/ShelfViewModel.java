@@ -20,6 +20,7 @@ public final class ShelfViewModel {
     private final ObjectProperty<ShelfPlan.Order> order =
             new SimpleObjectProperty<>(this, "order", ShelfPlan.Order.ATTENTION);
     private final BooleanProperty showsGone = new SimpleBooleanProperty(this, "showsGone");
+    private final BooleanProperty batchOpen = new SimpleBooleanProperty(this, "batchOpen");
     private final ReadOnlyObjectWrapper<ShelfPlan> plan = new ReadOnlyObjectWrapper<>(this, "plan");
     private final ReadOnlyObjectWrapper<ShelfPlan.Crate> chosen = new ReadOnlyObjectWrapper<>(this, "chosen");
 
@@ -51,6 +52,11 @@ public final class ShelfViewModel {
         return showsGone;
     }
 
+    /** Whether the page of the chosen batch is shown in place of the season. */
+    public BooleanProperty batchOpenProperty() {
+        return batchOpen;
+    }
+
     /** Null until there is an outlook. */
     public ReadOnlyObjectProperty<ShelfPlan> planProperty() {
         return plan.getReadOnlyProperty();
@@ -80,6 +86,12 @@ public final class ShelfViewModel {
             showsGone.set(true);
             chooseBatch(batchId);
         }
+    }
+
+    /** Chooses the batch and turns to its page. */
+    public void openBatch(String batchId) {
+        chooseBatch(batchId);
+        batchOpen.set(true);
     }
 
     /** Moves the choice; at an end it stays. */

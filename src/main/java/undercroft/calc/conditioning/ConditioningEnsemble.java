@@ -125,6 +125,24 @@ public final class ConditioningEnsemble {
         return verdict;
     }
 
+    /** What explains the batch, by the weight of its members. */
+    public Explanation explanation() {
+        double moreSugar = 0;
+        double hidden = 0;
+        double all = 0;
+        double moreFrom =
+                Explanation.MORE_SUGAR_FACTOR * beer.primingGramsPerLitre().median();
+        for (int m = 0; m < members.size; m++) {
+            all += weights[m];
+            if (beer.dextrinGramsPerLitre() > 0) {
+                hidden += weights[m];
+            } else if (moreFrom > 0 && members.priming[m] - beer.extraGramsPerLitre() >= moreFrom) {
+                moreSugar += weights[m];
+            }
+        }
+        return new Explanation(Math.max(0, (all - moreSugar - hidden) / all), moreSugar / all, hidden / all);
+    }
+
     /** What the ensemble was made from. */
     public Refermentation refermentation() {
         return beer;

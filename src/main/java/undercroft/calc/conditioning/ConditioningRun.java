@@ -67,6 +67,11 @@ public final class ConditioningRun {
         return members.residual[member] + members.priming[member] + dextrinGramsPerLitre;
     }
 
+    /** Carbon dioxide of the priming sugar and of what fermented with it when all is gone, g/L. */
+    public double primedGramsPerLitre(int member) {
+        return members.priming[member];
+    }
+
     /** When nine tenths of the sugar are gone, epoch seconds or +∞. */
     public double t90EpochSecond(int member) {
         return trajectories.t90[member];

@@ -1,6 +1,7 @@
 package undercroft.calc.conditioning;
 
-import undercroft.calc.gas.HeatLimit;
+import undercroft.calc.gas.LimitTemperatures;
+import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureMemory;
 import undercroft.calc.gas.PressureTable;
 import undercroft.quantity.Interval;
@@ -76,23 +77,55 @@ public final class PressureForecast {
         return quantiles.interval(column);
     }
 
-    /** The warmest storage at which the 95 % pressure of the finished beer stays within a limit, bar above 0. */
-    public HeatLimit heatLimit(double workingPressureBar) {
-        return HeatLimit.of(celsius -> finished(celsius).high(), workingPressureBar);
+    /**
+     * Where the strongest of several bottles, finished, passes its working pressure.
+     *
+     * @param factor the CO2 its priming makes over the average bottle's, 1 or more
+     */
+    public LimitTemperatures limitTemperatures(double factor, PressureLimits limits) {
+        double[] weights = new double[column.length];
+        double[] grams = new double[column.length];
+        for (int m = 0; m < weights.length; m++) {
+            weights[m] = ensemble.weight(m);
+            grams[m] = run.finalGramsPerLitre(m) + (factor - 1) * run.primedGramsPerLitre(m);
+        }
+        return LimitTemperatures.of(
+                (celsius, bars) -> {
+                    row.at(celsius);
+                    for (int m = 0; m < bars.length; m++) {
+                        bars[m] = ofMember(row, m, grams[m]);
+                    }
+                },
+                weights,
+                limits);
+    }
+
+    /** The probability, 0 to 1, that the strongest of several bottles is over a pressure at an instant; as {@link #strongestAt}. */
+    public double probabilityOver(int instant, double celsius, double spreadKelvin, double factor, double bar) {
+        fill(instant, celsius, spreadKelvin, factor);
+        double over = 0;
+        double all = 0;
+        for (int m = 0; m < column.length; m++) {
+            all += ensemble.weight(m);
+            over += column[m] > bar ? ensemble.weight(m) : 0;
+        }
+        return over / all;
     }
 
     /**
      * The course over the run's instants: median and quartiles at the mean temperature of the time since the instant
      * before; low and high also reach to its coldest and warmest, along the median's slope, so that no peak falls between
      * two instants. Once the sugar is gone the spread depends on temperature alone and is read from a table of it.
+     *
+     * @param factor 1 for the average bottle, or what the strongest one's priming makes over the average, 1 or more
      */
-    public Band trajectory(Track bottle) {
+    public Band trajectory(Track bottle, double factor) {
         int n = run.instants();
         double[][] band = new double[LEVELS.length][n];
         long[] instants = new long[n];
         double[] out = new double[LEVELS.length];
         int settled = run.settledInstant();
-        SettledPressure finished = settled < n ? settledAt(settled) : null;
+        SettledPressure finished = settled < n ? settledAt(settled, factor) : null;
         for (int i = 0; i < n; i++) {
             instants[i] = run.instantAt(i);
             TemperatureRange weather =
@@ -100,7 +133,7 @@ public final class PressureForecast {
             if (finished != null && i >= settled) {
                 finished.at(weather.mean, weather.spread, out);
             } else {
-                fill(i, weather.mean, weather.spread, 1);
+                fill(i, weather.mean, weather.spread, factor);
                 quantiles.of(column, LEVELS, out);
             }
             for (int k = 0; k < LEVELS.length; k++) {
@@ -121,10 +154,10 @@ public final class PressureForecast {
         return ofMember(warmerRow.at(celsius + 1), 0, grams) - ofMember(row.at(celsius), 0, grams);
     }
 
-    private SettledPressure settledAt(int instant) {
+    private SettledPressure settledAt(int instant, double factor) {
         double[][] rows = new double[SettledPressure.ROWS][LEVELS.length];
         for (int r = 0; r < rows.length; r++) {
-            fill(instant, SettledPressure.celsiusOf(r), 0, 1);
+            fill(instant, SettledPressure.celsiusOf(r), 0, factor);
             quantiles.of(column, LEVELS, rows[r]);
         }
         return new SettledPressure(rows);
@@ -134,20 +167,25 @@ public final class PressureForecast {
      * How long the 95 % pressure stands above a limit, s, told from every step of the track: between two of the run's
      * instants it is taken to follow the temperature on a straight line from the coldest to the warmest of that time.
      *
-     * @param trajectory what {@link #trajectory} gave for the same track
+     * @param trajectory what {@link #trajectory} gave for the same track and factor
      * @param fromInclusive epoch second; {@code untilExclusive} after it
      * @param workingPressureBar above 0
      * @return 0 to the whole stretch
      */
     public double secondsOver(
-            Track bottle, Band trajectory, long fromInclusive, long untilExclusive, double workingPressureBar) {
+            Track bottle,
+            Band trajectory,
+            double factor,
+            long fromInclusive,
+            long untilExclusive,
+            double workingPressureBar) {
         double seconds = 0;
         for (int i = 1; i < run.instants() && run.instantAt(i - 1) < untilExclusive; i++) {
             if (run.instantAt(i) <= fromInclusive || !(trajectory.highAt(i) > workingPressureBar)) {
                 continue;
             }
             TemperatureRange weather = TemperatureRange.between(bottle, run.instantAt(i - 1), run.instantAt(i));
-            fill(i, weather.coldest, weather.spread, 1);
+            fill(i, weather.coldest, weather.spread, factor);
             double coldest = quantiles.interval(column).high();
             double share = (workingPressureBar - coldest) / (trajectory.highAt(i) - coldest);
             double edge = share <= 0

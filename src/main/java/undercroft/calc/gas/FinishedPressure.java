@@ -9,9 +9,6 @@ import undercroft.quantity.Interval;
  * that has no temperatures to follow: a plan, a question on the command line. Bar gauge and °C. Immutable.
  */
 public final class FinishedPressure {
-    private static final double STEP_KELVIN = PressureTable.STEP_KELVIN;
-    private static final double COLDEST = 0;
-
     private final PossibleContents contents;
     private final PressureTable table;
 
@@ -52,45 +49,22 @@ public final class FinishedPressure {
                 / (double) contents.size();
     }
 
-    /**
-     * The warmest storage at which the 95 % pressure of that bottle stays within its working pressure; never above what
-     * its material is trusted with.
-     *
-     * <p>Each version's own limit is where its pressure, which the table has as straight lines over temperature, first
-     * passes the working pressure; the answer is the value that 5 % of them lie below.
-     */
+    /** The warmest storage at which the 95 % pressure of that bottle stays within its working pressure. */
     public HeatLimit heatLimit(double factor, PressureLimits limits) {
-        double[] own = new double[contents.size()];
-        Arrays.fill(own, Double.POSITIVE_INFINITY);
+        double[] weights = new double[contents.size()];
+        Arrays.fill(weights, 1.0 / weights.length);
         PressureTable.Row row = table.row();
-        double[] before = null;
-        for (double celsius = COLDEST; celsius <= Require.WARMEST_CELSIUS; celsius += STEP_KELVIN) {
-            double[] now = bars(row.at(celsius), factor);
-            for (int v = 0; v < own.length; v++) {
-                if (own[v] == Double.POSITIVE_INFINITY && now[v] > limits.workingPressureBar()) {
-                    own[v] = before == null
-                            ? Double.NEGATIVE_INFINITY
-                            : celsius - STEP_KELVIN * (now[v] - limits.workingPressureBar()) / (now[v] - before[v]);
-                }
-            }
-            before = now;
-        }
-        Arrays.sort(own);
-        return limit(own[(int) (0.05 * own.length)]).cappedAt(limits.warmestCelsius());
-    }
-
-    private static HeatLimit limit(double celsius) {
-        if (celsius == Double.NEGATIVE_INFINITY) {
-            return new HeatLimit(COLDEST, HeatLimit.Reach.BEYOND_WHEN_COLD);
-        }
-        if (celsius == Double.POSITIVE_INFINITY) {
-            return new HeatLimit(Require.WARMEST_CELSIUS, HeatLimit.Reach.NOT_REACHED);
-        }
-        return new HeatLimit(celsius, HeatLimit.Reach.PRESSURE);
+        return LimitTemperatures.of((celsius, bars) -> fill(row.at(celsius), factor, bars), weights, limits)
+                .heatLimit();
     }
 
     private double[] bars(PressureTable.Row row, double factor) {
         double[] bars = new double[contents.size()];
+        fill(row, factor, bars);
+        return bars;
+    }
+
+    private void fill(PressureTable.Row row, double factor, double[] bars) {
         for (int v = 0; v < bars.length; v++) {
             bars[v] = row.gaugeBar(
                     contents.gramsPerLitre(v, factor),
@@ -98,7 +72,6 @@ public final class FinishedPressure {
                     contents.airAmount(v),
                     contents.airTrapped(v));
         }
-        return bars;
     }
 
     /** 5, 50 and 95 % of equally likely values: a share lies at or below, never less. */

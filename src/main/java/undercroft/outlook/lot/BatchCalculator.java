@@ -33,7 +33,7 @@ public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, I
         }
         ConditioningEnsemble ensemble = ConditioningEnsemble.of(chemistry.refermentation(), MEMBERS)
                 .updated(Readings.of(batch, at, climates, bottles));
-        Evidence evidence = Evidence.of(batch, at, ensemble.verdict().agreement());
+        Evidence evidence = Evidence.of(batch, at, ensemble);
         List<LotOutlook> lots = new ArrayList<>();
         for (Lot lot : batch.lots()) {
             lots.add(new LotCalculator(cellar, batch, lot, at, climates.get(lot.id()), places)

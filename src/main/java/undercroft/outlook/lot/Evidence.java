@@ -4,8 +4,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import undercroft.calc.conditioning.ConditioningEnsemble;
+import undercroft.calc.conditioning.Explanation;
 import undercroft.calc.conditioning.ReadingsVerdict.Agreement;
 import undercroft.cellar.Batch;
+import undercroft.cellar.BurstCause;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 
@@ -13,30 +17,37 @@ import undercroft.cellar.Lot;
  * What was seen of a batch, beside what is calculated: it concerns every lot, since all hold the same beer.
  *
  * @param readings whether its readings fit what is calculated
- * @param bursts bottles that burst lately, in time
+ * @param bursts bottles that burst, in time; a burst is never forgotten
+ * @param before what explained the batch before anything was read of it or burst
+ * @param now what explains it with all that was seen
  */
-public record Evidence(Agreement readings, List<Burst> bursts) {
-    /** So long after a burst the others are still to be looked at. */
-    private static final long BURST_MEMORY_SECONDS = 30 * 86_400;
-
+public record Evidence(Agreement readings, List<Burst> bursts, Explanation before, Explanation now) {
     public Evidence {
         bursts = List.copyOf(bursts);
     }
 
-    /** Bottles of a lot that burst together. */
-    public record Burst(String lotId, Instant at, int bottles) {}
+    /**
+     * Bottles of a lot that burst together.
+     *
+     * @param cause what the user holds to be why, once asked
+     */
+    public record Burst(String lotId, Instant at, int bottles, Optional<BurstCause> cause) {}
 
-    static Evidence of(Batch batch, Instant at, Agreement readings) {
+    static Evidence of(Batch batch, Instant at, ConditioningEnsemble ensemble) {
         List<Burst> bursts = new ArrayList<>();
         for (Lot lot : batch.lots()) {
             for (Draw draw : lot.draws()) {
-                boolean lately = !draw.at().isAfter(at) && draw.at().isAfter(at.minusSeconds(BURST_MEMORY_SECONDS));
-                if (draw.fate() == Draw.Fate.BURST && lately) {
-                    bursts.add(new Burst(lot.id(), draw.at(), draw.count()));
+                if (draw.fate() == Draw.Fate.BURST && !draw.at().isAfter(at)) {
+                    bursts.add(new Burst(lot.id(), draw.at(), draw.count(), draw.cause()));
                 }
             }
         }
         bursts.sort(Comparator.comparing(Burst::at));
-        return new Evidence(readings, bursts);
+        return new Evidence(
+                ensemble.verdict().agreement(),
+                bursts,
+                ConditioningEnsemble.of(ensemble.refermentation(), ensemble.size())
+                        .explanation(),
+                ensemble.explanation());
     }
 }

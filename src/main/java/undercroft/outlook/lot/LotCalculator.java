@@ -9,7 +9,6 @@ import undercroft.calc.conditioning.ConditioningRun;
 import undercroft.calc.conditioning.ConditioningSigns;
 import undercroft.calc.conditioning.PressureForecast;
 import undercroft.calc.gas.ClosedBottle;
-import undercroft.calc.gas.HeatLimit;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
 import undercroft.calc.priming.Dosing;
@@ -76,7 +75,9 @@ final class LotCalculator {
                 chance(run));
         int left = lot.leftAt(at);
         PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
-        PressureOutlook pressure = pressure(forecast, moments, left);
+        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
+        double strongest = dosing.strongestOf(Math.max(1, left));
+        PressureOutlook pressure = pressure(forecast, moments, strongest);
         LightOutlook light = LightCalculator.of(cellar, batch, lot, type, at);
         AgeingOutlook ageing = AgeingCalculator.of(batch, bottles, at, cellar.zone());
         return new LotOutlook(
@@ -94,7 +95,8 @@ final class LotCalculator {
                 new SpellExposures(lot, bottles, places, at)
                         .of(new SpellExposures.Pressures(
                                 forecast,
-                                pressure.trajectory(),
+                                strongest,
+                                pressure.strongestTrajectory(),
                                 pressure.workingPressureBar(),
                                 bottle,
                                 chemistry.refermentation().beerFactor().median(),
@@ -123,17 +125,14 @@ final class LotCalculator {
         return new PressureForecast(ensemble, run, table);
     }
 
-    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, int left) {
+    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, double strongest) {
         Track bottles = climate.bottles();
-        Band trajectory = forecast.trajectory(bottles);
         int present = moments.present();
         double now = bottles.valueAt(bottles.indexAt(at.getEpochSecond()));
         double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
-        Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
-        double strongest = dosing.strongestOf(Math.max(1, left));
         PressureLimits limits = PressureLimits.of(type);
-        HeatLimit heat = forecast.heatLimit(limits.workingPressureBar()).cappedAt(limits.warmestCelsius());
-        double heatCelsius = heat.orInfinite();
+        Band average = forecast.trajectory(bottles, 1);
+        Band trajectory = forecast.trajectory(bottles, strongest);
         int aheadUntil =
                 trajectory.indexAtOrBefore(at.plus(PressureOutlook.AHEAD).getEpochSecond()) + 1;
         Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
@@ -148,8 +147,10 @@ final class LotCalculator {
                 memory,
                 limits.workingPressureBar(),
                 limits.cautionBar(),
-                heatCelsius,
+                forecast.probabilityOver(present, now, spread, strongest, limits.workingPressureBar()),
+                forecast.limitTemperatures(strongest, limits),
                 type,
+                average,
                 trajectory);
     }
 

@@ -4,7 +4,7 @@ import undercroft.quantity.Interval;
 import undercroft.series.Span;
 
 /**
- * What a spell did to the pressure in a lot's bottles.
+ * What a spell did to the pressure in a lot's strongest bottle.
  *
  * @param spell the spell of the place
  * @param stay the part of it in which the lot stood there

@@ -22,9 +22,14 @@ record SpellExposures(Lot lot, Track bottles, Map<String, PlaceClimate> places, 
     /** Air whose oxygen the yeast has taken: the nitrogen that is left. */
     private static final double NITROGEN = 0.79;
 
-    /** The course of pressure and what it came from. */
+    /**
+     * The course of pressure in the strongest bottle and what it came from.
+     *
+     * @param strongest the CO2 its priming makes over the average bottle's
+     */
     record Pressures(
             PressureForecast forecast,
+            double strongest,
             Band trajectory,
             double workingPressureBar,
             ClosedBottle bottle,
@@ -65,6 +70,7 @@ record SpellExposures(Lot lot, Track bottles, Map<String, PlaceClimate> places, 
                 .secondsOver(
                         bottles,
                         trajectory,
+                        pressures.strongest(),
                         stay.fromInclusive(),
                         stay.untilExclusive(),
                         pressures.workingPressureBar());

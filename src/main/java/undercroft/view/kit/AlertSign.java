@@ -45,6 +45,7 @@ public final class AlertSign extends StackPane {
         }
         Label word = new Label(new AlertWords(messages).word(alert), new AlertSign(alert));
         word.getStyleClass().addAll("alert-word", styleClass(alert));
+        word.setMinWidth(USE_PREF_SIZE);
         return word;
     }
 }

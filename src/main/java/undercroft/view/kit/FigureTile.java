@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import org.controlsfx.control.PopOver;
 import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.lot.Alert;
@@ -14,6 +15,8 @@ import undercroft.wording.Messages;
 /** A key figure; a press tells where it comes from. */
 public final class FigureTile extends Button {
     private static final int LONG_VALUE = 13;
+    private static final double WIDTH = 132;
+    private static final double PADDING = 18;
 
     public FigureTile(Messages messages, BatchPage.Figure figure, boolean dark) {
         Label name = new Label(figure.label());
@@ -29,15 +32,19 @@ public final class FigureTile extends Button {
         if (figure.alert() != Alert.CLEAR) {
             row.getChildren().add(new AlertSign(figure.alert()));
         }
-        Label detail = new Label(figure.detail());
+        Text detail = new Text(figure.detail());
         detail.getStyleClass().add("figure-detail");
+        widthProperty()
+                .addListener((property, before, after) -> detail.setWrappingWidth(after.doubleValue() - PADDING));
         VBox content = new VBox(1, name, row, detail);
         content.setFillWidth(true);
         setGraphic(content);
         getStyleClass().add("figure");
         setId("figure-" + figure.id());
         setMaxWidth(Double.MAX_VALUE);
-        setMinWidth(96);
+        setMinWidth(90);
+        setPrefWidth(WIDTH);
+        setMaxHeight(Double.MAX_VALUE);
         setAccessibleText(messages.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
         setTooltip(new Tooltip(getAccessibleText()));
         setOnAction(event -> Popovers.show(this, new WhyView(messages, figure), PopOver.ArrowLocation.TOP_CENTER, dark));

@@ -7,6 +7,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Button;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -31,6 +32,7 @@ public final class PlotsView extends Region {
 
     private final Canvas chart = new Canvas();
     private final CursorCanvas cursor;
+    private final ZoomButtons buttons;
     private final FontMeasure measure = new FontMeasure();
     private final ReadOnlyStringWrapper readout = new ReadOnlyStringWrapper(this, "readout", "");
     private PlotStack whole;
@@ -43,7 +45,11 @@ public final class PlotsView extends Region {
 
     public PlotsView(Messages messages, LongFunction<String> dateWords) {
         cursor = new CursorCanvas(dateWords);
-        getChildren().addAll(chart, cursor);
+        buttons = new ZoomButtons(
+                zoomButton(messages, "zoom-all", "plots.zoom.all", "plots.zoom.all.sentence", this::showUsual),
+                zoomButton(messages, "zoom-wider", "plots.zoom.wider", "plots.zoom.wider.sentence", () -> zoom(1 / KEY_ZOOM)),
+                zoomButton(messages, "zoom-closer", "plots.zoom.closer", "plots.zoom.closer.sentence", () -> zoom(KEY_ZOOM)));
+        getChildren().addAll(chart, cursor, buttons);
         cursor.setMouseTransparent(true);
         getStyleClass().add("plots");
         setId("plots");
@@ -56,6 +62,10 @@ public final class PlotsView extends Region {
         setOnMouseDragged(this::drag);
         setOnScroll(this::scroll);
         setOnKeyPressed(this::key);
+    }
+
+    private static Button zoomButton(Messages messages, String id, String key, String sentenceKey, Runnable act) {
+        return ZoomButtons.button(id, messages.of(key), messages.of(sentenceKey), act);
     }
 
     /** Shows other plots over their whole time; the stretch looked at stays when {@code keepsView}. */
@@ -108,6 +118,9 @@ public final class PlotsView extends Region {
             cursor.setWidth(width);
             cursor.setHeight(height);
         }
+        buttons.showsAll(shown == null || !isZoomed());
+        buttons.autosize();
+        buttons.relocate(Math.max(0, width - buttons.getWidth()), 0);
         GraphicsContext canvas = chart.getGraphicsContext2D();
         canvas.clearRect(0, 0, width, height);
         if (shown != null && width > 0 && height > 0) {
@@ -149,15 +162,26 @@ public final class PlotsView extends Region {
         }
     }
 
+    /** The wheel alone belongs to the page it stands in. */
     private void scroll(ScrollEvent event) {
-        if (picture == null || event.getDeltaY() == 0 || picture.areas().isEmpty()) {
+        if (picture == null || picture.areas().isEmpty() || !event.isShortcutDown() || event.getDeltaY() == 0) {
             return;
         }
-        boolean overPlots = event.getX() >= picture.time().left();
-        if (overPlots && !event.isShiftDown()) {
-            look(picture.time().zoomedAbout(event.getX(), event.getDeltaY() > 0 ? WHEEL_ZOOM : 1 / WHEEL_ZOOM));
-            event.consume();
+        double about = Math.max(picture.time().left(), event.getX());
+        look(picture.time().zoomedAbout(about, event.getDeltaY() > 0 ? WHEEL_ZOOM : 1 / WHEEL_ZOOM));
+        event.consume();
+    }
+
+    /** Shows less time, or more; about the cursor where it is over the plots, else about the middle. */
+    private void zoom(double factor) {
+        if (picture != null && !picture.areas().isEmpty()) {
+            look(picture.time().zoomedAbout(middle(), factor));
         }
+    }
+
+    private double middle() {
+        TimeScale time = picture.time();
+        return Double.isNaN(cursorX) ? (time.left() + time.right()) / 2 : cursorX;
     }
 
     private void key(KeyEvent event) {
@@ -165,7 +189,7 @@ public final class PlotsView extends Region {
             return;
         }
         TimeScale time = picture.time();
-        double middle = Double.isNaN(cursorX) ? (time.left() + time.right()) / 2 : cursorX;
+        double middle = middle();
         double step = event.isShiftDown() ? 4 : 0;
         switch (event.getCode()) {
             case PLUS, EQUALS, ADD -> look(time.zoomedAbout(middle, KEY_ZOOM));

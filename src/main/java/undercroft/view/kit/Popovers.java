@@ -1,5 +1,6 @@
 package undercroft.view.kit;
 
+import java.util.function.Function;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -15,6 +16,13 @@ public final class Popovers {
     private static final double ROOM_AROUND = 64;
 
     private Popovers() {}
+
+    /** A popover whose content can close it. */
+    public static void show(Node owner, Function<Runnable, Node> content, PopOver.ArrowLocation arrow, boolean dark) {
+        Node[] shown = new Node[1];
+        shown[0] = content.apply(() -> shown[0].getScene().getWindow().hide());
+        show(owner, shown[0], arrow, dark);
+    }
 
     public static void show(Node owner, Node content, PopOver.ArrowLocation arrow, boolean dark) {
         ScrollPane scroll = new ScrollPane(content);

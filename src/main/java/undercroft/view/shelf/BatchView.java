@@ -1,32 +1,30 @@
 package undercroft.view.shelf;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import undercroft.app.shelf.BatchPage;
 import undercroft.app.shelf.BatchViewModel;
+import undercroft.app.shelf.ToDoViewModel;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.picture.BatchPicture;
 import undercroft.picture.PictureSpan;
 import undercroft.plot.PlotStack;
 import undercroft.series.Band;
-import undercroft.view.kit.CautionView;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.FigureTile;
 import undercroft.view.kit.Looks;
@@ -35,40 +33,53 @@ import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
 
 
-/** The page of the batch that is chosen. */
-public final class BatchView extends ScrollPane {
+/** The page of the batch that is chosen: what is so, what to do, figures and plots, with its lists beside them. */
+final class BatchView extends VBox {
+    private static final double LEAST_PLOTS = 268;
+
     private final BatchViewModel model;
+    private final ToDoViewModel toDo;
+    private final ToDoActions actions;
     private final WindowContext context;
     private final Consumer<String> planBatch;
-    private final VBox page = new VBox();
+    private final BatchBar bar;
+    private final VBox above = new VBox();
     private final PlotsView plots;
     private final BatchListsView lists;
+    private final BatchBody body;
     private String shownLot = "";
+    private String shownBatch = "";
 
-    public BatchView(BatchViewModel model, WindowContext context, Consumer<String> planBatch) {
+    /** {@code back} leads to the shelf, {@code planBatch} to the bottling day of a batch that is not capped. */
+    BatchView(
+            BatchViewModel model,
+            ToDoViewModel toDo,
+            ToDoActions actions,
+            WindowContext context,
+            Runnable back,
+            Consumer<String> planBatch) {
         this.model = model;
+        this.toDo = toDo;
+        this.actions = actions;
         this.context = context;
         this.planBatch = planBatch;
+        bar = new BatchBar(context.messages(), back);
         plots = new PlotsView(context.messages(), epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
-        lists = new BatchListsView(context.messages(), 
+        lists = new BatchListsView(
+                context.messages(),
                 context.editors(),
                 new StockView(context),
                 row -> context.faults().guard(() -> {
                     row.reading().ifPresent(model::remove);
                     row.drawn().ifPresent(model::remove);
                 }));
-        page.getStyleClass().add("batch-page");
-        page.setId("batch-page");
-        setContent(page);
-        setFitToWidth(true);
-        setFitToHeight(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        setFocusTraversable(false);
+        body = new BatchBody(above, lists, plots);
         getStyleClass().add("batch");
-        VBox.setVgrow(plots, Priority.ALWAYS);
-        plots.setMinHeight(360);
-        plots.setPrefHeight(360);
+        VBox.setVgrow(body, Priority.ALWAYS);
+        plots.setMinHeight(LEAST_PLOTS);
+        plots.setPrefHeight(LEAST_PLOTS);
         model.pageProperty().addListener((property, before, after) -> fill());
+        toDo.linesProperty().addListener((property, before, after) -> fill());
         context.dark().addListener((property, before, after) -> fill());
         context.forecasts().outlookProperty().addListener((property, before, after) -> {
             if (before == null) {
@@ -84,33 +95,43 @@ public final class BatchView extends ScrollPane {
 
     private void fill() {
         BatchPage shown = model.pageProperty().get();
-        page.getChildren().clear();
         if (shown == null) {
             boolean known = context.forecasts().outlookProperty().get() != null;
-            page.getChildren()
-                    .add(
+            bar.show(Optional.empty(), List.of());
+            getChildren()
+                    .setAll(
+                            bar,
                             known
                                     ? note("batch.none.title", "batch.none.text")
                                     : note("batch.working.title", "batch.working.text"));
             return;
         }
-        Label headline = new Label(shown.headline());
-        headline.getStyleClass().add("headline");
-        headline.setId("headline");
-        headline.setWrapText(true);
-        headline.setMinHeight(USE_PREF_SIZE);
-        page.getChildren().addAll(titleRow(shown), headline);
+        bar.show(Optional.of(shown), actions(shown));
         if (shown.lot().isEmpty()) {
-            page.getChildren().add(planned(shown.batch().batch()));
+            getChildren().setAll(bar, planned(shown));
             return;
         }
+        above.getChildren().setAll(new VerdictCard(context.messages(), shown, lines(shown), actions));
         if (shown.lots().size() > 1) {
-            page.getChildren().add(lotPicker(shown));
+            above.getChildren().add(lotPicker(shown));
         }
-        if (!shown.cautions().isEmpty()) {
-            page.getChildren()
-                    .add(new CautionView(context.messages(), shown.lot().get().verdict().alert(Cause.Topic.PRESSURE), shown.cautions()));
+        above.getChildren().add(figures(shown));
+        lists.show(shown);
+        getChildren().setAll(bar, body);
+        drawPlots(shown, shown.lot().get());
+        if (!shown.batch().id().equals(shownBatch)) {
+            shownBatch = shown.batch().id();
+            body.toTop();
         }
+    }
+
+    private List<ToDoViewModel.Line> lines(BatchPage shown) {
+        return toDo.linesProperty().get().stream()
+                .filter(line -> line.batchId().equals(shown.batch().id()))
+                .toList();
+    }
+
+    private Node figures(BatchPage shown) {
         HBox figures = new HBox();
         figures.getStyleClass().add("figures");
         for (BatchPage.Figure figure : shown.figures()) {
@@ -118,9 +139,7 @@ public final class BatchView extends ScrollPane {
             HBox.setHgrow(tile, Priority.ALWAYS);
             figures.getChildren().add(tile);
         }
-        lists.show(shown);
-        page.getChildren().addAll(figures, plots, lists);
-        drawPlots(shown, shown.lot().get());
+        return figures;
     }
 
     private void drawPlots(BatchPage shown, LotOutlook lot) {
@@ -131,47 +150,30 @@ public final class BatchView extends ScrollPane {
                 trajectory.size() == 0 ? outlook.at() : Instant.ofEpochSecond(trajectory.timeAt(trajectory.size() - 1));
         long margin = Math.max(3600, (outlook.at().getEpochSecond() - capped.getEpochSecond()) / 40);
         PlotStack stack = BatchPicture.of(
-                shown.batch(),
-                lot,
-                ShelfWords.of(outlook, context.messages()),
-                capped.minusSeconds(margin),
-                end.plusSeconds(1),
-                outlook.at());
+                shown.batch(), lot, words(), capped.minusSeconds(margin), end.plusSeconds(1), outlook.at());
         String key = shown.batch().id() + "/" + lot.lot().id();
         plots.setPalette(Looks.palette(context.dark().get()));
         plots.show(stack, PictureSpan.until(outlook, shown.batch(), lot).getEpochSecond(), key.equals(shownLot));
         shownLot = key;
     }
 
-    private Node titleRow(BatchPage shown) {
-        Label name = new Label(shown.title());
-        name.getStyleClass().add("batch-title");
-        name.setId("batch-title");
-        HBox.setHgrow(name, Priority.ALWAYS);
-        name.setMaxWidth(Double.MAX_VALUE);
-        HBox row = new HBox(name);
-        row.getStyleClass().add("batch-title-row");
-        row.setAlignment(Pos.CENTER_LEFT);
+    private List<BatchBar.Action> actions(BatchPage shown) {
+        List<BatchBar.Action> all = new ArrayList<>();
         Editors editors = context.editors();
         Batch batch = shown.batch().batch();
         Optional<Lot> lot = shown.lot().map(LotOutlook::lot);
         if (lot.isPresent() && shown.batch().bottlesLeft() > 0) {
-            row.getChildren()
-                    .addAll(
-                            action("batch.action.draw", () -> editors.draw(batch, lot.get())),
-                            action("batch.action.read", () -> editors.read(batch, lot.get())),
-                            action("batch.action.move", () -> editors.move(batch, lot.get())));
+            all.add(action("batch-draw", "batch.action.draw", () -> editors.draw(batch, lot.get())));
+            all.add(action("batch-read", "batch.action.read", () -> editors.read(batch, lot.get())));
+            all.add(action("batch-move", "batch.action.move", () -> editors.move(batch, lot.get())));
         }
-        row.getChildren().add(action("batch.action.edit", () -> edit(batch)));
-        return row;
+        all.add(action("batch-edit", "batch.action.edit", () -> edit(batch)));
+        all.add(action("batch-notes", "batch.action.notes", () -> editors.editNotes(batch)));
+        return all;
     }
 
-    private Button action(String key, Runnable act) {
-        Button button = new Button(context.messages().of(key));
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.getStyleClass().add("quiet");
-        button.setOnAction(event -> act.run());
-        return button;
+    private BatchBar.Action action(String id, String key, Runnable act) {
+        return new BatchBar.Action(id, context.messages().of(key), () -> context.faults().guard(act));
     }
 
     private Node lotPicker(BatchPage shown) {
@@ -206,11 +208,17 @@ public final class BatchView extends ScrollPane {
         }
     }
 
-    private Node planned(Batch batch) {
+    private Node planned(BatchPage shown) {
+        Label headline = new Label(shown.headline());
+        headline.setId("headline");
+        headline.getStyleClass().add("headline");
+        headline.setWrapText(true);
         VBox note = note("batch.planned.title", "batch.planned.text");
         Button finish = new Button(context.messages().of("batch.planned.finish"));
         finish.getStyleClass().add("accent");
-        finish.setOnAction(event -> context.faults().guard(() -> edit(batch)));
+        finish.setOnAction(
+                event -> context.faults().guard(() -> edit(shown.batch().batch())));
+        note.getChildren().add(0, headline);
         note.getChildren().add(finish);
         return note;
     }
@@ -222,11 +230,7 @@ public final class BatchView extends ScrollPane {
         text.getStyleClass().add("empty-text");
         text.setWrapText(true);
         VBox note = new VBox(8, title, text);
-        note.getStyleClass().add("empty-note");
+        note.getStyleClass().addAll("empty-note", "card");
         return note;
-    }
-
-    PlotsView plots() {
-        return plots;
     }
 }

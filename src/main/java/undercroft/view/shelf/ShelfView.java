@@ -12,6 +12,7 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -24,14 +25,14 @@ import undercroft.view.kit.WindowContext;
 
 
 /** The drawn shelf: a plank for each place, one focus for all crates, the arrows move the choice. */
-public final class ShelfView extends VBox {
+final class ShelfView extends VBox {
     private final ShelfViewModel model;
     private final WindowContext context;
     private final VBox planks = new VBox();
     private final ScrollPane scroll = new ScrollPane(planks);
     private final List<CrateView> crates = new ArrayList<>();
 
-    public ShelfView(ShelfViewModel model, WindowContext context) {
+    ShelfView(ShelfViewModel model, WindowContext context) {
         this.model = model;
         this.context = context;
         getStyleClass().add("shelf");
@@ -55,7 +56,7 @@ public final class ShelfView extends VBox {
     }
 
     /** Puts the keyboard on the crates. */
-    public void takeFocus() {
+    void takeFocus() {
         planks.requestFocus();
     }
 
@@ -108,6 +109,9 @@ public final class ShelfView extends VBox {
             view.setOnMousePressed(event -> {
                 planks.requestFocus();
                 model.choose(crate);
+                if (event.getClickCount() == 2) {
+                    model.batchOpenProperty().set(true);
+                }
             });
             views.add(view);
         }
@@ -192,6 +196,11 @@ public final class ShelfView extends VBox {
     }
 
     private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.ENTER && event.getTarget() == planks) {
+            model.batchOpenProperty().set(true);
+            event.consume();
+            return;
+        }
         ShelfViewModel.Step step = switch (event.getCode()) {
             case LEFT -> ShelfViewModel.Step.PREVIOUS;
             case RIGHT -> ShelfViewModel.Step.NEXT;

@@ -5,8 +5,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.PopOver;
 import undercroft.app.servings.ServingForm;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.app.shelf.ToDoViewModel.Line;
@@ -15,6 +18,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.outlook.task.Task;
 import undercroft.view.kit.Editors;
+import undercroft.view.kit.Popovers;
 import undercroft.view.kit.WindowContext;
 
 
@@ -60,13 +64,41 @@ public final class ToDoActions {
         return row;
     }
 
+    /** Why it is to be done, and when where that is not now. */
+    String because(Line line) {
+        return line.when().isEmpty() ? line.why() : context.messages().of("words.list.joint", line.when(), line.why());
+    }
+
+    /** The one action that fits. */
+    Button first(Line line) {
+        return button("do", context.messages().of(key(line.task().kind())), () -> {}, () -> act(line));
+    }
+
+    Button done(Line line) {
+        return button("done", context.messages().of("tonight.action.done"), () -> {}, () -> model.done(line));
+    }
+
+    /** Opens all that can be said to the line. */
+    Button menu(Line line) {
+        Button menu = new Button(context.messages().of("tonight.line.menu"));
+        menu.setMinWidth(Region.USE_PREF_SIZE);
+        menu.getStyleClass().addAll("quiet", "tonight-menu");
+        menu.setAccessibleText(context.messages().of("tonight.line.menu-sentence", line.what()));
+        menu.setTooltip(new Tooltip(menu.getAccessibleText()));
+        menu.setOnAction(event -> Popovers.show(
+                menu,
+                hide -> card(line, hide),
+                PopOver.ArrowLocation.TOP_RIGHT,
+                context.dark().get()));
+        return menu;
+    }
+
     /** The whole line in words, with its buttons. */
     VBox card(Line line, Runnable afterwards) {
         Label what = new Label(line.what());
         what.getStyleClass().add("tonight-what");
         what.setWrapText(true);
-        Label why =
-                new Label(line.when().isEmpty() ? line.why() : context.messages().of("words.list.joint", line.when(), line.why()));
+        Label why = new Label(because(line));
         why.getStyleClass().add("faint");
         why.setWrapText(true);
         VBox card = new VBox(4, what, why, buttons(line, afterwards));
@@ -78,6 +110,7 @@ public final class ToDoActions {
     private Button button(String id, String words, Runnable afterwards, Runnable act) {
         Button button = new Button(words);
         button.setId("tonight-" + id);
+        button.setMinWidth(Region.USE_PREF_SIZE);
         button.getStyleClass().add("quiet");
         button.setOnAction(event -> {
             afterwards.run();

@@ -69,7 +69,7 @@ public final class ToDoView extends HBox {
         for (ToDoViewModel.Line line : lines.subList(0, Math.min(shownWidth, lines.size()))) {
             Button button = button(line);
             HBox.setHgrow(button, Priority.ALWAYS);
-            getChildren().addAll(button, menu(line));
+            getChildren().addAll(button, actions.menu(line));
         }
         if (lines.size() > shownWidth || model.putAwayProperty().get() > 0) {
             getChildren().add(more(lines.subList(Math.min(shownWidth, lines.size()), lines.size())));
@@ -109,8 +109,7 @@ public final class ToDoView extends HBox {
     private Button button(ToDoViewModel.Line line) {
         Label what = new Label(line.what());
         what.getStyleClass().add("tonight-what");
-        Label why =
-                new Label(line.when().isEmpty() ? line.why() : context.messages().of("words.list.joint", line.when(), line.why()));
+        Label why = new Label(actions.because(line));
         why.getStyleClass().add("faint");
         HBox content = new HBox(10, new AlertSign(line.alert()), new VBox(what, why));
         content.setAlignment(Pos.CENTER_LEFT);
@@ -127,59 +126,34 @@ public final class ToDoView extends HBox {
         return button;
     }
 
-    private Button menu(ToDoViewModel.Line line) {
-        Button menu = new Button(context.messages().of("tonight.line.menu"));
-        menu.setMinWidth(USE_PREF_SIZE);
-        menu.getStyleClass().addAll("quiet", "tonight-menu");
-        menu.setAccessibleText(context.messages().of("tonight.line.menu-sentence", line.what()));
-        menu.setTooltip(new Tooltip(menu.getAccessibleText()));
-        menu.setOnAction(event -> {
-            Hide hide = new Hide();
-            hide.content = actions.card(line, hide);
-            Popovers.show(
-                    menu,
-                    hide.content,
-                    PopOver.ArrowLocation.TOP_RIGHT,
-                    context.dark().get());
-        });
-        return menu;
-    }
-
-    /** Closes the popover a node stands in. */
-    private static final class Hide implements Runnable {
-        private Node content;
-
-        @Override
-        public void run() {
-            content.getScene().getWindow().hide();
-        }
-    }
-
     private Button more(List<ToDoViewModel.Line> rest) {
         Button more = new Button(
                 rest.isEmpty() ? context.messages().of("tonight.away.button") : context.messages().of("tonight.more.button", rest.size()));
         more.setId("tonight-more");
         more.setMinWidth(USE_PREF_SIZE);
         more.getStyleClass().add("quiet");
-        more.setOnAction(event -> {
-            VBox list = new VBox(10);
-            Hide hide = new Hide();
-            hide.content = list;
-            rest.forEach(line -> list.getChildren().add(actions.card(line, hide)));
-            int away = model.putAwayProperty().get();
-            if (away > 0) {
-                Button back = new Button(context.messages().of("tonight.away.back", away));
-                back.setId("tonight-back");
-                back.getStyleClass().add("quiet");
-                back.setOnAction(chosen -> {
-                    hide.run();
-                    model.bringBack();
-                });
-                list.getChildren().add(back);
-            }
-            Popovers.show(
-                    more, list, PopOver.ArrowLocation.TOP_RIGHT, context.dark().get());
-        });
+        more.setOnAction(event -> Popovers.show(
+                more,
+                hide -> rest(rest, hide),
+                PopOver.ArrowLocation.TOP_RIGHT,
+                context.dark().get()));
         return more;
+    }
+
+    private Node rest(List<ToDoViewModel.Line> rest, Runnable hide) {
+        VBox list = new VBox(10);
+        rest.forEach(line -> list.getChildren().add(actions.card(line, hide)));
+        int away = model.putAwayProperty().get();
+        if (away > 0) {
+            Button back = new Button(context.messages().of("tonight.away.back", away));
+            back.setId("tonight-back");
+            back.getStyleClass().add("quiet");
+            back.setOnAction(chosen -> {
+                hide.run();
+                model.bringBack();
+            });
+            list.getChildren().add(back);
+        }
+        return list;
     }
 }

@@ -40,7 +40,7 @@ class BatchViewModelTest {
         assertTrue(
                 figure("pressure").detail().endsWith(" bar, working pressure 4.7 bar"),
                 figure("pressure").detail());
-        assertEquals("40 °C", figure("heat-limit").value());
+        assertEquals("38 °C", figure("heat-limit").value());
         assertTrue(figure("carbonation").why().title().startsWith("Carbonation"));
     }
 
@@ -49,7 +49,7 @@ class BatchViewModelTest {
         shelf.chooseBatch("quarry");
         workspace.change("units", cellar -> cellar.withSettings(new Settings(UnitSystem.US, 0)));
         outlook.set(OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW));
-        assertEquals("105 °F", figure("heat-limit").value());
+        assertEquals("100 °F", figure("heat-limit").value());
         assertTrue(
                 figure("pressure").detail().endsWith(" psi, working pressure 68 psi"),
                 figure("pressure").detail());

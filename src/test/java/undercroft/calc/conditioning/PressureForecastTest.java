@@ -7,6 +7,8 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import undercroft.calc.gas.ClosedBottle;
 import undercroft.calc.gas.HeatLimit;
+import undercroft.calc.gas.LimitTemperatures;
+import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
 import undercroft.quantity.Interval;
 import undercroft.series.Band;
@@ -24,7 +26,7 @@ final class PressureForecastTest {
         ConditioningRun run = ENSEMBLE.run(track, 0, days());
         assertTrue(run.settledInstant() > 10 && run.settledInstant() < DAYS, "" + run.settledInstant());
         PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
-        Band trajectory = forecast.trajectory(track);
+        Band trajectory = forecast.trajectory(track, 1);
         for (int i = run.settledInstant(); i < DAYS; i += 7) {
             Interval asked = forecast.at(i, 20, 0);
             assertEquals(asked.low(), trajectory.lowAt(i), 0.02);
@@ -38,7 +40,7 @@ final class PressureForecastTest {
         Track track = track(2.5);
         ConditioningRun run = ENSEMBLE.run(track, 0, days());
         PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
-        Band trajectory = forecast.trajectory(track);
+        Band trajectory = forecast.trajectory(track, 1);
         int last = DAYS - 1;
         assertTrue(run.settledInstant() < last);
         Interval asked = forecast.at(last, 20, 2.5);
@@ -53,7 +55,9 @@ final class PressureForecastTest {
     void theHeatLimitIsWhereTheHighFinishedPressureMeetsIt() {
         ConditioningRun run = ENSEMBLE.run(track(0), 0, days());
         PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
-        HeatLimit limit = forecast.heatLimit(3.5);
+        LimitTemperatures limits = forecast.limitTemperatures(1, new PressureLimits(3, 3.5, 8));
+        HeatLimit limit = limits.heatLimit();
+        assertEquals(0.05, limits.probabilityOver(limit.celsius() + 1e-9), 0.005);
         assertEquals(HeatLimit.Reach.PRESSURE, limit.reach());
         assertEquals(3.5, forecast.finished(limit.celsius()).high(), 0.01);
     }
@@ -70,7 +74,7 @@ final class PressureForecastTest {
     @Test
     void allPressureBorneIsMoreThanTheHighestHeldForAMinute() {
         ConditioningRun run = ENSEMBLE.run(track(0), 0, days());
-        Band trajectory = new PressureForecast(ENSEMBLE, run, TABLE).trajectory(track(0));
+        Band trajectory = new PressureForecast(ENSEMBLE, run, TABLE).trajectory(track(0), 1);
         Interval memory = PressureForecast.memory(trajectory, DAYS);
         // A load held for t is worth (t / 60 s)^(1/16) of itself held for a minute; about 2.1 for a hundred days.
         assertEquals(trajectory.medianAt(DAYS - 1) * Math.pow(100 * 86_400 / 60.0, 1.0 / 16), memory.median(), 0.15);

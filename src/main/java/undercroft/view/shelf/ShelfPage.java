@@ -1,0 +1,124 @@
+package undercroft.view.shelf;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import undercroft.app.shelf.BatchViewModel;
+import undercroft.app.shelf.ShelfViewModel;
+import undercroft.app.shelf.ToDoViewModel;
+import undercroft.view.kit.WindowContext;
+
+/**
+ * The shelf with its inspector, or the batch that was opened from it; in a wide window the shelf stays beside the batch.
+ */
+public final class ShelfPage extends VBox {
+    /** From here on there is room for two columns. */
+    private static final double WIDE = 1120;
+
+    private static final double WIDEST = 1500;
+    private static final double INSPECTOR = 300;
+    private static final double WIDER_INSPECTOR = 360;
+    private static final double COLUMN = 320;
+
+    private final ShelfViewModel model;
+    private final ShelfView shelf;
+    private final InspectorView inspector;
+    private final BatchView batch;
+    private final HBox row = new HBox();
+    private boolean wide = true;
+
+    /** {@code planBatch} leads to the bottling day of a batch that is not capped. */
+    public static ShelfPage of(
+            ShelfViewModel model,
+            BatchViewModel batch,
+            ToDoViewModel toDo,
+            ToDoActions actions,
+            WindowContext context,
+            Consumer<String> planBatch) {
+        Runnable open = () -> model.batchOpenProperty().set(true);
+        Runnable back = () -> model.batchOpenProperty().set(false);
+        return new ShelfPage(
+                model,
+                new ShelfView(model, context),
+                new InspectorView(context.messages(), batch, toDo, actions, open),
+                new BatchView(batch, toDo, actions, context, back, planBatch));
+    }
+
+    /** Puts the keyboard on the crates. */
+    public void takeFocus() {
+        shelf.takeFocus();
+    }
+
+    private ShelfPage(ShelfViewModel model, ShelfView shelf, InspectorView inspector, BatchView batch) {
+        this.model = model;
+        this.shelf = shelf;
+        this.inspector = inspector;
+        this.batch = batch;
+        getStyleClass().add("middle");
+        setMinWidth(0);
+        row.setMinWidth(0);
+        row.getStyleClass().add("middle-row");
+        VBox.setVgrow(row, Priority.ALWAYS);
+        HBox.setHgrow(batch, Priority.ALWAYS);
+        batch.setMinWidth(0);
+        widthProperty().addListener((property, before, after) -> {
+            wide = after.doubleValue() >= WIDE;
+            inspector.setPrefWidth(after.doubleValue() >= WIDEST ? WIDER_INSPECTOR : INSPECTOR);
+            arrange();
+        });
+        model.batchOpenProperty().addListener((property, before, after) -> {
+            arrange();
+            if (!after) {
+                shelf.takeFocus();
+            }
+        });
+        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        arrange();
+    }
+
+    private void arrange() {
+        boolean open = model.batchOpenProperty().get();
+        inspector.setVisible(!open);
+        inspector.standBeside(wide);
+        HBox.setHgrow(shelf, open ? Priority.NEVER : Priority.ALWAYS);
+        shelf.setPrefWidth(COLUMN);
+        shelf.setMinWidth(open ? COLUMN : 0);
+        inspector.setMinWidth(wide ? inspector.getPrefWidth() : 0);
+        if (open) {
+            show(wide ? new Node[] {shelf, batch} : new Node[] {batch}, false);
+        } else if (wide) {
+            show(new Node[] {shelf, inspector}, false);
+        } else {
+            show(new Node[] {shelf}, true);
+        }
+    }
+
+    private void show(Node[] nodes, boolean inspectorBelow) {
+        // Taking a node out and in again would drop what is being dragged or typed in it.
+        if (!row.getChildren().equals(List.of(nodes))) {
+            row.getChildren().setAll(nodes);
+        }
+        List<Node> all = inspectorBelow ? List.of(row, inspector) : List.of(row);
+        if (!getChildren().equals(all)) {
+            getChildren().setAll(all);
+        }
+    }
+
+    private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE && model.batchOpenProperty().get()) {
+            model.batchOpenProperty().set(false);
+            event.consume();
+        } else if (event.isShortcutDown() && event.getCode() == KeyCode.PAGE_DOWN) {
+            model.move(ShelfViewModel.Step.NEXT);
+            event.consume();
+        } else if (event.isShortcutDown() && event.getCode() == KeyCode.PAGE_UP) {
+            model.move(ShelfViewModel.Step.PREVIOUS);
+            event.consume();
+        }
+    }
+}
