@@ -68,6 +68,7 @@ public record Headlines(ShelfWords words) {
                 ofLot(batch, cause, CauseFigure.STRONGEST_GAUGE_BAR, "headline.over", "headline.over-lot");
             case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
                 ofLot(batch, cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR, "headline.ahead", "headline.ahead-lot");
+            case OVER_IN_WARMEST_WEEK -> new PressureWords(words).inWarmestWeek("headline.summer", batch, cause);
             case GLASS_WORN ->
                 ofLot(batch, cause, CauseFigure.PEAK_PAST_GAUGE_BAR, "headline.worn", "headline.worn-lot");
             case READINGS_ABOVE_SUGAR -> words.of("headline.above-sugar");
@@ -114,6 +115,7 @@ public record Headlines(ShelfWords words) {
     private String firstThing(BatchOutlook batch, Cause cause) {
         return switch (cause.kind()) {
             case PEAK_AHEAD_OVER_WORKING_PRESSURE -> words.of("headline.do.move-cooler");
+            case OVER_IN_WARMEST_WEEK -> words.of("headline.do.before-summer");
             case LIGHTSTRUCK_SOON -> words.of("headline.do.cover");
             default -> {
                 boolean boxed = lot(batch, cause).lot().stayAt(words.at()).cover() == Cover.CLOSED_BOX;

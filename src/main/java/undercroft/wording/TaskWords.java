@@ -23,6 +23,12 @@ public record TaskWords(ShelfWords words) {
                                 ? "task.what.keep-cold"
                                 : "task.what.cool-before-touching",
                         name);
+            case MOVE_COOLER ->
+                words.of(
+                        task.cause().orElseThrow().kind() == Cause.Kind.OVER_IN_WARMEST_WEEK
+                                ? "task.what.move-before-summer"
+                                : "task.what.move-cooler",
+                        name);
             case MOVE_WARMER ->
                 words.of("task.what.move-warmer", name, words.format().wholeCelsius(WAKING_CELSIUS));
             case CHILL -> chill(plan(task), name);
@@ -88,6 +94,7 @@ public record TaskWords(ShelfWords words) {
             case GLASS_WORN -> words.of("task.why.worn", worst(cause, CauseFigure.PEAK_PAST_GAUGE_BAR), working(cause));
             case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
                 words.of("task.why.ahead", worst(cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR), working(cause));
+            case OVER_IN_WARMEST_WEEK -> new PressureWords(words).inWarmestWeek("task.why.summer", batch, cause);
             case READINGS_ABOVE_SUGAR -> words.of("task.why.above-sugar");
             case READINGS_DISAGREE -> words.of("task.why.disagree");
             case LIGHTSTRUCK_SOON, LIGHT_MAY_BE_TASTED, LIGHT_FALLS ->
@@ -102,7 +109,7 @@ public record TaskWords(ShelfWords words) {
                         celsius(cause),
                         words.format().percent(cause.figure(CauseFigure.FRACTION_DONE)));
             case TOO_HOT_FOR_YEAST -> words.of("task.why.too-hot", celsius(cause));
-            case STRONGEST_OVER_CAUTION, LOW_HEAT_LIMIT, SLOW, PAST_BEST_BEFORE ->
+            case STRONGEST_OVER_CAUTION, SLOW, PAST_BEST_BEFORE ->
                 throw new IllegalArgumentException("nothing is to be done about " + cause.kind());
         };
     }

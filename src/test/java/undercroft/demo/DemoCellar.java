@@ -26,11 +26,11 @@ final class DemoCellar {
                 ZoneId.of("Europe/Vienna"),
                 Settings.USUAL,
                 List.of(
-                        place("loft", "Loft", 5, LightPlace.DARK),
-                        place("stair-cupboard", "Stair cupboard", 8, LightPlace.DARK),
-                        place("kitchen-sill", "Kitchen sill", 3, LightPlace.WINDOW_SHADE),
-                        place("outhouse", "Outhouse", 6, LightPlace.DIM_CELLAR),
-                        place("fridge", "Fridge", 2, LightPlace.DARK)),
+                        place("loft", "Loft", 5, LightPlace.DARK, 36),
+                        place("stair-cupboard", "Stair cupboard", 8, LightPlace.DARK, 24.5),
+                        place("kitchen-sill", "Kitchen sill", 3, LightPlace.WINDOW_SHADE, 29),
+                        place("outhouse", "Outhouse", 6, LightPlace.DIM_CELLAR, 29),
+                        place("fridge", "Fridge", 2, LightPlace.DARK, 8)),
                 DemoBatches.batches(),
                 List.of(
                         new Serving(
@@ -64,7 +64,8 @@ final class DemoCellar {
                 List.of());
     }
 
-    private static Place place(String id, String name, double lagHours, LightPlace light) {
-        return new Place(id, name, new TemperatureSource.Logged(), lagHours, LightSetting.usual(light));
+    private static Place place(String id, String name, double lagHours, LightPlace light, double summerMaximum) {
+        return new Place(id, name, new TemperatureSource.Logged(), lagHours, LightSetting.usual(light))
+                .withSummerMaximum(OptionalDouble.of(summerMaximum));
     }
 }

@@ -82,27 +82,41 @@ public record WarmestWeek(double celsius, Source source) {
     }
 
     /**
-     * The highest mean of seven days in a stretch of a track, °C; of all of the stretch where it is shorter.
+     * The warmest week of a stretch of a track.
+     *
+     * @param celsius its mean, °C
+     * @param spreadKelvin standard deviation of the temperature in it, K
+     */
+    public record Ahead(double celsius, double spreadKelvin) {}
+
+    /**
+     * The warmest seven days on end in a stretch of a track; all of the stretch where it is shorter.
      *
      * @param fromInclusive epoch second
      * @param untilExclusive epoch second; both are held to the track
      */
-    public static double highestMean(Track bottles, long fromInclusive, long untilExclusive) {
+    public static Ahead ahead(Track bottles, long fromInclusive, long untilExclusive) {
         int first = bottles.indexAt(fromInclusive);
         int last = Math.max(first, bottles.indexAt(untilExclusive - 1));
         int week = Math.max(1, Math.min(last - first + 1, WEEK * DAY / bottles.stepSeconds()));
         double sum = 0;
         double highest = Double.NEGATIVE_INFINITY;
+        int end = first;
         for (int i = first; i <= last; i++) {
             sum += bottles.valueAt(i);
             if (i - first >= week) {
                 sum -= bottles.valueAt(i - week);
             }
-            if (i - first >= week - 1) {
-                highest = Math.max(highest, sum / week);
+            if (i - first >= week - 1 && sum / week > highest) {
+                highest = sum / week;
+                end = i;
             }
         }
-        return highest;
+        double spread = 0;
+        for (int i = end - week + 1; i <= end; i++) {
+            spread += bottles.spreadAt(i) / week;
+        }
+        return new Ahead(highest, spread);
     }
 
     /** Means of the days of the last year, counted back from the instant, NaN where less than half of one is logged. */

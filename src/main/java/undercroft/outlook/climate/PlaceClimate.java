@@ -7,10 +7,12 @@ import java.util.Comparator;
 import java.util.List;
 import undercroft.calc.spell.BottleHistory;
 import undercroft.calc.spell.BottleLag;
+import undercroft.calc.spell.ColdRest;
 import undercroft.calc.spell.Spell;
 import undercroft.calc.spell.SpellFinder;
 import undercroft.calc.spell.SpellRule;
 import undercroft.calc.spell.TemperatureAhead;
+import undercroft.calc.spell.WarmestWeek;
 import undercroft.calc.spell.YearlySwing;
 import undercroft.calc.spell.YeastLimits;
 import undercroft.cellar.Place;
@@ -27,6 +29,7 @@ import undercroft.series.Track;
  * @param air the log without what no room ever had, up to the outlook's instant; empty for a place without one
  * @param gaps stretches of more than six hours without a log
  * @param spells found in the past
+ * @param warmestWeek of its year
  */
 public record PlaceClimate(
         Place place,
@@ -34,6 +37,7 @@ public record PlaceClimate(
         TimeSeries air,
         List<Span> gaps,
         List<Spell> spells,
+        WarmestWeek warmestWeek,
         long firstKnown,
         long lastKnown) {
     public static final int STEP_SECONDS = 3600;
@@ -52,28 +56,48 @@ public record PlaceClimate(
     public static PlaceClimate of(
             Place place, TimeSeries air, YeastLimits limits, long gridFrom, Instant at, long horizon) {
         if (place.temperature() instanceof TemperatureSource.FixedGuess guess) {
-            return guessed(place, TemperatureAhead.guess(guess.celsius(), guess.spreadKelvin()), gridFrom, horizon);
+            return guessed(
+                    place,
+                    TemperatureAhead.guess(guess.celsius(), guess.spreadKelvin()),
+                    warmestWeek(place, guess),
+                    gridFrom,
+                    horizon);
         }
         if (place.temperature() instanceof TemperatureSource.YearlySwing swing) {
             int warmest = swing.warmestDay()
                     .atYear(at.atZone(ZoneOffset.UTC).getYear())
                     .getDayOfYear();
             YearlySwing year = new YearlySwing(swing.meanCelsius(), swing.amplitudeKelvin(), warmest);
-            return guessed(place, TemperatureAhead.yearly(year, swing.spreadKelvin()), gridFrom, horizon);
+            return guessed(
+                    place,
+                    TemperatureAhead.yearly(year, swing.spreadKelvin()),
+                    WarmestWeek.ofYear(year, swing.spreadKelvin()),
+                    gridFrom,
+                    horizon);
         }
         if (air.isEmpty()) {
             return guessed(
                     place,
                     TemperatureAhead.guess(UNKNOWN_ROOM.celsius(), UNKNOWN_ROOM.spreadKelvin()),
+                    WarmestWeek.entered(place.summerMaximumCelsius()),
                     gridFrom,
                     horizon);
         }
         return logged(place, air, limits, gridFrom, at, horizon);
     }
 
-    private static PlaceClimate guessed(Place place, TemperatureAhead year, long gridFrom, long horizon) {
+    /** A guess at or below fridge cold is of a place that is kept cold; of any other the summer is another matter. */
+    private static WarmestWeek warmestWeek(Place place, TemperatureSource.FixedGuess guess) {
+        return place.summerMaximumCelsius().isEmpty() && guess.celsius() <= ColdRest.COLD_CELSIUS
+                ? WarmestWeek.ofYear(new YearlySwing(guess.celsius(), 0, 1), guess.spreadKelvin())
+                : WarmestWeek.entered(place.summerMaximumCelsius());
+    }
+
+    private static PlaceClimate guessed(
+            Place place, TemperatureAhead year, WarmestWeek warmestWeek, long gridFrom, long horizon) {
         Track track = year.track(gridFrom, horizon, STEP_SECONDS);
-        return new PlaceClimate(place, track, TimeSeries.empty(), List.of(), List.of(), Long.MAX_VALUE, Long.MIN_VALUE);
+        return new PlaceClimate(
+                place, track, TimeSeries.empty(), List.of(), List.of(), warmestWeek, Long.MAX_VALUE, Long.MIN_VALUE);
     }
 
     private static PlaceClimate logged(
@@ -96,7 +120,14 @@ public record PlaceClimate(
         history.patches().forEach(patch -> gaps.add(patch.span()));
         List<Spell> spells = spells(learned, limits);
         return new PlaceClimate(
-                place, bottles, air, List.copyOf(gaps), spells, air.firstTime(), air.lastTime() + STALE_SECONDS);
+                place,
+                bottles,
+                air,
+                List.copyOf(gaps),
+                spells,
+                WarmestWeek.of(air, now, place.summerMaximumCelsius()),
+                air.firstTime(),
+                air.lastTime() + STALE_SECONDS);
     }
 
     /** Frost and stall are two cold limits; a stall is left out where another cold spell says the same. */
@@ -133,7 +164,7 @@ public record PlaceClimate(
 
     /** The same place with other bottle temperatures on the same grid. */
     public PlaceClimate withBottles(Track other) {
-        return new PlaceClimate(place, other, air, gaps, spells, firstKnown, lastKnown);
+        return new PlaceClimate(place, other, air, gaps, spells, warmestWeek, firstKnown, lastKnown);
     }
 
     /** Seconds of a stretch in which the log tells the temperature. */

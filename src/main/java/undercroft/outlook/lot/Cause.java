@@ -69,8 +69,9 @@ public record Cause(
         /** The glass may have borne all that its class stands in a 60-second test. */
         GLASS_WORN(Topic.PRESSURE, Bite.PAST),
         PEAK_AHEAD_OVER_WORKING_PRESSURE(Topic.PRESSURE, Bite.AHEAD),
+        /** Perhaps within its limit in the weeks ahead, but not in the warmest week of its place's year. */
+        OVER_IN_WARMEST_WEEK(Topic.PRESSURE, Bite.AHEAD),
         STRONGEST_OVER_CAUTION(Topic.PRESSURE, Bite.NOW),
-        LOW_HEAT_LIMIT(Topic.PRESSURE, Bite.AHEAD),
         /** Readings that do not fit what is calculated. */
         READINGS_DISAGREE(Topic.READINGS, Bite.NOW),
         /** A taste of light is days away. */

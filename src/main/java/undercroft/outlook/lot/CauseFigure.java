@@ -4,9 +4,9 @@ package undercroft.outlook.lot;
 public enum CauseFigure {
     /** Upper estimate (95 %) of the strongest bottle left, bar gauge. */
     STRONGEST_GAUGE_BAR,
-    /** Upper estimate (95 %) of the highest pressure in the weeks ahead, bar gauge. */
+    /** Upper estimate (95 %) of the highest pressure of the strongest bottle in the weeks ahead, bar gauge. */
     PEAK_AHEAD_GAUGE_BAR,
-    /** Upper estimate (95 %) of the highest pressure since capping, bar gauge. */
+    /** Upper estimate (95 %) of the highest pressure of the strongest bottle since capping, bar gauge. */
     PEAK_PAST_GAUGE_BAR,
     /** Upper estimate (95 %) of all pressure so far as one that acts for 60 seconds, bar gauge. */
     MEMORY_GAUGE_BAR,
@@ -14,6 +14,10 @@ public enum CauseFigure {
     /** From here on worth watching, bar gauge. */
     CAUTION_GAUGE_BAR,
     HEAT_LIMIT_CELSIUS,
+    /** Mean of the warmest week that is looked at. */
+    WARMEST_WEEK_CELSIUS,
+    /** Probability that the strongest bottle left is over its working pressure then, 0 to 1. */
+    CHANCE,
     /** Of the bottles, now. */
     TEMPERATURE_CELSIUS,
     /** Share of the coming carbonation that has formed, 0 to 1. */

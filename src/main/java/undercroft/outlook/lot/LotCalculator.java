@@ -9,9 +9,11 @@ import undercroft.calc.conditioning.ConditioningRun;
 import undercroft.calc.conditioning.ConditioningSigns;
 import undercroft.calc.conditioning.PressureForecast;
 import undercroft.calc.gas.ClosedBottle;
+import undercroft.calc.gas.LimitTemperatures;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
 import undercroft.calc.priming.Dosing;
+import undercroft.calc.spell.WarmestWeek;
 import undercroft.catalogue.BottleType;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -128,29 +130,30 @@ final class LotCalculator {
     private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, double strongest) {
         Track bottles = climate.bottles();
         int present = moments.present();
-        double now = bottles.valueAt(bottles.indexAt(at.getEpochSecond()));
-        double spread = bottles.spreadAt(bottles.indexAt(at.getEpochSecond()));
+        int here = bottles.indexAt(at.getEpochSecond());
+        double now = bottles.valueAt(here);
+        double spread = bottles.spreadAt(here);
         PressureLimits limits = PressureLimits.of(type);
-        Band average = forecast.trajectory(bottles, 1);
+        double working = limits.workingPressureBar();
         Band trajectory = forecast.trajectory(bottles, strongest);
-        int aheadUntil =
-                trajectory.indexAtOrBefore(at.plus(PressureOutlook.AHEAD).getEpochSecond()) + 1;
-        Interval strongestNow = forecast.strongestAt(present, now, spread, strongest);
-        Interval peakAhead = peak(trajectory, present, Math.max(present + 1, aheadUntil));
-        Interval memory = PressureForecast.memory(trajectory, present + 1);
+        LimitTemperatures limitTemperatures = forecast.limitTemperatures(strongest, limits);
+        long until = at.plus(PressureOutlook.AHEAD).getEpochSecond();
+        int aheadUntil = Math.max(present, trajectory.indexAtOrBefore(until)) + 1;
+        WarmestWeek year = places.get(lot.stayAt(at).placeId()).warmestWeek();
         return new PressureOutlook(
                 forecast.at(present, now, spread),
                 peak(trajectory, 0, present + 1),
-                peakAhead,
-                passes(trajectory, present, Math.max(present + 1, aheadUntil), limits.workingPressureBar()),
-                strongestNow,
-                memory,
-                limits.workingPressureBar(),
+                peak(trajectory, present, aheadUntil),
+                passes(trajectory, present, aheadUntil, working),
+                forecast.strongestAt(present, now, spread, strongest),
+                PressureForecast.memory(trajectory, present + 1),
+                working,
                 limits.cautionBar(),
-                forecast.probabilityOver(present, now, spread, strongest, limits.workingPressureBar()),
-                forecast.limitTemperatures(strongest, limits),
+                new PassingChances(forecast, strongest, trajectory, bottles, limitTemperatures, working)
+                        .of(present, aheadUntil, here, until, year),
+                limitTemperatures,
                 type,
-                average,
+                forecast.trajectory(bottles, 1),
                 trajectory);
     }
 

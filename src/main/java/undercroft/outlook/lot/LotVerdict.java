@@ -2,6 +2,7 @@ package undercroft.outlook.lot;
 
 import static undercroft.outlook.lot.CauseFigure.BOTTLES;
 import static undercroft.outlook.lot.CauseFigure.CAUTION_GAUGE_BAR;
+import static undercroft.outlook.lot.CauseFigure.CHANCE;
 import static undercroft.outlook.lot.CauseFigure.FRACTION_DONE;
 import static undercroft.outlook.lot.CauseFigure.HEAT_LIMIT_CELSIUS;
 import static undercroft.outlook.lot.CauseFigure.LIGHT_DOSE;
@@ -13,8 +14,10 @@ import static undercroft.outlook.lot.CauseFigure.SHELF_DAYS_BUDGET;
 import static undercroft.outlook.lot.CauseFigure.SHELF_DAYS_USED;
 import static undercroft.outlook.lot.CauseFigure.STRONGEST_GAUGE_BAR;
 import static undercroft.outlook.lot.CauseFigure.TEMPERATURE_CELSIUS;
+import static undercroft.outlook.lot.CauseFigure.WARMEST_WEEK_CELSIUS;
 import static undercroft.outlook.lot.CauseFigure.WORKING_PRESSURE_GAUGE_BAR;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +25,16 @@ import java.util.Optional;
 
 /** Grades a lot: from its facts to its verdict. All limits between clear, watch and act stand here. */
 final class LotVerdict {
-    /** Rooms get this warm in a hot week almost anywhere; a heat limit below it is worth watching (assumption). */
-    private static final double HOT_WEEK_CELSIUS = 30;
+    /** Chance to pass the working pressure now or in the weeks ahead from which a lot is to be watched (assumption). */
+    private static final double WATCHED = 0.02;
+
+    /** The chance from which it is to be acted on (assumption). */
+    private static final double ACTED_ON = 0.10;
+
+    /** The same for the warmest week of the year, which leaves time to act (assumption). */
+    private static final double WATCHED_FOR_SUMMER = 0.05;
+
+    private static final double ACTED_ON_FOR_SUMMER = 0.25;
 
     private static final double NOTICED = 1;
     private static final double POSSIBLE = 0.25;
@@ -75,30 +86,49 @@ final class LotVerdict {
     }
 
     /**
-     * Act when the strongest bottle may be over its limit now or an average one within the weeks ahead, or when the glass
-     * has borne what its class stands for a minute; watch from the caution pressure on and below a heat limit of 30 °C.
+     * Graded by the chance that the strongest bottle passes its working pressure: now, in the weeks ahead, in the warmest
+     * week of the year. The grade follows the chance through watch to act, whatever the figures do. Act too when the glass
+     * has borne what its class stands for a minute; watch from the caution pressure on.
      */
     private void pressure() {
         PressureOutlook pressure = lot.pressure();
+        PassingChance chance = pressure.chance();
         double working = pressure.workingPressureBar();
-        if (pressure.strongestBottle().high() > working) {
-            add(
-                    Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE,
-                    Alert.ACT,
-                    Map.of(
-                            STRONGEST_GAUGE_BAR,
-                            pressure.strongestBottle().high(),
-                            WORKING_PRESSURE_GAUGE_BAR,
-                            working));
-        }
-        if (pressure.passesWorkingPressureAt().isPresent()) {
-            causes.add(new Cause(
-                    Cause.Kind.PEAK_AHEAD_OVER_WORKING_PRESSURE,
-                    Alert.ACT,
-                    Optional.of(lot.id()),
-                    pressure.passesWorkingPressureAt(),
-                    Map.of(PEAK_AHEAD_GAUGE_BAR, pressure.peakAhead().high(), WORKING_PRESSURE_GAUGE_BAR, working)));
-        }
+        graded(
+                Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE,
+                soon(chance.now()),
+                Optional.empty(),
+                Map.of(
+                        STRONGEST_GAUGE_BAR,
+                        pressure.strongestBottle().high(),
+                        CHANCE,
+                        chance.now(),
+                        WORKING_PRESSURE_GAUGE_BAR,
+                        working));
+        graded(
+                Cause.Kind.PEAK_AHEAD_OVER_WORKING_PRESSURE,
+                soon(chance.ahead()),
+                pressure.passesWorkingPressureAt(),
+                Map.of(
+                        PEAK_AHEAD_GAUGE_BAR,
+                        pressure.peakAhead().high(),
+                        CHANCE,
+                        chance.ahead(),
+                        WORKING_PRESSURE_GAUGE_BAR,
+                        working));
+        graded(
+                Cause.Kind.OVER_IN_WARMEST_WEEK,
+                inSummer(chance.warmestYear()),
+                Optional.empty(),
+                Map.of(
+                        WARMEST_WEEK_CELSIUS,
+                        chance.yearCelsius(),
+                        CHANCE,
+                        chance.warmestYear(),
+                        HEAT_LIMIT_CELSIUS,
+                        pressure.heatLimitCelsius(),
+                        WORKING_PRESSURE_GAUGE_BAR,
+                        working));
         if (pressure.isWorn()) {
             add(
                     Cause.Kind.GLASS_WORN,
@@ -121,8 +151,19 @@ final class LotVerdict {
                             CAUTION_GAUGE_BAR,
                             pressure.cautionBar()));
         }
-        if (pressure.heatLimitCelsius() < HOT_WEEK_CELSIUS) {
-            add(Cause.Kind.LOW_HEAT_LIMIT, Alert.WATCH, Map.of(HEAT_LIMIT_CELSIUS, pressure.heatLimitCelsius()));
+    }
+
+    private static Alert soon(double chance) {
+        return chance >= ACTED_ON ? Alert.ACT : chance >= WATCHED ? Alert.WATCH : Alert.CLEAR;
+    }
+
+    private static Alert inSummer(double chance) {
+        return chance >= ACTED_ON_FOR_SUMMER ? Alert.ACT : chance >= WATCHED_FOR_SUMMER ? Alert.WATCH : Alert.CLEAR;
+    }
+
+    private void graded(Cause.Kind kind, Alert alert, Optional<Instant> since, Map<CauseFigure, Double> figures) {
+        if (alert != Alert.CLEAR) {
+            causes.add(new Cause(kind, alert, Optional.of(lot.id()), since, figures));
         }
     }
 

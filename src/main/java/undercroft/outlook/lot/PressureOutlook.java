@@ -21,7 +21,7 @@ import undercroft.series.Band;
  * @param memoryBar all pressure the strongest has borne so far as one that acts for 60 seconds (static fatigue of glass)
  * @param workingPressureBar of the bottle as it is used
  * @param cautionBar from here on worth watching
- * @param probabilityOver that the strongest bottle left is over its working pressure now, 0 to 1
+ * @param chance how likely the strongest bottle left passes its working pressure
  * @param limitTemperatures where the strongest bottle left, finished, passes its working pressure, over all that is not
  *     known
  * @param trajectory the average bottle from capping to the horizon; low and high include the swing of the day
@@ -36,7 +36,7 @@ public record PressureOutlook(
         Interval memoryBar,
         double workingPressureBar,
         double cautionBar,
-        double probabilityOver,
+        PassingChance chance,
         LimitTemperatures limitTemperatures,
         BottleType bottle,
         Band trajectory,

@@ -45,4 +45,11 @@ public record Verdict(List<Cause> causes) {
     public boolean has(Cause.Kind kind) {
         return causes.stream().anyMatch(cause -> cause.kind() == kind);
     }
+
+    /** Whether the strongest bottle left may well be over its working pressure at this instant. */
+    public boolean isOverNow() {
+        return causes.stream()
+                .anyMatch(cause ->
+                        cause.kind() == Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE && cause.alert() == Alert.ACT);
+    }
 }

@@ -11,7 +11,6 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
 import undercroft.outlook.lot.AgeingOutlook;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.PressureOutlook;
 import undercroft.outlook.spell.SpellImpact;
 import undercroft.outlook.spell.SpellReview;
@@ -60,7 +59,7 @@ public record ServingChoices(
         double cost = shelfDaysCost(batch);
         List<ServingChoice.Reason> reasons = new ArrayList<>();
         double haste = haste(batch, cost, reasons);
-        boolean heldBack = batch.verdict().has(Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE);
+        boolean heldBack = batch.verdict().isOverNow();
         if (heldBack) {
             reasons.add(ServingChoice.Reason.OVER_WORKING_PRESSURE);
         }

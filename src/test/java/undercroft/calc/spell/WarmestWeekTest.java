@@ -90,10 +90,10 @@ class WarmestWeekTest {
             values[i] = i >= 20 * 24 && i < 27 * 24 ? 29 : 19;
         }
         Track track = Track.of(0, HOUR, values, new double[values.length]);
-        assertEquals(29, WarmestWeek.highestMean(track, 0, 40L * DAY), 1e-9);
-        assertEquals(19, WarmestWeek.highestMean(track, 0, 20L * DAY), 1e-9);
-        assertEquals(29, WarmestWeek.highestMean(track, 21L * DAY, 22L * DAY), 1e-9);
-        assertTrue(WarmestWeek.highestMean(track, 17L * DAY, 24L * DAY) > 19);
+        assertEquals(29, WarmestWeek.ahead(track, 0, 40L * DAY).celsius(), 1e-9);
+        assertEquals(19, WarmestWeek.ahead(track, 0, 20L * DAY).celsius(), 1e-9);
+        assertEquals(29, WarmestWeek.ahead(track, 21L * DAY, 22L * DAY).celsius(), 1e-9);
+        assertTrue(WarmestWeek.ahead(track, 17L * DAY, 24L * DAY).celsius() > 19);
     }
 
     private static TimeSeries log(int days, DoubleUnaryOperator celsius) {

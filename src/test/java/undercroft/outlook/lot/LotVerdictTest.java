@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import undercroft.catalogue.Cover;
 import undercroft.catalogue.GlassColour;
@@ -22,6 +23,7 @@ import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Stay;
 import undercroft.outlook.Outlooks;
+import undercroft.series.Band;
 import undercroft.series.TimeSeries;
 
 final class LotVerdictTest {
@@ -45,7 +47,7 @@ final class LotVerdictTest {
 
     @Test
     void aCauseCarriesTheFiguresOfItsLot() {
-        LotOutlook lot = ale(cellar(240, "room")).mainLot();
+        LotOutlook lot = ale(cellar(270, "room")).mainLot();
         Cause first = lot.verdict().leading().orElseThrow();
         assertEquals(Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE, first.kind());
         assertEquals(Cause.Bite.NOW, first.kind().bite());
@@ -57,7 +59,7 @@ final class LotVerdictTest {
 
     @Test
     void theGravestCauseLeadsAndWhatWasSeenComesBeforeWhatWasCalculated() {
-        Cellar over = cellar(240, "room");
+        Cellar over = cellar(270, "room");
         Lot box = over.batch("ale").lot("box");
         Draw burst = new Draw(day(58), 1, Draw.Fate.BURST, "");
         Verdict verdict = ale(over.withBatch(over.batch("ale").withLot(box.withDraw(burst))))
@@ -85,7 +87,7 @@ final class LotVerdictTest {
 
     @Test
     void aLotWithoutBottlesHasNothingToSay() {
-        Cellar over = cellar(240, "room");
+        Cellar over = cellar(270, "room");
         Lot box = over.batch("ale").lot("box");
         Draw all = new Draw(day(58), box.count(), Draw.Fate.BURST, "");
         BatchOutlook batch = ale(over.withBatch(over.batch("ale").withLot(box.withDraw(all))));
@@ -122,7 +124,7 @@ final class LotVerdictTest {
 
     @Test
     void theVerdictOfABatchIsThatOfItsWorstLot() {
-        Cellar cellar = cellar(240, "room");
+        Cellar cellar = cellar(270, "room");
         Cellar parted = cellar.withBatch(cellar.batch("ale").withMove("box", 10, "fridge", day(30), Cover.CLOSED_BOX));
         BatchOutlook batch = ale(parted);
         Verdict cold = batch.lot("box-2").verdict();
@@ -130,5 +132,52 @@ final class LotVerdictTest {
         assertEquals(Alert.ACT, batch.alert());
         assertEquals(batch.lot("box").verdict().leading(), batch.verdict().leading());
         assertTrue(batch.verdict().causes().containsAll(cold.causes()));
+    }
+
+    /** The bounds of section 8 of the project's own study of hidden extract; worked out for this project, unpublished. */
+    @Test
+    void theGradeFollowsTheChanceThroughWatchToAct() {
+        Alert before = Alert.CLEAR;
+        for (double grams = 110; grams <= 290; grams += 4) {
+            LotOutlook lot = ale(cellar(grams, "room")).mainLot();
+            Alert alert = lot.verdict().alert(Cause.Topic.PRESSURE);
+            PassingChance chance = lot.pressure().chance();
+            assertTrue(
+                    chance.now() <= chance.ahead() + 1e-9 && chance.ahead() <= chance.warmestYear() + 0.02,
+                    "" + chance);
+            boolean act = chance.ahead() >= 0.10 || chance.warmestYear() >= 0.25;
+            boolean clear = chance.ahead() < 0.02 && chance.warmestYear() < 0.05;
+            assertEquals(act, alert == Alert.ACT, grams + " g: " + chance);
+            assertTrue(!clear || alert != Alert.ACT, grams + " g: " + chance);
+            assertTrue(clear || alert != Alert.CLEAR, grams + " g: " + chance);
+            assertTrue(alert.compareTo(before) >= 0, "more sugar never calms: " + grams + " g");
+            assertTrue(alert != Alert.ACT || before != Alert.CLEAR, "no step is left out: " + grams + " g");
+            before = alert;
+        }
+        assertEquals(Alert.ACT, before);
+    }
+
+    @Test
+    void whatIsWithinItsLimitNowMayNotBeInTheWarmestWeekOfItsYear() {
+        Cellar cellar = cellar(200, "room");
+        Verdict unknown = ale(cellar).verdict();
+        Cause summer = unknown.leading().orElseThrow();
+        assertEquals(Cause.Kind.OVER_IN_WARMEST_WEEK, summer.kind());
+        assertEquals(28, summer.figure(CauseFigure.WARMEST_WEEK_CELSIUS), "what an unknown place is taken to reach");
+        Cellar cool = cellar.withPlace(cellar.place("room").withSummerMaximum(OptionalDouble.of(21)));
+        Verdict known = ale(cool).verdict();
+        assertFalse(known.has(Cause.Kind.OVER_IN_WARMEST_WEEK), "" + known.causes());
+    }
+
+    @Test
+    void limitPeaksAndSpellsAreAboutTheStrongestBottle() {
+        PressureOutlook pressure = ale(cellar(110, "room")).mainLot().pressure();
+        assertTrue(pressure.peakAhead().high() >= pressure.strongestBottle().high());
+        assertTrue(pressure.peakPast().median() > pressure.atPresent().median());
+        Band average = pressure.trajectory();
+        Band strongest = pressure.strongestTrajectory();
+        for (int i = 1; i < average.size(); i++) {
+            assertTrue(strongest.highAt(i) >= average.highAt(i), "instant " + i);
+        }
     }
 }

@@ -1,0 +1,71 @@
+package undercroft.outlook.lot;
+
+import undercroft.calc.conditioning.PressureForecast;
+import undercroft.calc.gas.LimitTemperatures;
+import undercroft.calc.spell.WarmestWeek;
+import undercroft.series.Band;
+import undercroft.series.Track;
+
+/**
+ * Works out how likely the strongest bottle passes its working pressure.
+ *
+ * @param strongest the CO2 its priming makes over the average bottle's
+ * @param trajectory its course along {@code bottles}
+ */
+record PassingChances(
+        PressureForecast forecast,
+        double strongest,
+        Band trajectory,
+        Track bottles,
+        LimitTemperatures limits,
+        double workingPressureBar) {
+    /** Equally likely values of a standard normal: the middles of eight parts of its weight. */
+    private static final double[] DEVIATES = {-1.534, -0.887, -0.489, -0.157, 0.157, 0.489, 0.887, 1.534};
+
+    /**
+     * The chances, from the instants of the course between {@code present} and {@code aheadUntil}.
+     *
+     * @param here index of the present in {@code bottles}
+     * @param until end of the weeks ahead, epoch second
+     */
+    PassingChance of(int present, int aheadUntil, int here, long until, WarmestWeek year) {
+        WarmestWeek.Ahead week = WarmestWeek.ahead(bottles, bottles.timeAt(here), until);
+        double yearCelsius = Math.max(year.celsius(), week.celsius());
+        return new PassingChance(
+                over(present, here),
+                Math.max(inTheWeek(week), atThePeak(present, aheadUntil)),
+                limits.probabilityOver(yearCelsius),
+                week.celsius(),
+                yearCelsius,
+                year.source());
+    }
+
+    /** All that may ferment gone; over the temperatures the week may have. */
+    private double inTheWeek(WarmestWeek.Ahead week) {
+        double sum = 0;
+        for (double deviate : DEVIATES) {
+            sum += limits.probabilityOver(week.celsius() + deviate * week.spreadKelvin()) / DEVIATES.length;
+        }
+        return sum;
+    }
+
+    /** At the hour of the highest pressure to come, which a hot afternoon may make higher than its week. */
+    private double atThePeak(int present, int aheadUntil) {
+        int peak = present;
+        for (int i = present; i < aheadUntil; i++) {
+            peak = trajectory.highAt(i) > trajectory.highAt(peak) ? i : peak;
+        }
+        int warmest = bottles.indexAt(trajectory.timeAt(peak));
+        for (int i = bottles.indexAt(trajectory.timeAt(Math.max(0, peak - 1)));
+                trajectory.timeAt(peak) > bottles.timeAt(i);
+                i++) {
+            warmest = bottles.valueAt(i) > bottles.valueAt(warmest) ? i : warmest;
+        }
+        return over(peak, warmest);
+    }
+
+    private double over(int instant, int hour) {
+        return forecast.probabilityOver(
+                instant, bottles.valueAt(hour), bottles.spreadAt(hour), strongest, workingPressureBar);
+    }
+}
