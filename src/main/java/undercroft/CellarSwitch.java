@@ -152,8 +152,11 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         OpenCellar cellar = next.cellar();
         BooleanProperty colours = new SimpleBooleanProperty(this, "dark", dark);
         colours.addListener((property, before, after) -> keepColours(after));
-        EditorDialogs editors = new EditorDialogs(messages, cellar.workspace(), cellar.forecasts(), cellar.tasks(), cellar.clock(), colours, () -> stage);
-        MainWindow window = new MainWindow(new WindowContext(messages, cellar.workspace(),
+        EditorDialogs editors = new EditorDialogs(
+                messages, cellar.workspace(), cellar.forecasts(), cellar.tasks(), cellar.clock(), colours, () -> stage);
+        MainWindow window = new MainWindow(new WindowContext(
+                messages,
+                cellar.workspace(),
                 cellar.forecasts(),
                 next.faults(),
                 editors,

@@ -9,9 +9,9 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.task.Task;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
-import undercroft.wording.Messages;
 
 /** What is worth a quiet notice while the window is open, each thing once. */
 public final class Reminders {

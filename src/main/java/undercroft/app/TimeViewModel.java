@@ -17,8 +17,8 @@ import javafx.beans.property.SimpleIntegerProperty;
 import undercroft.cellar.Batch;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
-import undercroft.wording.QuantityFormat;
 import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /** The day the shelf is seen as of: days from today, 0 following the clock, others at noon on the cellar's wall clock. */
 public final class TimeViewModel {

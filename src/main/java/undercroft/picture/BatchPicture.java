@@ -66,7 +66,8 @@ public final class BatchPicture {
 
     private Plot carbonation(Instant now) {
         Plot plot = Plot.of(
-                words.of("picture.carbonation"), ValueAxis.auto("vol", 2).from(0).withSmallestSpan(2));
+                words.of("picture.carbonation"),
+                ValueAxis.auto("vol", 2).from(0).withSmallestSpan(2));
         Optional<Instant> early = lot.ready().early();
         if (early.isPresent() && lot.carbonation().trajectory().size() > 0) {
             int last = lot.carbonation().trajectory().size() - 1;
@@ -74,12 +75,14 @@ public final class BatchPicture {
             long late = lot.ready().late().map(Instant::getEpochSecond).orElse(horizon);
             Span window =
                     new Span(early.get().getEpochSecond(), Math.max(early.get().getEpochSecond(), late));
-            plot = plot.with(SpanLayer.of(
-                    window, Role.READY, words.of("picture.ready")));
+            plot = plot.with(SpanLayer.of(window, Role.READY, words.of("picture.ready")));
         }
         if (batch.batch().priming().targetVolumes().isPresent()) {
             double target = batch.batch().priming().targetVolumes().getAsDouble();
-            plot = plot.with(new ThresholdLayer(target, Role.FAINT_INK, words.of("picture.target", words.format().statedVolumes(target))));
+            plot = plot.with(new ThresholdLayer(
+                    target,
+                    Role.FAINT_INK,
+                    words.of("picture.target", words.format().statedVolumes(target))));
         }
         return plot.with(new BandLayer(lot.carbonation().trajectory(), Role.CARBONATION, ""));
     }
@@ -129,7 +132,8 @@ public final class BatchPicture {
                     Stroke.of(Role.ROOM, 1).withOpacity(0.6),
                     words.of("picture.air")));
         }
-        plot = plot.with(new BandLayer(units.temperature(temperature.bottles()), Role.TEMPERATURE, words.of("picture.bottles")));
+        plot = plot.with(
+                new BandLayer(units.temperature(temperature.bottles()), Role.TEMPERATURE, words.of("picture.bottles")));
         double heatLimit = lot.pressure().heatLimitCelsius();
         if (Double.isFinite(heatLimit)
                 && heatLimit > 0
@@ -153,8 +157,8 @@ public final class BatchPicture {
     }
 
     private Plot light(Instant now) {
-        Plot plot = Plot.of(
-                words.of("picture.light"), ValueAxis.auto("", 2).from(0).withSmallestSpan(1.2));
+        Plot plot =
+                Plot.of(words.of("picture.light"), ValueAxis.auto("", 2).from(0).withSmallestSpan(1.2));
         if (!lot.light().trajectory().isEmpty()) {
             plot = plot.with(new StripLayer(
                     lot.light().trajectory(),

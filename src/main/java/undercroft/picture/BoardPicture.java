@@ -65,9 +65,12 @@ public final class BoardPicture {
             SpellBoard board, SpellBoard.Mark chosen, double width, QuantityFormat format, TextMeasure measure) {
         double left = Math.min(NAME_MOST, Math.floor(width * NAME_SHARE));
         BoardPicture picture = new BoardPicture(width, left, board, format.messages(), measure);
-        List<TimeTick> ticks =
-                TickLadder.ticks(board.fromInclusive(), board.untilExclusive(), format.zone(), format.messages().locale(), Math.max(2, (int)
-                        ((width - left) / PIXELS_A_TICK)));
+        List<TimeTick> ticks = TickLadder.ticks(
+                board.fromInclusive(),
+                board.untilExclusive(),
+                format.zone(),
+                format.messages().locale(),
+                Math.max(2, (int) ((width - left) / PIXELS_A_TICK)));
         double bottom = board.rows().size() * ROW;
         for (TimeTick tick : ticks) {
             double x = Math.floor(picture.time.xAt(tick.epochSecond())) + 0.5;

@@ -67,7 +67,9 @@ public final class ChillPicture {
                         Stroke.of(Role.TEMPERATURE, 2).with(Dash.SOLID),
                         ""));
         plot = plot.with(new PointLayer(moments(plan, trajectory), MarkerShape.DIAMOND, Role.TEMPERATURE));
-        PlotStack stack = PlotStack.of(from, until, format.zone(), format.messages().locale()).with(plot);
+        PlotStack stack = PlotStack.of(
+                        from, until, format.zone(), format.messages().locale())
+                .with(plot);
         long second = words.at().getEpochSecond();
         return second >= from && second <= until ? stack.withNow(second, words.of("date.now")) : stack;
     }
@@ -86,5 +88,4 @@ public final class ChillPicture {
         double value = trajectory.interpolated(at);
         return new PointLayer.Point(at, value, value, value);
     }
-
 }

@@ -27,7 +27,11 @@ public final class ImportPicture {
             plot = plot.with(line(before, units, Stroke.of(Role.FAINT_INK, 1.2), format.of("form.import.plot.there")));
         }
         plot = plot.with(line(imported, units, Stroke.of(Role.ROOM, 1), format.of("form.import.plot.new")));
-        return PlotStack.of(from, Math.max(until, from + LEAST_SECONDS), format.zone(), format.messages().locale())
+        return PlotStack.of(
+                        from,
+                        Math.max(until, from + LEAST_SECONDS),
+                        format.zone(),
+                        format.messages().locale())
                 .with(plot);
     }
 

@@ -40,7 +40,11 @@ public record PlacePicture(ShelfWords words, PlaceOutlook place) {
                         Stroke.of(Role.TEMPERATURE, 2),
                         words.of("spells.plot.bottles")));
         long from = Math.max(place.bottles().timeAt(0), spell.from().getEpochSecond() - MARGIN_SECONDS);
-        return PlotStack.of(from, Math.max(from + 1, now()), words.format().zone(), words.format().messages().locale())
+        return PlotStack.of(
+                        from,
+                        Math.max(from + 1, now()),
+                        words.format().zone(),
+                        words.format().messages().locale())
                 .with(plot)
                 .withNow(now(), words.of("date.now"));
     }

@@ -26,7 +26,11 @@ public final class StockPicture {
         long second = words.at().getEpochSecond();
         long until = stock.ahead().map(band -> band.timeAt(band.size() - 1)).orElse(second + (second - from) / 8);
         long past = Math.max(from, second - 2 * (until - second));
-        return PlotStack.of(past, Math.max(until, second + 86_400), words.format().zone(), words.format().messages().locale())
+        return PlotStack.of(
+                        past,
+                        Math.max(until, second + 86_400),
+                        words.format().zone(),
+                        words.format().messages().locale())
                 .with(plot)
                 .withNow(second, words.of("date.now"));
     }

@@ -26,7 +26,6 @@ import undercroft.view.shelf.ToDoActions;
 import undercroft.view.shelf.ToDoView;
 import undercroft.view.spells.SpellsView;
 
-
 /** The window: bar and strip above, shelf on the left, batch on the right. */
 public final class MainWindow {
     private static final double WIDTH = 1280;
@@ -38,15 +37,16 @@ public final class MainWindow {
 
     public MainWindow(WindowContext context) {
         this.context = context;
-        ShelfViewModel shelf = new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
-        BatchViewModel batch =
-                new BatchViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
-        TimeViewModel time =
-                new TimeViewModel(context.messages(), context.workspace(), context.forecasts().asOfProperty(), context.clock());
-        ToDoViewModel toDo =
-                new ToDoViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
-        ServingsViewModel servings =
-                new ServingsViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
+        ShelfViewModel shelf =
+                new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
+        BatchViewModel batch = new BatchViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
+        TimeViewModel time = new TimeViewModel(
+                context.messages(), context.workspace(), context.forecasts().asOfProperty(), context.clock());
+        ToDoViewModel toDo = new ToDoViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty());
+        ServingsViewModel servings = new ServingsViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty());
 
         Pages pages = new Pages();
         BottlingView bottling = new BottlingView(context, batchId -> {
@@ -88,7 +88,9 @@ public final class MainWindow {
                         shelf.batchOpenProperty()));
         strip.managedProperty().bind(strip.visibleProperty());
         VBox top = new VBox(
-                new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages())), new FaultBar(context.messages(), context.faults()), strip);
+                new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages())),
+                new FaultBar(context.messages(), context.faults()),
+                strip);
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
         root.getStyleClass().add("window");
@@ -108,8 +110,11 @@ public final class MainWindow {
     public void show(Stage stage) {
         stage.titleProperty()
                 .bind(Bindings.createStringBinding(
-                        () -> context.messages().of(
-                                "app.title", context.workspace().getCellar().name(), context.messages().of("app.name")),
+                        () -> context.messages()
+                                .of(
+                                        "app.title",
+                                        context.workspace().getCellar().name(),
+                                        context.messages().of("app.name")),
                         context.workspace().stateProperty()));
         stage.setScene(scene);
         Notices.over(stage, context);

@@ -22,7 +22,8 @@ public final class RescueDialog {
      *
      * @return the index of the version to restore after the unreadable file is moved aside; empty to leave all as it is
      */
-    public static Optional<Integer> ask(Messages messages, Window owner, String fault, List<String> versions, boolean dark) {
+    public static Optional<Integer> ask(
+            Messages messages, Window owner, String fault, List<String> versions, boolean dark) {
         Dialog<Integer> dialog = new Dialog<>();
         // At the start there is no window yet that could own it.
         if (owner.getScene() != null) {

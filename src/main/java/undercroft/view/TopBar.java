@@ -19,7 +19,6 @@ import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
 
-
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {
     /** From here on the slider stands in the bar. */
@@ -106,7 +105,10 @@ final class TopBar extends HBox {
         Runnable show = () -> {
             String what = workspace.undoTextProperty().get();
             undo.setDisable(what.isEmpty());
-            tip.setText(what.isEmpty() ? context.messages().of("bar.undo.nothing") : context.messages().of("bar.undo.sentence", what));
+            tip.setText(
+                    what.isEmpty()
+                            ? context.messages().of("bar.undo.nothing")
+                            : context.messages().of("bar.undo.sentence", what));
             undo.setAccessibleText(tip.getText());
         };
         workspace.undoTextProperty().addListener((property, before, after) -> show.run());
@@ -122,7 +124,10 @@ final class TopBar extends HBox {
         Runnable show = () -> {
             String what = workspace.redoTextProperty().get();
             redo.setDisable(what.isEmpty());
-            tip.setText(what.isEmpty() ? context.messages().of("bar.redo.nothing") : context.messages().of("bar.redo.sentence", what));
+            tip.setText(
+                    what.isEmpty()
+                            ? context.messages().of("bar.redo.nothing")
+                            : context.messages().of("bar.redo.sentence", what));
             redo.setAccessibleText(tip.getText());
         };
         workspace.redoTextProperty().addListener((property, before, after) -> show.run());

@@ -81,7 +81,8 @@ final class DoseOnScreenTest {
         Yeast yeast = new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false);
         Cellar cellar =
                 Cellar.empty("Test", ZoneOffset.UTC).withBatch(Batch.planned("bitter", "Bitter", beer, yeast, plan));
-        BottlingViewModel model = new BottlingViewModel(Messages.english(), 
+        BottlingViewModel model = new BottlingViewModel(
+                Messages.english(),
                 SampleWorkspace.of(cellar),
                 Clock.fixed(Instant.parse("2026-11-21T17:00:00Z"), ZoneOffset.UTC),
                 id -> {});

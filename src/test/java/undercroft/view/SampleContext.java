@@ -43,7 +43,14 @@ final class SampleContext {
         forecasts.refresh();
         context = new WindowContext(
                 Messages.english(),
-                workspace, forecasts, faults, editors, new NoChooser(), clock, now, new SimpleBooleanProperty(false));
+                workspace,
+                forecasts,
+                faults,
+                editors,
+                new NoChooser(),
+                clock,
+                now,
+                new SimpleBooleanProperty(false));
     }
 
     private static final class NoChooser implements CellarChooser {

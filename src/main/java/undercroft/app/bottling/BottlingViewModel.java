@@ -12,8 +12,8 @@ import undercroft.bottling.BottlingDay;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.session.Workspace;
-import undercroft.wording.QuantityFormat;
 import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /**
  * Plans of bottling days and the one that is open. What is typed reaches the cellar with {@link #keep}; all of it on one
@@ -171,7 +171,8 @@ public final class BottlingViewModel {
             keep();
             cappingDay = day.get();
             Batch planned = form.get().madeProperty().get();
-            capping = new CappingForm(messages, workspace.getCellar().withBatch(planned), planned, cappingDay, clock.instant());
+            capping = new CappingForm(
+                    messages, workspace.getCellar().withBatch(planned), planned, cappingDay, clock.instant());
         }
         return Optional.of(capping);
     }

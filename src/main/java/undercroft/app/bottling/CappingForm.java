@@ -23,8 +23,8 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.QuantityFormat;
 import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /** What was really done on bottling day; it begins with everything as planned. */
 public final class CappingForm extends Form {
@@ -50,10 +50,11 @@ public final class CappingForm extends Form {
         Capping.Done planned = Capping.Done.asPlanned(day, now.truncatedTo(ChronoUnit.MINUTES), "", Cover.CLOSED_BOX);
         List<FillRow> rows = day.order().rows();
         for (int i = 0; i < rows.size(); i++) {
-            String label = messages().of(
-                    "form.capping.count",
-                    rows.get(i).bottle(),
-                    rows.get(i).bottle().colour());
+            String label = messages()
+                    .of(
+                            "form.capping.count",
+                            rows.get(i).bottle(),
+                            rows.get(i).bottle().colour());
             counts.add(add(
                     new NumberField(messages(), "capping-count-" + i, label, Measure.BOTTLES, units(), 0, 10_000)
                             .starting(planned.counts().get(i)),
@@ -63,27 +64,54 @@ public final class CappingForm extends Form {
                     .set(messages().of("form.capping.set-out", rows.get(i).available()));
         }
         sugar = add(
-                new NumberField(messages(), "capping-sugar", messages().of("form.capping.sugar"), Measure.WEIGHT, units(), 0, 20_000)
+                new NumberField(
+                                messages(),
+                                "capping-sugar",
+                                messages().of("form.capping.sugar"),
+                                Measure.WEIGHT,
+                                units(),
+                                0,
+                                20_000)
                         .starting(planned.sugarGrams()),
                 "sugarGrams");
         litres = add(
-                new NumberField(messages(), "capping-litres", messages().of("form.capping.litres"), Measure.BEER, units(), 0.1, 2_000)
+                new NumberField(
+                                messages(),
+                                "capping-litres",
+                                messages().of("form.capping.litres"),
+                                Measure.BEER,
+                                units(),
+                                0.1,
+                                2_000)
                         .starting(planned.primedLitres()),
                 "primedLitres");
         place = add(
-                ChoiceField.of(messages(), 
+                ChoiceField.of(
+                        messages(),
                         "capping-place",
                         messages().of("form.capping.place"),
                         cellar.places(),
                         cellar.places().isEmpty() ? null : cellar.places().get(0)),
                 "stays");
-        cover = add(ChoiceField.of(messages(), "capping-cover", messages().of("form.lot.cover"), Cover.class, Cover.CLOSED_BOX));
-        habit = add(ChoiceField.of(messages(), 
-                "capping-habit", messages().of("form.batch.fill-habit"), FillingMethod.class, FillingMethod.NOT_TOLD));
+        cover = add(ChoiceField.of(
+                messages(), "capping-cover", messages().of("form.lot.cover"), Cover.class, Cover.CLOSED_BOX));
+        habit = add(ChoiceField.of(
+                messages(),
+                "capping-habit",
+                messages().of("form.batch.fill-habit"),
+                FillingMethod.class,
+                FillingMethod.NOT_TOLD));
         cappedAt = add(
-                new DateTimeField(messages(), "capping-at", messages().of("form.batch.capped-at"), cellar.zone(), planned.cappedAt()),
+                new DateTimeField(
+                        messages(),
+                        "capping-at",
+                        messages().of("form.batch.capped-at"),
+                        cellar.zone(),
+                        planned.cappedAt()),
                 "cappedAt");
-        allTheSame = add(new BooleanField(messages(), "capping-all-the-same", messages().of("form.capping.all-the-same"), false), "may");
+        allTheSame = add(
+                new BooleanField(messages(), "capping-all-the-same", messages().of("form.capping.all-the-same"), false),
+                "may");
         allTheSame.asked(!day.mayGoOn());
         begin();
         allFields().forEach(Field::leave);
@@ -148,8 +176,7 @@ public final class CappingForm extends Form {
             throw new InvalidInput("may", "form.capping.must-say");
         }
         Batch capped = capping.batch();
-        QuantityFormat words =
-                QuantityFormat.of(messages(), current.settings().units(), current.zone());
+        QuantityFormat words = QuantityFormat.of(messages(), current.settings().units(), current.zone());
         String told = capping.differences().stream().map(words::of).collect(Collectors.joining(" "));
         return current.withBatch(
                 told.isEmpty()

@@ -23,13 +23,20 @@ public final class GravityForm extends Group implements FilledIn {
         String id = "gravity-" + number + "-";
         day = add(
                 new DateField(
-messages(), 
+                        messages(),
                         id + "day",
                         messages().of("form.gravity.day"),
                         before.map(DatedGravity::day).orElse(today)),
                 "day");
         gravity = add(
-                new NumberField(messages(), id + "figure", messages().of("form.gravity.figure"), Measure.GRAVITY, units, 0.980, 1.200),
+                new NumberField(
+                        messages(),
+                        id + "figure",
+                        messages().of("form.gravity.figure"),
+                        Measure.GRAVITY,
+                        units,
+                        0.980,
+                        1.200),
                 "specificGravity");
         gravity.optional();
         includesPriming = before.map(DatedGravity::includesPriming).orElse(false);

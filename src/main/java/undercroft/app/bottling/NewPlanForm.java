@@ -33,10 +33,19 @@ public final class NewPlanForm extends Form {
 
     public NewPlanForm(Messages messages, Cellar cellar) {
         super(messages, cellar);
-        name = add(new WordsField(messages(), "new-draft-name", messages().of("form.draft.name"), "").required(), "name");
-        kind = add(ChoiceField.of(messages(), "new-draft-kind", messages().of("form.batch.kind"), BeerStyle.class, BeerStyle.PALE_ALE));
+        name = add(
+                new WordsField(messages(), "new-draft-name", messages().of("form.draft.name"), "").required(), "name");
+        kind = add(ChoiceField.of(
+                messages(), "new-draft-kind", messages().of("form.batch.kind"), BeerStyle.class, BeerStyle.PALE_ALE));
         litres = add(
-                new NumberField(messages(), "new-draft-litres", messages().of("form.draft.vessel"), Measure.BEER, units(), 0.1, 2_000),
+                new NumberField(
+                        messages(),
+                        "new-draft-litres",
+                        messages().of("form.draft.vessel"),
+                        Measure.BEER,
+                        units(),
+                        0.1,
+                        2_000),
                 "vesselLitres");
         begin();
     }

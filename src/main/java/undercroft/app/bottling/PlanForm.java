@@ -55,7 +55,9 @@ public final class PlanForm extends Form {
         this.today = today;
         FillingPlan plan = before.plan().orElseGet(() -> FirstPlan.of(before));
         steps = plan.steps();
-        name = add(new WordsField(messages(), "draft-name", messages().of("form.draft.name"), before.name()).required(), "name");
+        name = add(
+                new WordsField(messages(), "draft-name", messages().of("form.draft.name"), before.name()).required(),
+                "name");
         shares = new ShareFields(this, units(), plan.shares());
         beer = new BeerFields(this, units(), Optional.of(before.beer()), Optional.of(before.yeast()));
         beer.finalGravity().hintProperty().set(messages().of("form.draft.final-hint"));

@@ -28,7 +28,7 @@ public final class StockForm extends Group implements FilledIn {
                 .orElse(cellar.bottleTypes().get(0));
         count = add(
                 new NumberField(
-messages(), 
+                        messages(),
                         id + "count",
                         messages().of("form.stock.count"),
                         Measure.BOTTLES,
@@ -38,16 +38,19 @@ messages(),
                 "available");
         count.optional();
         before.ifPresent(stock -> count.show(stock.available()));
-        bottle = add(ChoiceField.of(messages(), id + "bottle", messages().of("form.lot.bottle"), cellar.bottleTypes(), make), "bottle");
+        bottle = add(
+                ChoiceField.of(messages(), id + "bottle", messages().of("form.lot.bottle"), cellar.bottleTypes(), make),
+                "bottle");
         colour = add(
-                ChoiceField.of(messages(), 
+                ChoiceField.of(
+                        messages(),
                         id + "colour",
                         messages().of("form.lot.colour"),
                         GlassColour.class,
                         before.map(BottleStock::colour).orElse(make.colour())),
                 "colour");
         worn = add(new BooleanField(
-messages(), 
+                messages(),
                 id + "worn",
                 messages().of("form.lot.worn"),
                 before.map(BottleStock::scuffed).orElse(false)));

@@ -10,7 +10,6 @@ import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Messages;
 
 /** The part of a plan that tells the carbonation wanted and the sugar for it. */
 public final class WishFields {
@@ -25,7 +24,7 @@ public final class WishFields {
         UnitSystem units = cellar.settings().units();
         target = form.add(
                 new NumberField(
-form.messages(), 
+                                form.messages(),
                                 "draft-target",
                                 form.messages().of("form.draft.target"),
                                 Measure.CARBONATION,
@@ -37,7 +36,7 @@ form.messages(),
                 "target");
         kegTarget = form.add(
                 new NumberField(
-form.messages(), 
+                                form.messages(),
                                 "draft-keg-target",
                                 form.messages().of("form.draft.keg-target"),
                                 Measure.CARBONATION,
@@ -48,14 +47,15 @@ form.messages(),
                         .starting(before.kegTargetVolumes()),
                 "kegTargetVolumes");
         sugar = form.add(
-                ChoiceField.of(form.messages(), 
+                ChoiceField.of(
+                        form.messages(),
                         "draft-sugar",
                         form.messages().of("form.sugar-dose.kind"),
                         cellar.sugars(),
                         cellar.sugar(before.sugarId())),
                 "sugar");
-        perBottle =
-                form.add(new BooleanField(form.messages(), "draft-per-bottle", form.messages().of("form.draft.per-bottle"), before.perBottle()));
+        perBottle = form.add(new BooleanField(
+                form.messages(), "draft-per-bottle", form.messages().of("form.draft.per-bottle"), before.perBottle()));
         kegTarget.hintProperty().set(form.messages().of("form.draft.keg-target-hint"));
         perBottle.hintProperty().set(form.messages().of("form.draft.per-bottle-hint"));
         kegTarget.askWhen(hasKeg);

@@ -14,7 +14,8 @@ public final class ChoiceField<T> extends Field<T> {
     private final Function<? super T, String> words;
     private final ObjectProperty<T> chosen = new SimpleObjectProperty<>(this, "chosen");
 
-    public ChoiceField(Messages messages, String id, String label, List<T> choices, Function<? super T, String> words, T initial) {
+    public ChoiceField(
+            Messages messages, String id, String label, List<T> choices, Function<? super T, String> words, T initial) {
         super(messages, id, label);
         this.choices = List.copyOf(choices);
         this.words = words;
@@ -22,11 +23,13 @@ public final class ChoiceField<T> extends Field<T> {
         chosen.addListener((property, before, after) -> changed());
     }
 
-    public static <T extends Listed> ChoiceField<T> of(Messages messages, String id, String label, List<T> choices, T initial) {
+    public static <T extends Listed> ChoiceField<T> of(
+            Messages messages, String id, String label, List<T> choices, T initial) {
         return new ChoiceField<>(messages, id, label, choices, messages::name, initial);
     }
 
-    public static <E extends Enum<E> & Listed> ChoiceField<E> of(Messages messages, String id, String label, Class<E> list, E initial) {
+    public static <E extends Enum<E> & Listed> ChoiceField<E> of(
+            Messages messages, String id, String label, Class<E> list, E initial) {
         return of(messages, id, label, List.of(list.getEnumConstants()), initial);
     }
 

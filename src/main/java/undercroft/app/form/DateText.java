@@ -87,7 +87,8 @@ public record DateText(Messages messages) {
     }
 
     private String written(String patternKey, TemporalAccessor time) {
-        return DateTimeFormatter.ofPattern(messages.of(patternKey), messages.locale()).format(time);
+        return DateTimeFormatter.ofPattern(messages.of(patternKey), messages.locale())
+                .format(time);
     }
 
     private static int number(Matcher matcher, int group) {
@@ -97,7 +98,9 @@ public record DateText(Messages messages) {
     private Month month(String word) {
         String start = word.toLowerCase(Locale.ROOT);
         for (Month month : Month.values()) {
-            boolean here = month.getDisplayName(TextStyle.FULL, messages.locale()).toLowerCase(messages.locale()).startsWith(start);
+            boolean here = month.getDisplayName(TextStyle.FULL, messages.locale())
+                    .toLowerCase(messages.locale())
+                    .startsWith(start);
             if (here || month.name().toLowerCase(Locale.ROOT).startsWith(start)) {
                 return month;
             }

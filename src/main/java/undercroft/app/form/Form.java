@@ -125,5 +125,4 @@ public abstract class Form extends Group {
         found = sentence;
         fault.set(shown ? sentence : "");
     }
-
 }

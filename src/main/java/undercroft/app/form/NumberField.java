@@ -19,7 +19,14 @@ public final class NumberField extends Field<OptionalDouble> {
     private String keptText;
 
     /** The bounds are those of the record the figure goes into, said here in the unit the person sees. */
-    public NumberField(Messages messages, String id, String label, Measure measure, UnitSystem units, double leastKept, double mostKept) {
+    public NumberField(
+            Messages messages,
+            String id,
+            String label,
+            Measure measure,
+            UnitSystem units,
+            double leastKept,
+            double mostKept) {
         super(messages, id, label);
         this.measure = measure;
         this.units = units;

@@ -38,13 +38,29 @@ public final class OccasionForm extends Form {
                 .atTime(LocalTime.of(18, 0))
                 .atZone(cellar.zone())
                 .toInstant();
-        at = add(new DateTimeField(messages(), "occasion-at", messages().of("form.occasion.at"), cellar.zone(), evening), "at");
+        at = add(
+                new DateTimeField(messages(), "occasion-at", messages().of("form.occasion.at"), cellar.zone(), evening),
+                "at");
         guests = add(
-                new NumberField(messages(), "occasion-guests", messages().of("form.occasion.guests"), Measure.BOTTLES, units(), 1, 1000)
+                new NumberField(
+                                messages(),
+                                "occasion-guests",
+                                messages().of("form.occasion.guests"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                1000)
                         .starting(4),
                 "guests");
         each = add(
-                new NumberField(messages(), "occasion-each", messages().of("form.occasion.each"), Measure.BOTTLES, units(), 1, 10)
+                new NumberField(
+                                messages(),
+                                "occasion-each",
+                                messages().of("form.occasion.each"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                10)
                         .starting(2),
                 "each");
         begin();

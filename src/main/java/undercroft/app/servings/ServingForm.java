@@ -26,8 +26,8 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.ShelfWords;
 import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 
 /** Bottles promised for a time: which, how many, when, chilled where, how warm in the glass. */
 public final class ServingForm extends Form {
@@ -49,8 +49,13 @@ public final class ServingForm extends Form {
         public static final Wish OPEN = new Wish(Optional.empty(), 2, Optional.empty());
     }
 
-    private ServingForm(Messages messages, 
-            Cellar cellar, Optional<Serving> before, Wish wish, Optional<CellarOutlook> outlook, Instant now) {
+    private ServingForm(
+            Messages messages,
+            Cellar cellar,
+            Optional<Serving> before,
+            Wish wish,
+            Optional<CellarOutlook> outlook,
+            Instant now) {
         super(messages, cellar);
         this.before = before;
         this.outlook = outlook;
@@ -62,10 +67,11 @@ public final class ServingForm extends Form {
                 .map(cellar::batch)
                 .or(() -> pourable.stream().findFirst())
                 .orElse(null);
-        batch = add(ChoiceField.of(messages(), "pour-batch", messages().of("form.pour.batch"), pourable, first), "batch");
+        batch = add(
+                ChoiceField.of(messages(), "pour-batch", messages().of("form.pour.batch"), pourable, first), "batch");
         bottles = add(
                 new NumberField(
-messages(), 
+                                messages(),
                                 "pour-bottles",
                                 messages().of("form.pour.bottles"),
                                 Measure.BOTTLES,
@@ -76,14 +82,15 @@ messages(),
                 "bottles");
         at = add(
                 new DateTimeField(
-messages(), 
+                        messages(),
                         "pour-at",
                         messages().of("form.pour.at"),
                         cellar.zone(),
                         before.map(Serving::at).or(wish::at).orElseGet(() -> nextFreeEvening(cellar, now))),
                 "at");
         place = add(
-                ChoiceField.of(messages(), 
+                ChoiceField.of(
+                        messages(),
                         "pour-place",
                         messages().of("form.pour.place"),
                         cellar.places(),
@@ -92,20 +99,28 @@ messages(),
                                 .orElseGet(() -> coldest(cellar).orElse(null))),
                 "place");
         coolingMedium = add(
-                ChoiceField.of(messages(), 
+                ChoiceField.of(
+                        messages(),
                         "pour-surroundings",
                         messages().of("form.pour.surroundings"),
                         Arrays.asList(CoolingMedium.values()),
                         before.map(Serving::coolingMedium).orElse(CoolingMedium.STILL_FRIDGE)),
                 "surroundings");
         glass = add(
-                new NumberField(messages(), "pour-glass", messages().of("form.pour.glass"), Measure.TEMPERATURE, units(), 0, 25)
+                new NumberField(
+                                messages(),
+                                "pour-glass",
+                                messages().of("form.pour.glass"),
+                                Measure.TEMPERATURE,
+                                units(),
+                                0,
+                                25)
                         .optional()
                         .starting(before.map(Serving::glassCelsius).orElse(OptionalDouble.empty())),
                 "glassCelsius");
         note = add(
                 new WordsField(
-messages(), 
+                        messages(),
                         "pour-note",
                         messages().of("form.pour.note"),
                         before.map(Serving::note).orElse("")),
@@ -117,12 +132,14 @@ messages(),
     }
 
     /** A new pour. */
-    public static ServingForm adding(Messages messages, Cellar cellar, Wish wish, Optional<CellarOutlook> outlook, Instant now) {
+    public static ServingForm adding(
+            Messages messages, Cellar cellar, Wish wish, Optional<CellarOutlook> outlook, Instant now) {
         return new ServingForm(messages, cellar, Optional.empty(), wish, outlook, now);
     }
 
     /** A pour that was planned before. */
-    public static ServingForm changing(Messages messages, Cellar cellar, Serving serving, Optional<CellarOutlook> outlook, Instant now) {
+    public static ServingForm changing(
+            Messages messages, Cellar cellar, Serving serving, Optional<CellarOutlook> outlook, Instant now) {
         return new ServingForm(messages, cellar, Optional.of(serving), Wish.OPEN, outlook, now);
     }
 
@@ -132,9 +149,10 @@ messages(),
 
     @Override
     public String what() {
-        return messages().of(
-                before.isPresent() ? "undo.pour.changed" : "undo.pour.added",
-                batch.value().name());
+        return messages()
+                .of(
+                        before.isPresent() ? "undo.pour.changed" : "undo.pour.added",
+                        batch.value().name());
     }
 
     @Override
@@ -185,7 +203,8 @@ messages(),
                 .map(BatchOutlook::mainLot)
                 .findFirst();
         if (lot.isPresent() && lot.get().ready().median().isEmpty()) {
-            throw new InvalidInput("batch", "form.pour.never-ready", lot.get().place().name());
+            throw new InvalidInput(
+                    "batch", "form.pour.never-ready", lot.get().place().name());
         }
     }
 
@@ -202,11 +221,12 @@ messages(),
                 .orElse(Double.NEGATIVE_INFINITY);
         if (cold > wanted) {
             ShelfWords words = ShelfWords.of(known, messages());
-            throw new InvalidInput("glassCelsius", 
-                            "form.pour.warm-place",
-                            words.format().celsius(wanted),
-                            place.value().name(),
-                            words.format().celsius(cold));
+            throw new InvalidInput(
+                    "glassCelsius",
+                    "form.pour.warm-place",
+                    words.format().celsius(wanted),
+                    place.value().name(),
+                    words.format().celsius(cold));
         }
     }
 
@@ -215,11 +235,14 @@ messages(),
         if (chosen != null) {
             Interval usual = chosen.beer().kind().servingCelsius();
             glass.hintProperty()
-                    .set(messages().of(
-                            "form.pour.glass-hint",
-                            chosen.beer().kind(),
-                            Measure.TEMPERATURE.text(usual.low(), units(), messages().locale()),
-                            Measure.TEMPERATURE.textWithUnit(usual.high(), units(), messages().locale())));
+                    .set(messages()
+                            .of(
+                                    "form.pour.glass-hint",
+                                    chosen.beer().kind(),
+                                    Measure.TEMPERATURE.text(
+                                            usual.low(), units(), messages().locale()),
+                                    Measure.TEMPERATURE.textWithUnit(
+                                            usual.high(), units(), messages().locale())));
             bottles.hintProperty().set(messages().of("form.left.hint", chosen.leftAt(now)));
         }
         CoolingMedium kind = coolingMedium.chosenProperty().get();
@@ -228,8 +251,11 @@ messages(),
                 .set(
                         kind == null || kind.isGoodForResting()
                                 ? ""
-                                : messages().of(
-                                        kind == CoolingMedium.FREEZER ? "form.pour.freezer" : "form.pour.ice-water"));
+                                : messages()
+                                        .of(
+                                                kind == CoolingMedium.FREEZER
+                                                        ? "form.pour.freezer"
+                                                        : "form.pour.ice-water"));
     }
 
     private static Instant nextFreeEvening(Cellar cellar, Instant now) {

@@ -79,7 +79,8 @@ public record ServingPage(
         List<Figure> figures = new ArrayList<>();
         boolean late = plan.chillFrom().isEmpty();
         boolean there = !late && plan.chillFrom().get().isBefore(outlook.at());
-        figures.add(figure(words, 
+        figures.add(figure(
+                words,
                 "in",
                 late
                         ? words.of("pours.figure.in-late")
@@ -90,7 +91,8 @@ public record ServingPage(
                         "pours.figure.in-detail",
                         words.format().celsius(plan.chilling().coldCelsius()))));
         boolean warms = plan.takeOut().isBefore(plan.serving().at());
-        figures.add(figure(words, 
+        figures.add(figure(
+                words,
                 "out",
                 words.format()
                                 .date(plan.takeOut())
@@ -99,14 +101,16 @@ public record ServingPage(
                         : words.format().weekdayAndTime(plan.takeOut()),
                 warms ? words.of("pours.figure.out-before") : words.of("pours.figure.out-then")));
         BeerStyle kind = batch.beer().kind();
-        figures.add(figure(words, 
+        figures.add(figure(
+                words,
                 "glass",
                 words.format().celsius(plan.chilling().wantedCelsius()),
                 words.of(
                         "pours.figure.glass-detail",
                         words.format().celsius(kind.servingCelsius().low()),
                         words.format().celsius(kind.servingCelsius().high()))));
-        figures.add(figure(words, 
+        figures.add(figure(
+                words,
                 "ready",
                 words.of("pours.figure.percent", Math.round(100 * plan.probabilityReady())),
                 words.of("pours.figure.ready-detail")));

@@ -12,9 +12,9 @@ import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingChoice;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 import undercroft.wording.ServingWords;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Messages;
 
 /** The pours to come, one of them chosen, and the batches that might be poured on an occasion. */
 public final class ServingsViewModel {

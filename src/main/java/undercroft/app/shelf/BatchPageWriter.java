@@ -14,8 +14,8 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.wording.Headlines;
-import undercroft.wording.ShelfWords;
 import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 
 /** Writes the page of a batch. */
 record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
@@ -118,8 +118,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
             what = words.of("batch.reading.squeeze", squeeze.feel());
             note = lotName(squeeze.lotId());
         } else if (reading instanceof Reading.Opened opened) {
-            what = words.of(
-                    "batch.reading.opened", opened.perceivedCarbonation());
+            what = words.of("batch.reading.opened", opened.perceivedCarbonation());
             note = lotName(opened.lotId());
         } else {
             double gravity = ((Reading.Density) reading).specificGravity();
@@ -140,8 +139,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
         for (Dated<Draw> each : all) {
             Draw draw = each.what();
             left -= draw.count();
-            String what =
-                    words.of("batch.draw.row", draw.count(), draw.fate());
+            String what = words.of("batch.draw.row", draw.count(), draw.fate());
             String note = joined(
                     words.of("batch.draw.left", left), joined(lotName(each.lot().id()), draw.note()));
             rows.add(

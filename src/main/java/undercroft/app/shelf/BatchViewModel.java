@@ -24,7 +24,11 @@ public final class BatchViewModel {
     private String shownBatchId = "";
     private String lotId = "";
 
-    public BatchViewModel(Messages messages, Workspace workspace, ObservableValue<CellarOutlook> outlook, ObservableValue<ShelfPlan.Crate> crate) {
+    public BatchViewModel(
+            Messages messages,
+            Workspace workspace,
+            ObservableValue<CellarOutlook> outlook,
+            ObservableValue<ShelfPlan.Crate> crate) {
         this.messages = messages;
         this.workspace = workspace;
         this.outlook = outlook;

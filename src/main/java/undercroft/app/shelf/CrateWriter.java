@@ -17,8 +17,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
     ShelfPlan.Crate planned() {
         List<Lot> lots = batch.batch().lots();
         int bottles = lots.stream().mapToInt(Lot::count).sum();
-        String state =
-                bottles == 0 ? words.nameOf(Stage.FILLING) : words.of("shelf.crate.planned-bottles", bottles);
+        String state = bottles == 0 ? words.nameOf(Stage.FILLING) : words.of("shelf.crate.planned-bottles", bottles);
         return new ShelfPlan.Crate(
                 batch.id(),
                 batch.id(),

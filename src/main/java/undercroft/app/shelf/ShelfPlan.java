@@ -15,8 +15,8 @@ import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.Stage;
-import undercroft.wording.ShelfWords;
 import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 
 /** What stands where on the drawn shelf: planks from top to bottom with their crates from left to right. */
 public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gone) {

@@ -16,9 +16,9 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.task.Task;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
-import undercroft.wording.Messages;
 
 /** The short list of what to do, most urgent first, without what was put away. */
 public final class ToDoViewModel {

@@ -25,8 +25,8 @@ import undercroft.outlook.spell.SpellReview;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Span;
 import undercroft.store.logger.ForecastFile;
-import undercroft.wording.ShelfWords;
 import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 
 /** What might happen to the shelf. Saving it does what is supposed, where that can be done: a move. */
 public final class WhatIfForm extends Form {
@@ -82,38 +82,52 @@ public final class WhatIfForm extends Form {
             kinds.add(Kind.AGAIN);
         }
         kinds.add(Kind.FORECAST);
-        kind = add(new ChoiceField<>(messages(), "whatif-kind", words("kind"), kinds, each -> each.words(messages), Kind.WARMER));
+        kind = add(new ChoiceField<>(
+                messages(), "whatif-kind", words("kind"), kinds, each -> each.words(messages), Kind.WARMER));
         spell = add(new ChoiceField<>(
-messages(), 
+                messages(),
                 "whatif-spell",
                 words("spell"),
                 spells,
-                each -> messages().of(
-                        "form.whatif.spell.words",
-                        each.place().name(),
-                        words.day(each.from()),
-                        words.format().celsius(each.peakCelsius())),
+                each -> messages()
+                        .of(
+                                "form.whatif.spell.words",
+                                each.place().name(),
+                                words.day(each.from()),
+                                words.format().celsius(each.peakCelsius())),
                 spells.stream().findFirst().orElse(null)));
         lot = add(new ChoiceField<>(
-messages(), 
+                messages(),
                 "whatif-lot",
                 words("lot"),
                 lots,
                 LotChoice::words,
                 lots.stream().findFirst().orElse(null)));
-        place = add(ChoiceField.of(messages(), "whatif-place", words("place"), cellar.places(), fullest(outlook)), "place");
+        place = add(
+                ChoiceField.of(messages(), "whatif-place", words("place"), cellar.places(), fullest(outlook)), "place");
         kelvin = add(
-                new NumberField(messages(), "whatif-kelvin", words("kelvin"), Measure.TEMPERATURE_STEP, units(), -40, 40)
+                new NumberField(
+                                messages(),
+                                "whatif-kelvin",
+                                words("kelvin"),
+                                Measure.TEMPERATURE_STEP,
+                                units(),
+                                -40,
+                                40)
                         .starting(10),
                 "kelvin");
-        days = add(new NumberField(messages(), "whatif-days", words("days"), Measure.DAYS, units(), 0.5, 365).starting(5), "days");
+        days = add(
+                new NumberField(messages(), "whatif-days", words("days"), Measure.DAYS, units(), 0.5, 365).starting(5),
+                "days");
         room = add(
-                new NumberField(messages(), "whatif-room", words("room"), Measure.TEMPERATURE, units(), -20, 60).starting(22),
+                new NumberField(messages(), "whatif-room", words("room"), Measure.TEMPERATURE, units(), -20, 60)
+                        .starting(22),
                 "roomCelsius");
         file = add(new WordsField(messages(), "whatif-file", words("file"), ""), "file");
         file.hintProperty().set(words("file-hint"));
         from = add(
-                new DateTimeField(messages(), "whatif-from", words("from"), cellar.zone(), at.truncatedTo(ChronoUnit.MINUTES)),
+                new DateTimeField(
+                        messages(), "whatif-from", words("from"), cellar.zone(), at.truncatedTo(ChronoUnit.MINUTES)),
                 "from");
         askWhatMatters();
         begin();
@@ -144,11 +158,12 @@ messages(),
                         .forEach(each -> lots.add(new LotChoice(
                                 batch.batch(),
                                 each.lot(),
-                                messages().of(
-                                        "form.whatif.lot.words",
-                                        batch.batch().name(),
-                                        each.left(),
-                                        each.place().name())))));
+                                messages()
+                                        .of(
+                                                "form.whatif.lot.words",
+                                                batch.batch().name(),
+                                                each.left(),
+                                                each.place().name())))));
         return lots;
     }
 
@@ -236,8 +251,11 @@ messages(),
 
     @Override
     public String what() {
-        return messages().of(
-                "undo.move", lot.value().lot().leftAt(at), lot.value().batch().name());
+        return messages()
+                .of(
+                        "undo.move",
+                        lot.value().lot().leftAt(at),
+                        lot.value().batch().name());
     }
 
     @Override

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import undercroft.outlook.WhatIf;
 import undercroft.outlook.lot.Alert;
-import undercroft.wording.ShelfWords;
 import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 
 /** Writes the answer to a supposition. */
 record WhatIfWriter(WhatIf answer, ShelfWords words) {

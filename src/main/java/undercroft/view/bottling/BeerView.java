@@ -11,7 +11,6 @@ import undercroft.app.bottling.PlanForm;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsView;
 
-
 /** How much beer there is, and what sort. */
 final class BeerView {
     private BeerView() {}

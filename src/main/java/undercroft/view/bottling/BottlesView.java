@@ -16,7 +16,6 @@ import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsView;
 
-
 /** Which bottles are filled. */
 final class BottlesView {
     private BottlesView() {}
@@ -52,7 +51,8 @@ final class BottlesView {
         nodes.add(Labels.of(sheet.bottleSum(), "figure-line"));
         for (DaySheet.BottleLine line : sheet.bottles()) {
             if (!line.refusal().isEmpty()) {
-                nodes.add(Labels.note(Alert.ACT, sheet.words().of("bottling.refusal.row", line.name(), line.refusal())));
+                nodes.add(
+                        Labels.note(Alert.ACT, sheet.words().of("bottling.refusal.row", line.name(), line.refusal())));
             }
         }
         nodes.add(Labels.sentences(sheet.said(sheet.day().order().notes())));

@@ -12,7 +12,6 @@ import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.view.kit.form.FormGrid;
 
-
 /** What was really done; then the batch goes to the shelf. */
 final class CappingView {
     private CappingView() {}
@@ -57,7 +56,9 @@ final class CappingView {
         labels.disableProperty().bind(form.canSaveProperty().not());
         VBox right = new VBox(
                 10,
-                new FormGrid().section(context.messages().of("bottling.cap.place")).fields(form.placeFields()),
+                new FormGrid()
+                        .section(context.messages().of("bottling.cap.place"))
+                        .fields(form.placeFields()),
                 Labels.section(context.messages().of("bottling.cap.differences")),
                 differences,
                 new FormGrid().field(form.allTheSame()),
@@ -77,7 +78,8 @@ final class CappingView {
         try {
             List<Phrase> told = form.capping(context.model().cellar()).differences();
             told.forEach(one -> nodes.add(Labels.of(context.model().words().of(one))));
-            nodes.add(Labels.of(context.messages().of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
+            nodes.add(Labels.of(
+                    context.messages().of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
         } catch (InvalidInput unreadable) {
             nodes.add(Labels.of(context.messages().of("bottling.cap.unreadable"), "faint"));
         }

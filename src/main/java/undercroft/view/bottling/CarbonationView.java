@@ -14,7 +14,6 @@ import undercroft.outlook.lot.Alert;
 import undercroft.quantity.Interval;
 import undercroft.view.kit.form.FormGrid;
 
-
 /** How lively the beer shall be, and what that does to the bottles. */
 final class CarbonationView {
     private CarbonationView() {}
@@ -38,8 +37,8 @@ final class CarbonationView {
     }
 
     private static void choose(FlowPane choices, PlanForm form, DaySheet sheet, String id, double volumes) {
-        Button button =
-                new Button(sheet.words().of("bottling.target." + id, sheet.words().number(volumes, 1)));
+        Button button = new Button(
+                sheet.words().of("bottling.target." + id, sheet.words().number(volumes, 1)));
         button.setId("target-" + id);
         button.setOnAction(event -> form.wish().aimAt(volumes));
         choices.getChildren().add(button);

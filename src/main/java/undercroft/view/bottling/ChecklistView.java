@@ -11,7 +11,6 @@ import undercroft.app.bottling.PlanForm;
 import undercroft.bottling.Step;
 import undercroft.outlook.lot.Alert;
 
-
 /** The day's list to tick, made for wet hands: wide rows, arrows to move, Space or Enter to tick. */
 final class ChecklistView extends VBox {
     private final BottlingContext context;
@@ -43,7 +42,8 @@ final class ChecklistView extends VBox {
         Optional<DayList> list = context.model().dayList();
         if (list.isEmpty()) {
             shown.clear();
-            rows.getChildren().setAll(Labels.note(Alert.WATCH, context.messages().of("bottling.nothing-yet")));
+            rows.getChildren()
+                    .setAll(Labels.note(Alert.WATCH, context.messages().of("bottling.nothing-yet")));
             return;
         }
         List<Step> steps = list.get().checklist().steps();

@@ -10,7 +10,6 @@ import undercroft.bottling.Solution;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
 
-
 /** What to mix for cleaning and sanitising, and what has to lie ready. */
 final class CleaningView {
     private CleaningView() {}

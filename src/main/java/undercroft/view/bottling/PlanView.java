@@ -17,7 +17,6 @@ import javafx.util.Duration;
 import undercroft.app.bottling.BottlingPage;
 import undercroft.app.bottling.PlanForm;
 
-
 /** An open plan: its pages by name on the left, the one that is turned to beside them. */
 final class PlanView extends HBox {
     private static final Duration KEEPING = Duration.seconds(1);
@@ -84,7 +83,10 @@ final class PlanView extends HBox {
         if (screen == BottlingPage.CAP) {
             made.remove(BottlingPage.CAP);
         }
-        body.getChildren().setAll(Labels.of(screen.title(context.messages()), "batch-title"), made.computeIfAbsent(screen, this::make));
+        body.getChildren()
+                .setAll(
+                        Labels.of(screen.title(context.messages()), "batch-title"),
+                        made.computeIfAbsent(screen, this::make));
         scroll.setVvalue(0);
         turning.getChildren().clear();
         screen.previous().ifPresent(other -> turning.getChildren().add(turn("bottling.turn.back", "back", other)));

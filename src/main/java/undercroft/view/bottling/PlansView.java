@@ -12,7 +12,6 @@ import undercroft.app.bottling.NewPlanForm;
 import undercroft.cellar.Batch;
 import undercroft.view.kit.form.FormGrid;
 
-
 /** Plans to go on with, and what is asked to begin a new one. */
 final class PlansView extends ScrollPane {
     private final BottlingContext context;
@@ -51,10 +50,11 @@ final class PlansView extends ScrollPane {
     private Node line(Batch planned) {
         Label name = new Label(planned.name());
         name.getStyleClass().add("tonight-what");
-        Label about = new Label(context.messages().of(
-                "words.list.joint",
-                planned.beer().kind().label(),
-                context.model().litres(planned)));
+        Label about = new Label(context.messages()
+                .of(
+                        "words.list.joint",
+                        planned.beer().kind().label(),
+                        context.model().litres(planned)));
         about.getStyleClass().add("faint");
         Button open = new Button(null, new VBox(2, name, about));
         open.setId("draft-" + planned.id());

@@ -19,7 +19,6 @@ import undercroft.app.bottling.Rail;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 
-
 /** The pages of a plan by name, each with how far it is. */
 final class RailView extends VBox {
     private static final double WIDTH = 232;
@@ -95,7 +94,8 @@ final class RailView extends VBox {
                 row.getChildren().add(new AlertSign(state.alert()));
             }
             link.setGraphic(row);
-            link.setAccessibleText(context.messages().of("words.list.joint", screen.title(context.messages()), state.words()));
+            link.setAccessibleText(
+                    context.messages().of("words.list.joint", screen.title(context.messages()), state.words()));
             link.setSelected(screen == context.model().screenProperty().get());
         });
         second();
@@ -106,8 +106,8 @@ final class RailView extends VBox {
         String words = context.model()
                 .dayList()
                 .flatMap(DayList::waiting)
-                .map(step -> context.messages().of(
-                        "bottling.timer.over-rail", context.model().words().of(step.words())))
+                .map(step -> context.messages()
+                        .of("bottling.timer.over-rail", context.model().words().of(step.words())))
                 .orElse("");
         timer.setText(words);
         timer.setVisible(!words.isEmpty());

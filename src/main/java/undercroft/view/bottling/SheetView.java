@@ -8,7 +8,6 @@ import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.PlanForm;
 import undercroft.outlook.lot.Alert;
 
-
 /** What follows from the plan, written anew at each change of it. */
 final class SheetView extends VBox {
     private final BottlingContext context;

@@ -10,7 +10,6 @@ import undercroft.app.bottling.PlanForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
 
-
 /** What to weigh. */
 final class SugarView {
     private SugarView() {}

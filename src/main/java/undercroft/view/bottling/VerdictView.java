@@ -13,7 +13,6 @@ import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.form.FormGrid;
 
-
 /** Whether the fermentation is over. */
 final class VerdictView {
     private VerdictView() {}

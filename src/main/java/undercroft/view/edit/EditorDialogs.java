@@ -50,7 +50,8 @@ public final class EditorDialogs implements Editors {
      * @param owner the main window, asked each time
      */
     public EditorDialogs(
-Messages messages, Workspace workspace,
+            Messages messages,
+            Workspace workspace,
             Forecasts forecasts,
             BackgroundTasks tasks,
             Clock clock,

@@ -16,7 +16,8 @@ import undercroft.wording.Messages;
 final class LotDialogs {
     private LotDialogs() {}
 
-    static Node content(Messages messages, Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
+    static Node content(
+            Messages messages, Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
         FormGrid grid = new FormGrid().fields(fields);
         Alert alert =
                 outlook.flatMap(known -> pressureAlert(known, batchId, lotId)).orElse(Alert.CLEAR);

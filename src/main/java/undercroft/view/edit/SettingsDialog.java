@@ -87,9 +87,17 @@ final class SettingsDialog {
         name.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(name, Priority.ALWAYS);
         Button edit = quiet(dialogs.messages().of("form.settings.row.change"), () -> change.accept(entry));
-        edit.setAccessibleText(dialogs.messages().of("form.settings.row.sentence", edit.getText(), dialogs.messages().name(entry)));
+        edit.setAccessibleText(dialogs.messages()
+                .of(
+                        "form.settings.row.sentence",
+                        edit.getText(),
+                        dialogs.messages().name(entry)));
         Button away = quiet(dialogs.messages().of("form.button.remove"), () -> remove.accept(entry));
-        away.setAccessibleText(dialogs.messages().of("form.settings.row.sentence", away.getText(), dialogs.messages().name(entry)));
+        away.setAccessibleText(dialogs.messages()
+                .of(
+                        "form.settings.row.sentence",
+                        away.getText(),
+                        dialogs.messages().name(entry)));
         HBox row = new HBox(4, name, edit, away);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("list-row");
@@ -113,7 +121,8 @@ final class SettingsDialog {
         BottleForm asked = new BottleForm(dialogs.messages(), form.draft(), before);
         dialogs.open(
                 dialog.stage(),
-                before.map(make -> dialogs.messages().of("form.bottle.title.edit", dialogs.messages().name(make)))
+                before.map(make -> dialogs.messages()
+                                .of("form.bottle.title.edit", dialogs.messages().name(make)))
                         .orElseGet(() -> dialogs.messages().of("form.bottle.title.add")),
                 asked,
                 new FormGrid().fields(asked.fields()),
@@ -124,7 +133,8 @@ final class SettingsDialog {
         SugarForm asked = new SugarForm(dialogs.messages(), form.draft(), before);
         dialogs.open(
                 dialog.stage(),
-                before.map(sugar -> dialogs.messages().of("form.sugar.title.edit", dialogs.messages().name(sugar)))
+                before.map(sugar -> dialogs.messages()
+                                .of("form.sugar.title.edit", dialogs.messages().name(sugar)))
                         .orElseGet(() -> dialogs.messages().of("form.sugar.title.add")),
                 asked,
                 new FormGrid().fields(asked.fields()),

@@ -47,6 +47,7 @@ public final class FigureTile extends Button {
         setMaxHeight(Double.MAX_VALUE);
         setAccessibleText(messages.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
         setTooltip(new Tooltip(getAccessibleText()));
-        setOnAction(event -> Popovers.show(this, new WhyView(messages, figure), PopOver.ArrowLocation.TOP_CENTER, dark));
+        setOnAction(
+                event -> Popovers.show(this, new WhyView(messages, figure), PopOver.ArrowLocation.TOP_CENTER, dark));
     }
 }

@@ -47,8 +47,18 @@ public final class PlotsView extends Region {
         cursor = new CursorCanvas(dateWords);
         buttons = new ZoomButtons(
                 zoomButton(messages, "zoom-all", "plots.zoom.all", "plots.zoom.all.sentence", this::showUsual),
-                zoomButton(messages, "zoom-wider", "plots.zoom.wider", "plots.zoom.wider.sentence", () -> zoom(1 / KEY_ZOOM)),
-                zoomButton(messages, "zoom-closer", "plots.zoom.closer", "plots.zoom.closer.sentence", () -> zoom(KEY_ZOOM)));
+                zoomButton(
+                        messages,
+                        "zoom-wider",
+                        "plots.zoom.wider",
+                        "plots.zoom.wider.sentence",
+                        () -> zoom(1 / KEY_ZOOM)),
+                zoomButton(
+                        messages,
+                        "zoom-closer",
+                        "plots.zoom.closer",
+                        "plots.zoom.closer.sentence",
+                        () -> zoom(KEY_ZOOM)));
         getChildren().addAll(chart, cursor, buttons);
         cursor.setMouseTransparent(true);
         getStyleClass().add("plots");

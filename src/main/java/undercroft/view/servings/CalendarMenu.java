@@ -12,7 +12,6 @@ import undercroft.store.Export;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
 
-
 /** Pours, first tastes and best-before dates for a calendar: one file, or one a batch. */
 final class CalendarMenu extends MenuButton {
     private final WindowContext context;

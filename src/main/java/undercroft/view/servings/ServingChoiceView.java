@@ -17,7 +17,6 @@ import undercroft.outlook.serving.ServingChoice;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.form.FormGrid;
 
-
 /** Guests to come, and the batches that might be poured for them, best first, with reasons. */
 final class ServingChoiceView extends VBox {
     private static final int SHOWN_AT_FIRST = 5;
@@ -31,7 +30,10 @@ final class ServingChoiceView extends VBox {
     ServingChoiceView(ServingsViewModel model, WindowContext context) {
         this.model = model;
         this.context = context;
-        form = new OccasionForm(context.messages(), context.workspace().getCellar(), context.clock().instant());
+        form = new OccasionForm(
+                context.messages(),
+                context.workspace().getCellar(),
+                context.clock().instant());
         getStyleClass().add("which-batch");
         setId("which-batch");
         Label title = new Label(context.messages().of("pours.which.title"));

@@ -27,7 +27,6 @@ import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
 import undercroft.wording.ShelfWords;
 
-
 /** The pour that is chosen: when to do what, what stands in the way, the beer's temperature, how to pour it. */
 final class ServingView extends ScrollPane {
     private final ServingsViewModel model;
@@ -39,7 +38,8 @@ final class ServingView extends ScrollPane {
     ServingView(ServingsViewModel model, WindowContext context) {
         this.model = model;
         this.context = context;
-        plots = new PlotsView(context.messages(), 
+        plots = new PlotsView(
+                context.messages(),
                 second -> ShelfWords.of(outlook(), context.messages()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setMinHeight(240);
         plots.setPrefHeight(300);

@@ -15,7 +15,6 @@ import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
 
-
 /** Left the pours to come and which batch to take, right the pour that is chosen. */
 public final class ServingsView extends HBox {
     private static final double LIST_SHARE = 0.36;
@@ -96,7 +95,9 @@ public final class ServingsView extends HBox {
         }
         row.setMaxWidth(Double.MAX_VALUE);
         row.setAccessibleText(new AlertWords(context.messages())
-                .before(line.alert(), context.messages().of("pours.line.sentence", line.what(), line.when(), line.chill())));
+                .before(
+                        line.alert(),
+                        context.messages().of("pours.line.sentence", line.what(), line.when(), line.chill())));
         row.setOnAction(event -> model.choose(line.serving().id()));
         return row;
     }

@@ -26,6 +26,7 @@ import undercroft.wording.Messages;
 /** Readings, bottles, moves and notes of a batch, one list at a time, each with the button that adds to it. */
 final class BatchListsView extends VBox {
     private final Messages messages;
+
     private enum Sort {
         READINGS("tab-readings"),
         BOTTLES("tab-bottles"),
@@ -78,8 +79,10 @@ final class BatchListsView extends VBox {
                         name(
                                 group,
                                 Sort.READINGS,
-                                messages.of("batch.tab.readings", page.readings().size()),
-                                messages.of("batch.tab.readings", page.readings().size())),
+                                messages.of(
+                                        "batch.tab.readings", page.readings().size()),
+                                messages.of(
+                                        "batch.tab.readings", page.readings().size())),
                         name(
                                 group,
                                 Sort.BOTTLES,
@@ -145,7 +148,8 @@ final class BatchListsView extends VBox {
                 foot("batch.lists.move", lot -> editors.move(batch, lot));
             }
             case NOTES -> {
-                list.getChildren().add(wrapped(page.notes().isEmpty() ? messages.of("batch.notes.none") : page.notes()));
+                list.getChildren()
+                        .add(wrapped(page.notes().isEmpty() ? messages.of("batch.notes.none") : page.notes()));
                 foot("batch.action.notes", lot -> editors.editNotes(batch));
             }
         }

@@ -32,7 +32,6 @@ import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
 
-
 /** The page of the batch that is chosen: what is so, what to do, figures and plots, with its lists beside them. */
 final class BatchView extends VBox {
     private static final double LEAST_PLOTS = 268;
@@ -64,7 +63,8 @@ final class BatchView extends VBox {
         this.context = context;
         this.planBatch = planBatch;
         bar = new BatchBar(context.messages(), back);
-        plots = new PlotsView(context.messages(), epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
+        plots = new PlotsView(
+                context.messages(), epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
         lists = new BatchListsView(
                 context.messages(),
                 context.editors(),
@@ -135,7 +135,8 @@ final class BatchView extends VBox {
         HBox figures = new HBox();
         figures.getStyleClass().add("figures");
         for (BatchPage.Figure figure : shown.figures()) {
-            FigureTile tile = new FigureTile(context.messages(), figure, context.dark().get());
+            FigureTile tile =
+                    new FigureTile(context.messages(), figure, context.dark().get());
             HBox.setHgrow(tile, Priority.ALWAYS);
             figures.getChildren().add(tile);
         }
@@ -173,7 +174,8 @@ final class BatchView extends VBox {
     }
 
     private BatchBar.Action action(String id, String key, Runnable act) {
-        return new BatchBar.Action(id, context.messages().of(key), () -> context.faults().guard(act));
+        return new BatchBar.Action(
+                id, context.messages().of(key), () -> context.faults().guard(act));
     }
 
     private Node lotPicker(BatchPage shown) {

@@ -17,7 +17,6 @@ import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Messages;
 
-
 /** Title of the shelf, what comes first on it, and what can be added. */
 final class ShelfHeaderView extends HBox {
     ShelfHeaderView(ShelfViewModel model, WindowContext context) {

@@ -23,7 +23,6 @@ import undercroft.cellar.Place;
 import undercroft.view.kit.Scrolls;
 import undercroft.view.kit.WindowContext;
 
-
 /** The drawn shelf: a plank for each place, one focus for all crates, the arrows move the choice. */
 final class ShelfView extends VBox {
     private final ShelfViewModel model;
@@ -97,7 +96,8 @@ final class ShelfView extends VBox {
                 .distinct()
                 .count();
         int bottles = plan.crates().stream().mapToInt(ShelfPlan.Crate::left).sum();
-        Label sum = new Label(context.messages().of("shelf.sum.text", bottles, context.messages().of("shelf.sum.batches", batches)));
+        Label sum = new Label(context.messages()
+                .of("shelf.sum.text", bottles, context.messages().of("shelf.sum.batches", batches)));
         sum.getStyleClass().add("faint");
         return sum;
     }
@@ -105,7 +105,8 @@ final class ShelfView extends VBox {
     private List<CrateView> crates(List<ShelfPlan.Crate> plan) {
         List<CrateView> views = new ArrayList<>();
         for (ShelfPlan.Crate crate : plan) {
-            CrateView view = new CrateView(context.messages(), crate, context.dark().get());
+            CrateView view =
+                    new CrateView(context.messages(), crate, context.dark().get());
             view.setOnMousePressed(event -> {
                 planks.requestFocus();
                 model.choose(crate);
@@ -158,7 +159,10 @@ final class ShelfView extends VBox {
 
     private Node goneLink(int count) {
         boolean shown = model.showsGoneProperty().get();
-        Hyperlink link = new Hyperlink(shown ? context.messages().of("shelf.gone.hide") : context.messages().of("shelf.gone.show", count));
+        Hyperlink link = new Hyperlink(
+                shown
+                        ? context.messages().of("shelf.gone.hide")
+                        : context.messages().of("shelf.gone.show", count));
         link.setId("show-gone");
         link.setOnAction(event -> model.showsGoneProperty().set(!shown));
         return link;

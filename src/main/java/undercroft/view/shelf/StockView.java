@@ -13,7 +13,6 @@ import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
 
-
 /** Bottles left over time, how fast they go, and where they stand. */
 final class StockView {
     private static final double HEIGHT = 170;
@@ -26,7 +25,8 @@ final class StockView {
 
     Node of(BatchPage.Stock stock) {
         CellarOutlook outlook = context.forecasts().outlookProperty().get();
-        PlotsView plots = new PlotsView(context.messages(), 
+        PlotsView plots = new PlotsView(
+                context.messages(),
                 second -> ShelfWords.of(outlook, context.messages()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setId("stock-plot");
         plots.setMinHeight(HEIGHT);

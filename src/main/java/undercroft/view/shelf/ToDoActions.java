@@ -21,7 +21,6 @@ import undercroft.view.kit.Editors;
 import undercroft.view.kit.Popovers;
 import undercroft.view.kit.WindowContext;
 
-
 /** What can be said to a line of Tonight: the one action that fits, done, later, dismiss. */
 public final class ToDoActions {
     private final ToDoViewModel model;
@@ -53,14 +52,26 @@ public final class ToDoActions {
         row.getChildren()
                 .addAll(
                         button("do", context.messages().of(key(line.task().kind())), afterwards, () -> act(line)),
-                        button("done", context.messages().of("tonight.action.done"), afterwards, () -> model.done(line)),
+                        button(
+                                "done",
+                                context.messages().of("tonight.action.done"),
+                                afterwards,
+                                () -> model.done(line)),
                         button(
                                 "tomorrow",
                                 context.messages().of("tonight.action.tomorrow"),
                                 afterwards,
                                 () -> model.postpone(line, 1)),
-                        button("week", context.messages().of("tonight.action.week"), afterwards, () -> model.postpone(line, 7)),
-                        button("dismiss", context.messages().of("tonight.action.dismiss"), afterwards, () -> model.dismiss(line)));
+                        button(
+                                "week",
+                                context.messages().of("tonight.action.week"),
+                                afterwards,
+                                () -> model.postpone(line, 7)),
+                        button(
+                                "dismiss",
+                                context.messages().of("tonight.action.dismiss"),
+                                afterwards,
+                                () -> model.dismiss(line)));
         return row;
     }
 

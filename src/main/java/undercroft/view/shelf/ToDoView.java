@@ -18,7 +18,6 @@ import undercroft.view.kit.Popovers;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
 
-
 /** The short list of what to do, in one strip; what does not fit opens from a button. */
 public final class ToDoView extends HBox {
     private static final double LEAST_WIDTH_A_LINE = 300;
@@ -128,7 +127,9 @@ public final class ToDoView extends HBox {
 
     private Button more(List<ToDoViewModel.Line> rest) {
         Button more = new Button(
-                rest.isEmpty() ? context.messages().of("tonight.away.button") : context.messages().of("tonight.more.button", rest.size()));
+                rest.isEmpty()
+                        ? context.messages().of("tonight.away.button")
+                        : context.messages().of("tonight.more.button", rest.size()));
         more.setId("tonight-more");
         more.setMinWidth(USE_PREF_SIZE);
         more.getStyleClass().add("quiet");

@@ -29,7 +29,11 @@ final class SpellBoardView extends Region {
     private BoardPicture picture;
 
     /** {@code whenChosen} gets the chosen mark's place on the board, to scroll to it. */
-    SpellBoardView(SpellsViewModel model, Supplier<QuantityFormat> format, Runnable open, Consumer<SpellBoardView> whenChosen) {
+    SpellBoardView(
+            SpellsViewModel model,
+            Supplier<QuantityFormat> format,
+            Runnable open,
+            Consumer<SpellBoardView> whenChosen) {
         this.model = model;
         this.format = format;
         this.open = open;
@@ -66,7 +70,9 @@ final class SpellBoardView extends Region {
         setAccessibleText(new AlertWords(format.get().messages())
                 .before(
                         mark.impact().alert(),
-                        format.get().messages().of("spells.board.chosen", mark.impact().batchName(), place)));
+                        format.get()
+                                .messages()
+                                .of("spells.board.chosen", mark.impact().batchName(), place)));
     }
 
     private void press(MouseEvent event) {

@@ -16,13 +16,12 @@ import javafx.scene.layout.VBox;
 import undercroft.app.spells.SpellPage;
 import undercroft.app.spells.SpellsViewModel;
 import undercroft.app.spells.WhatIfViewModel;
+import undercroft.cellar.Cellar;
 import undercroft.plot.PlotStack;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.QuantityFormat;
-import undercroft.cellar.Cellar;
-
 
 /** The page of warm and cold spells: the board and the place's temperature on the left, what to do on the right. */
 public final class SpellsView extends HBox {
@@ -48,11 +47,11 @@ public final class SpellsView extends HBox {
         this.plot = new PlotsView(context.messages(), instant -> "");
         this.openBatch = openBatch;
         this.model = new SpellsViewModel(context.messages(), context.forecasts().outlookProperty());
-        this.supposing = new WhatIfViewModel(context.messages(), context.workspace(), context.forecasts(), context.clock());
+        this.supposing =
+                new WhatIfViewModel(context.messages(), context.workspace(), context.forecasts(), context.clock());
         this.impacts = new ImpactsView(context.messages(), openBatch);
         getStyleClass().addAll("middle", "spells-page");
-        SpellBoardView board = new SpellBoardView(
-                model, this::format, this::openChosen, this::scrollTo);
+        SpellBoardView board = new SpellBoardView(model, this::format, this::openChosen, this::scrollTo);
         StackPane left = new StackPane(main(board), nothing());
         left.getChildren()
                 .get(1)

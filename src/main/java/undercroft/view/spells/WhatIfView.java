@@ -17,7 +17,6 @@ import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.form.FormGrid;
 
-
 /** Asks what might happen and shows what would become of each batch. */
 final class WhatIfView extends VBox {
     private final WhatIfViewModel model;

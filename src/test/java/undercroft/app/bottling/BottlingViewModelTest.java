@@ -92,7 +92,8 @@ final class BottlingViewModelTest {
     void aDraftIsThereAgainAfterARestart() {
         type(form().wish().target(), "2.4");
         model.close();
-        BottlingViewModel later = new BottlingViewModel(Messages.english(), SampleWorkspace.of(workspace.getCellar()), clock, capped::add);
+        BottlingViewModel later = new BottlingViewModel(
+                Messages.english(), SampleWorkspace.of(workspace.getCellar()), clock, capped::add);
         later.open("pale");
         assertEquals(
                 "2.4", later.formProperty().get().wish().target().textProperty().get());
@@ -180,7 +181,8 @@ final class BottlingViewModelTest {
         list().tick(step("gravity"), true);
         list().startTimer(boil);
         clock.forward(Duration.ofMinutes(4));
-        model = new BottlingViewModel(Messages.english(), SampleWorkspace.of(workspace.getCellar()), clock, capped::add);
+        model = new BottlingViewModel(
+                Messages.english(), SampleWorkspace.of(workspace.getCellar()), clock, capped::add);
         model.open("pale");
         assertTrue(list().checklist().isDone("gravity"));
         assertEquals("6:00", list().left(boil), "ten minutes of boiling, four of them over");

@@ -99,7 +99,8 @@ final class ServingFormTest {
     void changingAServingDoesNotCountItTwice() {
         Serving serving = ServingShelf.serving("first", "ale", 8, local("2026-04-17T18:00"));
         cellar = cellar.withServings(List.of(serving));
-        form = ServingForm.changing(Messages.english(), cellar, serving, Optional.of(ServingShelf.outlook(cellar, NOW)), NOW);
+        form = ServingForm.changing(
+                Messages.english(), cellar, serving, Optional.of(ServingShelf.outlook(cellar, NOW)), NOW);
         number("pour-bottles", "9");
         assertTrue(form.canSave());
         assertEquals(

@@ -20,7 +20,8 @@ class BatchViewModelTest {
     private final SimpleObjectProperty<CellarOutlook> outlook =
             new SimpleObjectProperty<>(OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW));
     private final ShelfViewModel shelf = new ShelfViewModel(Messages.english(), outlook);
-    private final BatchViewModel model = new BatchViewModel(Messages.english(), workspace, outlook, shelf.chosenProperty());
+    private final BatchViewModel model =
+            new BatchViewModel(Messages.english(), workspace, outlook, shelf.chosenProperty());
 
     private BatchPage page() {
         return model.pageProperty().get();

@@ -15,22 +15,21 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
-import undercroft.quantity.UnitSystem;
-import undercroft.wording.English;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
-import undercroft.outlook.SpellSamples;
 import undercroft.picture.BoardPicture;
 import undercroft.picture.SpellBoard;
 import undercroft.plot.mark.Frame;
 import undercroft.plot.mark.TextMeasure;
+import undercroft.quantity.UnitSystem;
 import undercroft.series.TimeSeries;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.wording.English;
 import undercroft.wording.Messages;
 
 class SpellsViewModelTest {
@@ -53,7 +52,8 @@ class SpellsViewModelTest {
         return Outlooks.of(one.withBatch(other), Map.of("room", AIR), day(90));
     }
 
-    private final SpellsViewModel model = new SpellsViewModel(Messages.english(), new SimpleObjectProperty<>(outlook()));
+    private final SpellsViewModel model =
+            new SpellsViewModel(Messages.english(), new SimpleObjectProperty<>(outlook()));
 
     @Test
     void theWorstBatchComesFirstAndItsWorstSpellIsChosen() {

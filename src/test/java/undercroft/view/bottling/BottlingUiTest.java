@@ -63,7 +63,14 @@ class BottlingUiTest {
     private BottlingView view() {
         WindowContext window = new WindowContext(
                 Messages.english(),
-                workspace, null, new Faults(), null, null, clock, null, new SimpleBooleanProperty(false));
+                workspace,
+                null,
+                new Faults(),
+                null,
+                null,
+                clock,
+                null,
+                new SimpleBooleanProperty(false));
         return new BottlingView(window, capped::add, (owner, name) -> Optional.of(scratch.resolve(name)));
     }
 

@@ -248,7 +248,10 @@ class EditorDialogsUiTest {
         FormDialogs dialogs = new FormDialogs(Messages.english(), workspace, () -> main, dark);
         var place = FormSamples.CELLAR.places().get(0);
         fx(() -> new ImportDialog(
-                        dialogs, place.name(), new ImportForm(Messages.english(), workspace, place, atOnce), () -> Optional.of(file))
+                        dialogs,
+                        place.name(),
+                        new ImportForm(Messages.english(), workspace, place, atOnce),
+                        () -> Optional.of(file))
                 .open());
         assertTrue(node("form-save").isDisabled());
         press("import-choose");

@@ -56,7 +56,7 @@ public final class BatchForm extends Form {
         this.now = now;
         name = add(
                 new WordsField(
-messages(), 
+                                messages(),
                                 "batch-name",
                                 words("name"),
                                 before.map(Batch::name).orElse(""))
@@ -64,7 +64,9 @@ messages(),
                 "name");
         beer = new BeerFields(this, units(), before.map(Batch::beer), before.map(Batch::yeast));
         Optional<Priming> priming = before.map(Batch::priming);
-        litres = add(new NumberField(messages(), "batch-litres", words("litres"), Measure.BEER, units(), 0.1, 2_000), "beerLitres");
+        litres = add(
+                new NumberField(messages(), "batch-litres", words("litres"), Measure.BEER, units(), 0.1, 2_000),
+                "beerLitres");
         priming.ifPresent(was -> litres.show(was.beerLitres()));
         target = add(
                 new NumberField(messages(), "batch-target", words("target"), Measure.CARBONATION, units(), 0, 8)
@@ -72,20 +74,23 @@ messages(),
                         .starting(priming.map(Priming::targetVolumes).orElse(OptionalDouble.empty())),
                 "targetVolumes");
         perBottle = add(new BooleanField(
-messages(), 
+                messages(),
                 "batch-per-bottle",
                 words("per-bottle"),
                 priming.map(Priming::perBottle).orElse(false)));
-        fillingMethod = add(ChoiceField.of(messages(), 
+        fillingMethod = add(ChoiceField.of(
+                messages(),
                 "batch-fill-habit",
                 words("fill-habit"),
                 FillingMethod.class,
                 before.map(Batch::fillingMethod).orElse(FillingMethod.NOT_TOLD)));
         Optional<Instant> was = before.flatMap(Batch::cappedAt);
-        capped = add(new BooleanField(messages(), "batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
+        capped = add(
+                new BooleanField(messages(), "batch-capped", words("capped"), before.isEmpty() || was.isPresent()),
+                "capped");
         cappedAt = add(
                 new DateTimeField(
-messages(), 
+                                messages(),
                                 "batch-capped-at",
                                 words("capped-at"),
                                 cellar.zone(),
@@ -162,9 +167,10 @@ messages(),
 
     @Override
     public String what() {
-        return messages().of(
-                before.isPresent() ? "undo.batch.changed" : "undo.batch.added",
-                name.value().strip());
+        return messages()
+                .of(
+                        before.isPresent() ? "undo.batch.changed" : "undo.batch.added",
+                        name.value().strip());
     }
 
     @Override
@@ -207,10 +213,11 @@ messages(),
                         .sum()
                 / 1000;
         if (bottled > MOST_FILLED * litres.figure()) {
-            throw new InvalidInput("beerLitres", 
-                            "form.fault.more-bottles-than-beer",
-                            Volume.ofLitres(bottled).text(units()),
-                            Volume.ofLitres(litres.figure()).text(units()));
+            throw new InvalidInput(
+                    "beerLitres",
+                    "form.fault.more-bottles-than-beer",
+                    Volume.ofLitres(bottled).text(units()),
+                    Volume.ofLitres(litres.figure()).text(units()));
         }
     }
 
@@ -227,7 +234,8 @@ messages(),
         }
         Instant at = cappedAt.value();
         if (first.isPresent() && first.get().isBefore(at)) {
-            String day = new DateText(messages()).of(first.get().atZone(cellar().zone()).toLocalDate());
+            String day = new DateText(messages())
+                    .of(first.get().atZone(cellar().zone()).toLocalDate());
             throw new InvalidInput("cappedAt", "form.batch.capped-late", day);
         }
         return Optional.of(at);

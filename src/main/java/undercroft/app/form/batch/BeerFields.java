@@ -37,7 +37,8 @@ public final class BeerFields {
 
     public BeerFields(Group form, UnitSystem units, Optional<Beer> beer, Optional<Yeast> yeast) {
         messages = form.messages();
-        kind = form.add(ChoiceField.of(messages, 
+        kind = form.add(ChoiceField.of(
+                messages,
                 "batch-kind",
                 words("kind"),
                 BeerStyle.class,
@@ -72,23 +73,26 @@ public final class BeerFields {
                         .optional()
                         .starting(beer.map(Beer::expectedFinalGravity).orElse(OptionalDouble.empty())),
                 "expectedFinalGravity");
-        strain = form.add(ChoiceField.of(messages, 
+        strain = form.add(ChoiceField.of(
+                messages,
                 "batch-strain",
                 words("strain"),
                 YeastStrain.class,
                 yeast.map(Yeast::strain).orElse(YeastStrain.ALE)));
-        state = form.add(ChoiceField.of(messages, 
+        state = form.add(ChoiceField.of(
+                messages,
                 "batch-state",
                 words("state"),
                 YeastState.class,
                 yeast.map(Yeast::state).orElse(YeastState.ORDINARY)));
-        flocculation = form.add(ChoiceField.of(messages, 
+        flocculation = form.add(ChoiceField.of(
+                messages,
                 "batch-settling",
                 words("settling"),
                 Flocculation.class,
                 yeast.map(Yeast::flocculation).orElse(Flocculation.ORDINARY)));
         dextrins = form.add(new BooleanField(
-messages, 
+                messages,
                 "batch-dextrins",
                 words("dextrins"),
                 yeast.map(Yeast::fermentsDextrins).orElse(false)));

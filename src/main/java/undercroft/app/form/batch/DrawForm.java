@@ -38,20 +38,29 @@ public final class DrawForm extends Form {
         this.batch = batch;
         this.lot = lot;
         count = add(
-                new NumberField(messages(), "draw-count", messages().of("form.draw.count"), Measure.BOTTLES, units(), 1, lot.left())
+                new NumberField(
+                                messages(),
+                                "draw-count",
+                                messages().of("form.draw.count"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                lot.left())
                         .starting(1),
                 "count",
                 "draws");
         count.hintProperty().set(messages().of("form.left.hint", lot.left()));
-        fate = add(ChoiceField.of(messages(), "draw-fate", messages().of("form.draw.fate"), Draw.Fate.class, Draw.Fate.OPENED));
+        fate = add(ChoiceField.of(
+                messages(), "draw-fate", messages().of("form.draw.fate"), Draw.Fate.class, Draw.Fate.OPENED));
         List<Optional<PerceivedCarbonation>> grades = new ArrayList<>(List.of(Optional.empty()));
         Arrays.stream(PerceivedCarbonation.values()).map(Optional::of).forEach(grades::add);
         perceivedCarbonation = add(new ChoiceField<>(
-messages(), 
+                messages(),
                 "draw-liveliness",
                 messages().of("form.draw.liveliness"),
                 grades,
-                grade -> grade.map(PerceivedCarbonation::label).orElseGet(() -> messages().of("form.draw.not-noted")),
+                grade -> grade.map(PerceivedCarbonation::label)
+                        .orElseGet(() -> messages().of("form.draw.not-noted")),
                 Optional.empty()));
         perceivedCarbonation.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         List<Optional<String>> looks = List.of(
@@ -60,7 +69,7 @@ messages(),
                 Optional.of(messages().of("form.draw.hazy")),
                 Optional.of(messages().of("form.draw.cloudy")));
         clarity = add(new ChoiceField<>(
-messages(), 
+                messages(),
                 "draw-clarity",
                 messages().of("form.draw.clarity"),
                 looks,
@@ -71,8 +80,11 @@ messages(),
         flavour.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         at = add(
                 new DateTimeField(
-messages(), 
-                                "draw-at", messages().of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                                messages(),
+                                "draw-at",
+                                messages().of("form.draw.at"),
+                                cellar.zone(),
+                                now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(lot.stays().get(0).from(), now),
                 "at");
         note = add(new WordsField(messages(), "draw-note", messages().of("form.draw.note"), ""), "note");

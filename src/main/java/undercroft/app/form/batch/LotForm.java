@@ -45,10 +45,12 @@ public final class LotForm extends Group {
         BottleType make =
                 before.map(lot -> cellar.bottleType(lot.bottleTypeId())).orElse(makes.get(0));
         Optional<Stay> first = before.map(lot -> lot.stays().get(0));
-        count = add(new NumberField(messages(), id + "count", words("count"), Measure.BOTTLES, units, 1, 10_000), "count");
+        count = add(
+                new NumberField(messages(), id + "count", words("count"), Measure.BOTTLES, units, 1, 10_000), "count");
         before.ifPresent(lot -> count.show(lot.count()));
         bottle = add(ChoiceField.of(messages(), id + "bottle", words("bottle"), makes, make), "bottle");
-        colour = add(ChoiceField.of(messages(), 
+        colour = add(ChoiceField.of(
+                messages(),
                 id + "colour",
                 words("colour"),
                 GlassColour.class,
@@ -58,7 +60,8 @@ public final class LotForm extends Group {
                         .starting(before.map(Lot::fillMillilitres).orElse(make.fillMillilitres())),
                 "fillMillilitres");
         place = add(
-                ChoiceField.of(messages(), 
+                ChoiceField.of(
+                        messages(),
                         id + "place",
                         words("place"),
                         cellar.places(),
@@ -68,14 +71,14 @@ public final class LotForm extends Group {
                                                 ? null
                                                 : cellar.places().get(0))),
                 "stays");
-        cover = add(ChoiceField.of(messages(), 
+        cover = add(ChoiceField.of(
+                messages(),
                 id + "cover",
                 words("cover"),
                 Cover.class,
                 first.map(Stay::cover).orElse(Cover.OPEN_CRATE)));
         worn = add(new BooleanField(
-messages(), 
-                id + "worn", words("worn"), before.map(Lot::scuffed).orElse(false)));
+                messages(), id + "worn", words("worn"), before.map(Lot::scuffed).orElse(false)));
         bottle.chosenProperty().addListener((property, old, chosen) -> {
             colour.chosenProperty().set(chosen.colour());
             fill.show(chosen.fillMillilitres());

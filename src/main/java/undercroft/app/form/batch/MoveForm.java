@@ -33,7 +33,14 @@ public final class MoveForm extends Form {
         this.lot = lot;
         Stay stay = lot.stays().get(lot.stays().size() - 1);
         count = add(
-                new NumberField(messages(), "move-count", messages().of("form.move.count"), Measure.BOTTLES, units(), 1, lot.left())
+                new NumberField(
+                                messages(),
+                                "move-count",
+                                messages().of("form.move.count"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                lot.left())
                         .starting(lot.left()),
                 "count");
         count.hintProperty().set(messages().of("form.left.hint", lot.left()));
@@ -41,17 +48,21 @@ public final class MoveForm extends Form {
                 .filter(each -> !each.id().equals(stay.placeId()))
                 .findFirst()
                 .orElse(cellar.place(stay.placeId()));
-        place = add(ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other), "place");
+        place = add(
+                ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other),
+                "place");
         place.hintProperty()
-                .set(messages().of(
-                        "form.move.now-in",
-                        cellar.place(stay.placeId()).name(),
-                        stay.cover()));
-        cover = add(ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
+                .set(messages()
+                        .of("form.move.now-in", cellar.place(stay.placeId()).name(), stay.cover()));
+        cover = add(
+                ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
                 new DateTimeField(
-messages(), 
-                                "move-at", messages().of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                                messages(),
+                                "move-at",
+                                messages().of("form.move.at"),
+                                cellar.zone(),
+                                now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(lot.stays().get(0).from(), now),
                 "at",
                 "stays");

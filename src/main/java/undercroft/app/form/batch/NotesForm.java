@@ -14,7 +14,9 @@ public final class NotesForm extends Form {
     public NotesForm(Messages messages, Cellar cellar, Batch batch) {
         super(messages, cellar);
         this.batch = batch;
-        notes = add(new WordsField(messages(), "batch-notes", messages().of("form.notes.notes"), batch.notes()).lines(), "notes");
+        notes = add(
+                new WordsField(messages(), "batch-notes", messages().of("form.notes.notes"), batch.notes()).lines(),
+                "notes");
         begin();
     }
 

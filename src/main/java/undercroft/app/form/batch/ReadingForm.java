@@ -53,22 +53,39 @@ public final class ReadingForm extends Form {
     public ReadingForm(Messages messages, Cellar cellar, Batch batch, Lot chosen, Instant now) {
         super(messages, cellar);
         this.batch = batch;
-        kind = add(new ChoiceField<>(messages(), "reading-kind", words("kind"), List.of(Kind.values()), each -> each.words(messages), Kind.GAUGE));
+        kind = add(new ChoiceField<>(
+                messages(),
+                "reading-kind",
+                words("kind"),
+                List.of(Kind.values()),
+                each -> each.words(messages),
+                Kind.GAUGE));
         lot = add(
-                new ChoiceField<>(messages(), "reading-lot", words("lot"), batch.lots(), each -> lotWords(each), chosen),
+                new ChoiceField<>(
+                        messages(), "reading-lot", words("lot"), batch.lots(), each -> lotWords(each), chosen),
                 "lot");
         gauge = add(new WordsField(messages(), "reading-gauge", words("gauge"), usualGauge()).required(), "gauge");
         pressure = add(
                 new NumberField(messages(), "reading-pressure", words("pressure"), Measure.PRESSURE, units(), -0.5, 16),
                 "gaugeBar");
         feel = add(ChoiceField.of(messages(), "reading-feel", words("feel"), BottleFeel.class, BottleFeel.FIRM));
-        perceivedCarbonation = add(ChoiceField.of(messages(), 
-                "reading-liveliness", words("liveliness"), PerceivedCarbonation.class, PerceivedCarbonation.SOFT));
+        perceivedCarbonation = add(ChoiceField.of(
+                messages(),
+                "reading-liveliness",
+                words("liveliness"),
+                PerceivedCarbonation.class,
+                PerceivedCarbonation.SOFT));
         gravity = add(
-                new NumberField(messages(), "reading-gravity", words("gravity"), Measure.GRAVITY, units(), 0.980, 1.200),
+                new NumberField(
+                        messages(), "reading-gravity", words("gravity"), Measure.GRAVITY, units(), 0.980, 1.200),
                 "specificGravity");
         at = add(
-                new DateTimeField(messages(), "reading-at", words("at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                new DateTimeField(
+                                messages(),
+                                "reading-at",
+                                words("at"),
+                                cellar.zone(),
+                                now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(batch.cappedAt().orElse(chosen.stays().get(0).from()), now),
                 "at");
         lot.askWhen(kind.chosenProperty().isNotEqualTo(Kind.GRAVITY));
@@ -101,13 +118,16 @@ public final class ReadingForm extends Form {
     private String lotWords(Lot lot) {
         return lot == null
                 ? ""
-                : messages().of(
-                        "form.lot.words",
-                        lot.left(),
-                        cellar().bottleType(lot.bottleTypeId()),
-                        lot.colour(),
-                        cellar().place(lot.stays().get(lot.stays().size() - 1).placeId())
-                                .name());
+                : messages()
+                        .of(
+                                "form.lot.words",
+                                lot.left(),
+                                cellar().bottleType(lot.bottleTypeId()),
+                                lot.colour(),
+                                cellar().place(lot.stays()
+                                                .get(lot.stays().size() - 1)
+                                                .placeId())
+                                        .name());
     }
 
     static Optional<String> lotOf(Reading reading) {

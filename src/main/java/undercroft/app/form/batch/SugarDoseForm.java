@@ -21,7 +21,8 @@ public final class SugarDoseForm extends Group {
         String id = "sugar-" + number + "-";
         symbol = Measure.WEIGHT.symbol(cellar.settings().units());
         sugar = add(
-                ChoiceField.of(messages(), 
+                ChoiceField.of(
+                        messages(),
                         id + "kind",
                         messages().of("form.sugar-dose.kind"),
                         cellar.sugars(),
@@ -30,7 +31,7 @@ public final class SugarDoseForm extends Group {
                 "sugar");
         weight = add(
                 new NumberField(
-messages(), 
+                        messages(),
                         id + "weight",
                         messages().of("form.sugar-dose.weight"),
                         Measure.WEIGHT,

@@ -37,7 +37,7 @@ public final class BottleForm extends Form {
         this.before = before;
         name = add(
                 new WordsField(
-messages(), 
+                                messages(),
                                 "bottle-name",
                                 words("name"),
                                 before.map(BottleType::label).orElse(""))
@@ -45,17 +45,20 @@ messages(),
                 "name");
         fill = add(number("fill", Measure.BOTTLE, 50, 10_000), "fillMillilitres");
         brimful = add(number("brimful", Measure.BOTTLE, 50, 11_000), "brimfulMillilitres");
-        bottleClass = add(ChoiceField.of(messages(), 
+        bottleClass = add(ChoiceField.of(
+                messages(),
                 "bottle-class",
                 words("class"),
                 BottleClass.class,
                 before.map(BottleType::bottleClass).orElse(BottleClass.STANDARD)));
-        colour = add(ChoiceField.of(messages(), 
+        colour = add(ChoiceField.of(
+                messages(),
                 "bottle-colour",
                 words("colour"),
                 GlassColour.class,
                 before.map(BottleType::colour).orElse(GlassColour.AMBER)));
-        closure = add(ChoiceField.of(messages(), 
+        closure = add(ChoiceField.of(
+                messages(),
                 "bottle-closure",
                 words("closure"),
                 Closure.class,
@@ -84,10 +87,14 @@ messages(),
     private void explain(BottleClass chosen) {
         bottleClass
                 .hintProperty()
-                .set(messages().of(
-                        "form.bottle.class-hint",
-                        Measure.PRESSURE.textWithUnit(chosen.workingPressureBar(), units(), messages().locale()),
-                        chosen.basis()));
+                .set(messages()
+                        .of(
+                                "form.bottle.class-hint",
+                                Measure.PRESSURE.textWithUnit(
+                                        chosen.workingPressureBar(),
+                                        units(),
+                                        messages().locale()),
+                                chosen.basis()));
     }
 
     private String words(String key) {

@@ -33,9 +33,12 @@ public final class SettingsForm extends Form {
     public SettingsForm(Messages messages, Cellar cellar) {
         super(messages, cellar);
         draft.set(cellar);
-        name = add(new WordsField(messages(), "settings-name", messages().of("form.settings.name"), cellar.name()).required(), "name");
+        name = add(
+                new WordsField(messages(), "settings-name", messages().of("form.settings.name"), cellar.name())
+                        .required(),
+                "name");
         unitSystem = add(new ChoiceField<>(
-messages(), 
+                messages(),
                 "settings-units",
                 messages().of("form.settings.units"),
                 List.of(UnitSystem.values()),
@@ -43,7 +46,7 @@ messages(),
                 cellar.settings().units()));
         altitude = add(
                 new NumberField(
-messages(), 
+                                messages(),
                                 "settings-altitude",
                                 messages().of("form.settings.altitude"),
                                 Measure.ALTITUDE,

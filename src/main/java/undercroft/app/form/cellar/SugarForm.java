@@ -28,23 +28,30 @@ public final class SugarForm extends Form {
         Optional<SugarLabel> label = before.flatMap(SugarForm::labelOf);
         name = add(
                 new WordsField(
-messages(), 
+                                messages(),
                                 "sugar-name",
                                 messages().of("form.sugar.name"),
                                 before.map(Sugar::label).orElse(""))
                         .required(),
                 "name");
         percent = add(
-                new NumberField(messages(), "sugar-percent", messages().of("form.sugar.percent"), Measure.PERCENT, units(), 5, 100),
+                new NumberField(
+                        messages(),
+                        "sugar-percent",
+                        messages().of("form.sugar.percent"),
+                        Measure.PERCENT,
+                        units(),
+                        5,
+                        100),
                 "sugarsPercent");
         label.ifPresent(was -> percent.show(was.sugarsPercent()));
         kind = add(new ChoiceField<>(
-messages(), 
+                messages(),
                 "sugar-kind",
                 messages().of("form.sugar.kind"),
                 List.of(SugarLabel.Kind.DISACCHARIDE, SugarLabel.Kind.HEXOSE),
-                each -> messages().of(
-                        each == SugarLabel.Kind.HEXOSE ? "form.sugar.kind.hexose" : "form.sugar.kind.disaccharide"),
+                each -> messages()
+                        .of(each == SugarLabel.Kind.HEXOSE ? "form.sugar.kind.hexose" : "form.sugar.kind.disaccharide"),
                 label.map(SugarLabel::kind).orElse(SugarLabel.Kind.DISACCHARIDE)));
         percent.hintProperty().set(messages().of("form.sugar.percent-hint"));
         begin();

@@ -55,12 +55,19 @@ public final class DialForm extends Form {
         this.place = place;
         this.now = now;
         kind = add(new ChoiceField<>(
-messages(), 
-                "dial-kind", messages().of("form.dial.kind"), List.of(Kind.values()), each -> each.words(messages), Kind.NOW));
+                messages(),
+                "dial-kind",
+                messages().of("form.dial.kind"),
+                List.of(Kind.values()),
+                each -> each.words(messages),
+                Kind.NOW));
         at = add(
                 new DateTimeField(
-messages(), 
-                        "dial-at", messages().of("form.dial.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
+                        messages(),
+                        "dial-at",
+                        messages().of("form.dial.at"),
+                        cellar.zone(),
+                        now.truncatedTo(ChronoUnit.MINUTES)),
                 "at");
         celsius = add(number("celsius"), "celsius");
         low = add(number("low"), "low");
@@ -74,7 +81,8 @@ messages(),
     }
 
     private NumberField number(String key) {
-        return new NumberField(messages(), "dial-" + key, messages().of("form.dial." + key), Measure.TEMPERATURE, units(), -30, 60);
+        return new NumberField(
+                messages(), "dial-" + key, messages().of("form.dial." + key), Measure.TEMPERATURE, units(), -30, 60);
     }
 
     public List<Field<?>> fields() {

@@ -123,7 +123,7 @@ public final class ImportForm {
     private void ask(ImportPreview made) {
         found = made.inspection();
         column = new ChoiceField<>(
-messages,
+                messages,
                 "import-column",
                 messages.of("form.import.column"),
                 found.columns(),
@@ -134,7 +134,7 @@ messages,
                         .orElse(found.columns().get(0)));
         List<TimeFormat> formats = found.formatProven() ? List.of(found.format()) : orders();
         format = new ChoiceField<>(
-messages,
+                messages,
                 "import-format",
                 messages.of("form.import.format"),
                 formats,
@@ -142,7 +142,7 @@ messages,
                 found.formatProven() ? found.format() : null);
         boolean unitAsked = asks(Question.About.UNIT);
         unit = new ChoiceField<>(
-messages,
+                messages,
                 "import-unit",
                 messages.of("form.import.unit"),
                 Arrays.asList(LoggerUnit.values()),
@@ -205,7 +205,8 @@ messages,
                         if (stop.get()) {
                             throw new CancellationException();
                         }
-                        return ImportResult.of(QuantityFormat.of(messages, cellar.settings().units(), cellar.zone()), before, log);
+                        return ImportResult.of(
+                                QuantityFormat.of(messages, cellar.settings().units(), cellar.zone()), before, log);
                     } catch (CancellationException stopped) {
                         throw new InvalidInput("", "form.import.called-off");
                     }

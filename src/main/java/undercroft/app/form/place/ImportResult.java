@@ -39,11 +39,7 @@ public record ImportResult(ImportedLog log, boolean changesNothing, List<String>
                 .sorted(Map.Entry.comparingByKey())
                 .forEach(entry -> lines.add(finding(format, entry.getKey(), entry.getValue())));
         lines.add(merged(format, merge));
-        return new ImportResult(
-                log,
-                merge.changesNothing(),
-                lines,
-                ImportPicture.of(before, log.celsius(), format));
+        return new ImportResult(log, merge.changesNothing(), lines, ImportPicture.of(before, log.celsius(), format));
     }
 
     private static String finding(QuantityFormat format, Reason reason, Finding finding) {

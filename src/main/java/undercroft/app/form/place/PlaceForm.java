@@ -66,15 +66,20 @@ public final class PlaceForm extends Form {
         this.before = before;
         name = add(
                 new WordsField(
-messages(), 
+                                messages(),
                                 "place-name",
                                 words("name"),
                                 before.map(Place::name).orElse(""))
                         .required(),
                 "name");
         TemperatureSource was = before.map(Place::temperature).orElseGet(() -> new TemperatureSource.FixedGuess(18, 2));
-        source = add(
-                new ChoiceField<>(messages(), "place-source", words("source"), List.of(Source.values()), each -> each.words(messages), of(was)));
+        source = add(new ChoiceField<>(
+                messages(),
+                "place-source",
+                words("source"),
+                List.of(Source.values()),
+                each -> each.words(messages),
+                of(was)));
         guess = add(number("guess", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "celsius");
         mean = add(number("mean", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "meanCelsius");
         amplitude = add(number("amplitude", Measure.TEMPERATURE_STEP, 0, 30), "amplitudeKelvin");
@@ -83,7 +88,7 @@ messages(),
         amplitude.show(was instanceof TemperatureSource.YearlySwing swing ? swing.amplitudeKelvin() : 6);
         double lagHours = before.map(Place::lagHours).orElse(Stacking.CRATE.lagHours());
         stacking = add(new ChoiceField<>(
-messages(), 
+                messages(),
                 "place-stacking",
                 words("stacking"),
                 List.of(Stacking.values()),
@@ -185,9 +190,10 @@ messages(),
 
     @Override
     public String what() {
-        return messages().of(
-                before.isPresent() ? "undo.place.changed" : "undo.place.added",
-                name.value().strip());
+        return messages()
+                .of(
+                        before.isPresent() ? "undo.place.changed" : "undo.place.added",
+                        name.value().strip());
     }
 
     @Override
@@ -239,10 +245,12 @@ messages(),
                 .map(Batch::name)
                 .collect(Collectors.joining(", "));
         if (!users.isEmpty()) {
-            throw new InvalidInput("", "form.place.in-use", current.place(placeId).name(), users);
+            throw new InvalidInput(
+                    "", "form.place.in-use", current.place(placeId).name(), users);
         }
         if (current.servings().stream().anyMatch(serving -> serving.isChilledIn(placeId))) {
-            throw new InvalidInput("", "form.place.in-pour", current.place(placeId).name());
+            throw new InvalidInput(
+                    "", "form.place.in-pour", current.place(placeId).name());
         }
         return current.withPlaces(current.places().stream()
                 .filter(place -> !place.id().equals(placeId))

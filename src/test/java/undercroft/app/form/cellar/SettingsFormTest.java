@@ -12,9 +12,9 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
-import undercroft.wording.English;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.English;
 import undercroft.wording.Messages;
 
 class SettingsFormTest {

@@ -15,10 +15,10 @@ import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
-import undercroft.wording.English;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.Workspace;
+import undercroft.wording.English;
 import undercroft.wording.Messages;
 
 class PlaceFormTest {
