@@ -55,7 +55,7 @@ public final class BatchPicture {
                         until.getEpochSecond(),
                         words.format().zone(),
                         words.format().messages().locale())
-                .with(picture.carbonation(now).withWeight(1.3))
+                .with(picture.carbonation().withWeight(1.3))
                 .with(picture.pressure().withWeight(1.3))
                 .with(picture.temperature().withWeight(1.1));
         // What stood in the dark all the time has no light to plot.
@@ -64,7 +64,7 @@ public final class BatchPicture {
         return lit.withNow(now.getEpochSecond(), words.of("date.now"));
     }
 
-    private Plot carbonation(Instant now) {
+    private Plot carbonation() {
         Plot plot = Plot.of(
                 words.of("picture.carbonation"),
                 ValueAxis.auto("vol", 2).from(0).withSmallestSpan(2));
