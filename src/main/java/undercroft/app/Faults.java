@@ -1,5 +1,6 @@
 package undercroft.app;
 
+import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import undercroft.quantity.InvalidInput;
@@ -7,18 +8,39 @@ import undercroft.quantity.InvalidInput;
 /** The newest fault a person should see, until it is put away. For the window's thread. */
 public final class Faults {
     private final ReadOnlyObjectWrapper<InvalidInput> newest = new ReadOnlyObjectWrapper<>(this, "newest");
+    private Optional<Offer> offer = Optional.empty();
+
+    /** What can be done about a fault with one click. */
+    public record Offer(String words, Runnable act) {}
 
     /** Null while there is none. */
     public ReadOnlyObjectProperty<InvalidInput> newestProperty() {
         return newest.getReadOnlyProperty();
     }
 
+    /** What can be done about the newest. */
+    public Optional<Offer> offer() {
+        return offer;
+    }
+
     public void show(InvalidInput fault) {
+        show(fault, Optional.empty());
+    }
+
+    public void show(InvalidInput fault, Offer way) {
+        show(fault, Optional.of(way));
+    }
+
+    private void show(InvalidInput fault, Optional<Offer> way) {
+        // The same fault once more, with another offer, is news too.
+        newest.set(null);
+        offer = way;
         newest.set(fault);
     }
 
     public void putAway() {
         newest.set(null);
+        offer = Optional.empty();
     }
 
     /** Runs a step of the user's; a fault in it is shown and goes no further. */

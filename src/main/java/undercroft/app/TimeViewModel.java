@@ -61,6 +61,11 @@ public final class TimeViewModel {
         return label.getReadOnlyProperty();
     }
 
+    /** Looks so many days later, or earlier below zero, as far as the slider goes. */
+    public void step(int days) {
+        day.set(Math.max(firstDay.get(), Math.min(lastDay.get(), day.get() + days)));
+    }
+
     public void goToToday() {
         day.set(0);
     }

@@ -44,24 +44,33 @@ public record Season(List<Lane> lanes, long now, String nowLabel, ZoneId zone) {
         }
     }
 
+    /** The same with other lanes, or these in another order. */
+    public Season with(List<Lane> newLanes) {
+        return new Season(newLanes, now, nowLabel, zone);
+    }
+
     /**
      * Places in the order of the cellar, those without bottles left out.
      *
      * @param clock the present moment, whatever instant the shelf is seen at
      */
     public static Season of(ShelfWords words, Instant clock) {
+        Season whole = whole(words, clock);
+        return whole.with(
+                whole.lanes().stream().filter(lane -> !lane.rows().isEmpty()).toList());
+    }
+
+    /** As {@link #of}, with a lane for each place, whether anything stands in it or not. */
+    public static Season whole(ShelfWords words, Instant clock) {
         CellarOutlook outlook = words.outlook();
         List<Lane> lanes = new ArrayList<>();
         for (PlaceOutlook place : outlook.places()) {
-            List<SeasonRow> rows = rows(words, place.place().id());
-            if (!rows.isEmpty()) {
-                lanes.add(new Lane(
-                        place.place().id(),
-                        place.place().name(),
-                        daily(place.bottles()),
-                        SeasonSpell.of(words, place.place().id()),
-                        rows));
-            }
+            lanes.add(new Lane(
+                    place.place().id(),
+                    place.place().name(),
+                    daily(place.bottles()),
+                    SeasonSpell.of(words, place.place().id()),
+                    rows(words, place.place().id())));
         }
         return new Season(
                 lanes,

@@ -8,11 +8,14 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import undercroft.app.Faults;
+import undercroft.app.LastView;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
 import undercroft.app.TimeViewModel;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.app.shelf.BatchViewModel;
+import undercroft.app.shelf.ShelfPlan;
 import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.quantity.InvalidInput;
@@ -34,21 +37,22 @@ public final class MainWindow {
     private final WindowContext context;
     private final Scene scene;
     private final ShelfPage shelfPage;
+    private final ShelfViewModel shelf;
+    private final Pages pages = new Pages();
+    private boolean wasShown;
 
     public MainWindow(WindowContext context) {
         this.context = context;
-        ShelfViewModel shelf =
-                new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
-        BatchViewModel batch = new BatchViewModel(
-                context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
-        TimeViewModel time = new TimeViewModel(
-                context.messages(), context.workspace(), context.forecasts().asOfProperty(), context.clock());
-        ToDoViewModel toDo = new ToDoViewModel(
-                context.messages(), context.workspace(), context.forecasts().outlookProperty());
-        ServingsViewModel servings = new ServingsViewModel(
-                context.messages(), context.workspace(), context.forecasts().outlookProperty());
+        shelf = new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
+        BatchViewModel batch =
+                new BatchViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
+        TimeViewModel time =
+                new TimeViewModel(context.messages(), context.workspace(), context.forecasts().asOfProperty(), context.clock());
+        ToDoViewModel toDo =
+                new ToDoViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
+        ServingsViewModel servings =
+                new ServingsViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
 
-        Pages pages = new Pages();
         BottlingView bottling = new BottlingView(context, batchId -> {
             pages.show(Page.SHELF);
             shelf.openBatch(batchId);
@@ -64,7 +68,7 @@ public final class MainWindow {
                     pages.show(Page.SERVINGS);
                     servings.choose(servingId);
                 });
-        shelfPage = ShelfPage.of(shelf, batch, toDo, actions, context, batchId -> {
+        shelfPage = ShelfPage.of(shelf, batch, toDo, actions, context, time, batchId -> {
             bottling.open(batchId);
             pages.show(Page.BOTTLING_DAY);
         });
@@ -89,12 +93,13 @@ public final class MainWindow {
         strip.managedProperty().bind(strip.visibleProperty());
         VBox top = new VBox(
                 new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages())),
+                new StandingBar(context),
                 new FaultBar(context.messages(), context.faults()),
                 strip);
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
         root.getStyleClass().add("window");
-        scene = new Scene(root, WIDTH, HEIGHT);
+        scene = new Scene(root);
         Looks.dress(scene, context.dark().get());
         context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
         context.workspace().saveFaultProperty().addListener((property, before, after) -> showSaveFault(after));
@@ -106,7 +111,19 @@ public final class MainWindow {
         return scene;
     }
 
-    /** Puts the window on the stage. */
+    /** What is looked at now, to begin with it the next time. */
+    public LastView lastView() {
+        ShelfPlan.Crate chosen = shelf.chosenProperty().get();
+        return new LastView(pages.shownProperty().get(), chosen == null ? "" : chosen.batchId());
+    }
+
+    /** Turns to a page and a batch; one that is not there any more is let be. */
+    public void turnTo(LastView view) {
+        shelf.chooseBatch(view.batchId());
+        pages.show(view.page());
+    }
+
+    /** Puts the window on the stage, which may have shown another one in between. */
     public void show(Stage stage) {
         stage.titleProperty()
                 .bind(Bindings.createStringBinding(
@@ -116,11 +133,17 @@ public final class MainWindow {
                                         context.workspace().getCellar().name(),
                                         context.messages().of("app.name")),
                         context.workspace().stateProperty()));
+        // The window's size belongs to the stage: a scene with a size of its own would be cut off by a smaller one.
+        if (Double.isNaN(stage.getWidth())) {
+            stage.setWidth(WIDTH);
+            stage.setHeight(HEIGHT);
+        }
         stage.setScene(scene);
-        Notices.over(stage, context);
-        stage.setMinWidth(960);
-        stage.setMinHeight(640);
-        context.forecasts().refresh();
+        if (!wasShown) {
+            wasShown = true;
+            Notices.over(stage, context);
+            context.forecasts().refresh();
+        }
         stage.show();
         shelfPage.takeFocus();
     }
@@ -128,8 +151,10 @@ public final class MainWindow {
     private void showSaveFault(InvalidInput fault) {
         if (fault != null) {
             context.faults()
-                    .show(new InvalidInput(
-                            "", "fault.save.text", context.messages().fault(fault)));
+                    .show(
+                            new InvalidInput(
+                                    "", "fault.save.text", context.messages().fault(fault)),
+                            new Faults.Offer(context.messages().of("fault.save.elsewhere"), context.chooser()::saveElsewhere));
         }
     }
 

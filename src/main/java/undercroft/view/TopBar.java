@@ -17,6 +17,7 @@ import undercroft.cellar.Settings;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
+import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
@@ -47,11 +48,11 @@ final class TopBar extends HBox {
         working.setMinWidth(USE_PREF_SIZE);
         working.visibleProperty().bind(context.forecasts().workingProperty());
         AsOfBar asOf = new AsOfBar(context.messages(), time, context.dark());
-        widthProperty().addListener((property, before, after) -> {
-            asOf.setCompact(after.doubleValue() < WIDE);
-            working.setManaged(after.doubleValue() >= WIDE);
-            name.setManaged(after.doubleValue() >= NARROW);
-            name.setVisible(after.doubleValue() >= NARROW);
+        Widths.follow(this, width -> {
+            asOf.setCompact(width < WIDE);
+            working.setManaged(width >= WIDE);
+            name.setManaged(width >= NARROW);
+            name.setVisible(width >= NARROW);
         });
         getChildren().addAll(name, cellarMenu(), links, left, asOf, working, right, undo(), redo(), view());
     }
@@ -79,9 +80,10 @@ final class TopBar extends HBox {
             recent.setDisable(recent.getItems().isEmpty());
             menu.getItems()
                     .setAll(
-                            item(context.messages().of("bar.cellar.new"), chooser::create),
+                            item(context.messages().of("bar.cellar.new"), chooser::startPage),
                             item(context.messages().of("bar.cellar.open"), chooser::open),
                             recent,
+                            item(context.messages().of("bar.cellar.demo"), chooser::demo),
                             new SeparatorMenuItem(),
                             item(
                                     context.messages().of("bar.cellar.settings"),

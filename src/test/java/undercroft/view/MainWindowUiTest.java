@@ -11,7 +11,6 @@ import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -96,7 +95,7 @@ class MainWindowUiTest {
             assertTrue(crate(key).getWidth() > 100, key);
         }
         assertEquals(null, crate("orchard@cupboard"), "what is all gone is put away");
-        onWindowThread(find("show-gone", Hyperlink.class)::fire);
+        onWindowThread(find("show-finished", ToggleButton.class)::fire);
         assertNotNull(crate("orchard@cupboard"));
     }
 
@@ -111,11 +110,12 @@ class MainWindowUiTest {
     @Test
     void theArrowsMoveTheChoice(FxRobot robot) {
         assertEquals("Beacon Tripel", text("inspector-name"));
-        robot.press(KeyCode.RIGHT).release(KeyCode.RIGHT);
-        assertEquals("Larch Honey Ale", text("inspector-name"));
         robot.press(KeyCode.DOWN).release(KeyCode.DOWN);
+        assertEquals("Larch Honey Ale", text("inspector-name"));
+        robot.press(KeyCode.PAGE_DOWN).release(KeyCode.PAGE_DOWN);
         assertEquals("Fenland Wheat", text("inspector-name"));
         robot.press(KeyCode.ENTER).release(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
         assertEquals("Fenland Wheat", text("batch-title"));
         robot.press(KeyCode.ESCAPE).release(KeyCode.ESCAPE);
         assertEquals("Fenland Wheat", text("inspector-name"));

@@ -39,6 +39,11 @@ final class NoEditors implements Editors {
     }
 
     @Override
+    public void moveTo(Batch batch, Lot lot, Place place) {
+        asked.add("move " + batch.id() + "/" + lot.id() + " to " + place.id());
+    }
+
+    @Override
     public void draw(Batch batch, Lot lot) {
         asked.add("draw " + batch.id() + "/" + lot.id());
     }

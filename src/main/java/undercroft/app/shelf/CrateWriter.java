@@ -1,7 +1,14 @@
 package undercroft.app.shelf;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
@@ -29,7 +36,8 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                 ShelfPlan.racks(outlook, lots, lots.stream().map(lot -> 0).toList()),
                 0,
                 0,
-                words.of("shelf.crate.planned-sentence", batch.batch().name(), state));
+                words.of("shelf.crate.planned-sentence", batch.batch().name(), state),
+                found("", lots));
     }
 
     ShelfPlan.Crate crate(Place place, List<LotOutlook> lots) {
@@ -62,7 +70,8 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                                         batch.batch().name(),
                                         place.name(),
                                         state(main),
-                                        words.of("shelf.crate.left", left))));
+                                        words.of("shelf.crate.left", left))),
+                found(place.name(), lots.stream().map(LotOutlook::lot).toList()));
     }
 
     private String state(LotOutlook lot) {
@@ -75,8 +84,36 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                         "shelf.crate.stage",
                         words.nameOf(lot.stage()),
                         words.format().volumes(lot.carbonation().atPresent().median()));
-            case FILLING, PAST_BEST_BEFORE, EMPTY -> words.nameOf(lot.stage());
+            case EMPTY -> gone();
+            case FILLING, PAST_BEST_BEFORE -> words.nameOf(lot.stage());
         };
+    }
+
+    /** From capping to the last bottle: what a history tells of it. */
+    private String gone() {
+        Optional<Instant> last = batch.batch().lots().stream()
+                .flatMap(lot -> lot.draws().stream())
+                .map(Draw::at)
+                .filter(at -> !at.isAfter(outlook.at()))
+                .max(Instant::compareTo);
+        Instant capped = batch.batch().cappedAt().orElseThrow();
+        return words.of("shelf.crate.gone", words.day(capped), words.day(last.orElse(capped)));
+    }
+
+    private String found(String place, List<Lot> lots) {
+        Batch told = batch.batch();
+        Stream<String> bottles = lots.stream()
+                .flatMap(lot -> Stream.of(
+                        words.name(outlook.cellar().bottleType(lot.bottleTypeId())), words.name(lot.colour())));
+        Stream<String> all = Stream.concat(
+                Stream.of(
+                        told.name(),
+                        place,
+                        words.nameOf(told.beer().kind()),
+                        words.nameOf(batch.stage()),
+                        told.notes()),
+                bottles);
+        return all.collect(Collectors.joining(" ")).toLowerCase(Locale.ROOT);
     }
 
     private String progress(LotOutlook lot) {

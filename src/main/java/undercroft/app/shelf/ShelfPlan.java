@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.Lot;
@@ -53,6 +55,7 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
      * @param fill how far the coming carbonation has formed, 0 to 1
      * @param state age and stage in a few words
      * @param sentence everything on the crate, for those who hear it
+     * @param words what a search may find it by, in small letters
      */
     public record Crate(
             String key,
@@ -65,9 +68,21 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
             List<Rack> racks,
             double fill,
             long ageSeconds,
-            String sentence) {
+            String sentence,
+            String words) {
         public Crate {
             racks = List.copyOf(racks);
+        }
+
+        /** Whether every word of a search is in one of its own. */
+        boolean isFoundBy(String search) {
+            return Stream.of(search.toLowerCase(Locale.ROOT).trim().split("\\s+"))
+                    .allMatch(words::contains);
+        }
+
+        /** The place it stands in; empty for a batch that is not capped. */
+        public String placeId() {
+            return key.substring(Math.min(key.length(), batchId.length() + 1));
         }
 
         public int count() {
@@ -155,6 +170,22 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
             return now;
         }
         return words.of(place.trendKelvin() > 0 ? "shelf.climate.rising" : "shelf.climate.falling", now);
+    }
+
+    /** Without the crates that are not wanted, and without the places that are left with none. */
+    ShelfPlan only(Predicate<Crate> wanted) {
+        return new ShelfPlan(
+                planks.stream()
+                        .map(plank ->
+                                new Plank(plank.placeId(), plank.name(), plank.climate(), kept(plank.crates(), wanted)))
+                        .filter(plank -> !plank.crates().isEmpty())
+                        .toList(),
+                kept(planned, wanted),
+                kept(gone, wanted));
+    }
+
+    private static List<Crate> kept(List<Crate> crates, Predicate<Crate> wanted) {
+        return crates.stream().filter(wanted).toList();
     }
 
     /** Every crate that can be chosen, in reading order. */

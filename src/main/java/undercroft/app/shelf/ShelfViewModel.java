@@ -1,16 +1,25 @@
 package undercroft.app.shelf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.Stage;
 import undercroft.wording.Messages;
 
 /** The drawn shelf and what is chosen on it. */
@@ -19,10 +28,36 @@ public final class ShelfViewModel {
     private final ObservableValue<CellarOutlook> outlook;
     private final ObjectProperty<ShelfPlan.Order> order =
             new SimpleObjectProperty<>(this, "order", ShelfPlan.Order.ATTENTION);
-    private final BooleanProperty showsGone = new SimpleBooleanProperty(this, "showsGone");
+    private final StringProperty search = new SimpleStringProperty(this, "search", "");
+    private final ObjectProperty<Show> show = new SimpleObjectProperty<>(this, "show", Show.ALL);
+    private final ReadOnlyObjectWrapper<Set<String>> marked = new ReadOnlyObjectWrapper<>(this, "marked", Set.of());
+    private final ReadOnlyBooleanWrapper showsGone = new ReadOnlyBooleanWrapper(this, "showsGone");
     private final BooleanProperty batchOpen = new SimpleBooleanProperty(this, "batchOpen");
     private final ReadOnlyObjectWrapper<ShelfPlan> plan = new ReadOnlyObjectWrapper<>(this, "plan");
+    /** Chosen before the shelf was known; empty once it is. */
+    private String wish = "";
+
     private final ReadOnlyObjectWrapper<ShelfPlan.Crate> chosen = new ReadOnlyObjectWrapper<>(this, "chosen");
+    private ShelfPlan whole;
+
+    /** Which crates are shown. */
+    public enum Show {
+        ALL,
+        ATTENTION,
+        CARBONATING,
+        READY,
+        FINISHED;
+
+        private boolean shows(ShelfPlan.Crate crate) {
+            return switch (this) {
+                case ALL -> true;
+                case ATTENTION -> crate.alert() != Alert.CLEAR;
+                case CARBONATING -> crate.stage() == Stage.CARBONATING || crate.stage() == Stage.CLEARING;
+                case READY -> crate.stage() == Stage.READY || crate.stage() == Stage.PAST_BEST_BEFORE;
+                case FINISHED -> crate.stage() == Stage.EMPTY;
+            };
+        }
+    }
 
     /** Steps of the keyboard over the shelf. */
     public enum Step {
@@ -39,7 +74,9 @@ public final class ShelfViewModel {
         this.outlook = outlook;
         outlook.addListener((property, before, after) -> draw());
         order.addListener((property, before, after) -> draw());
-        showsGone.addListener((property, before, after) -> draw());
+        showsGone.bind(show.isEqualTo(Show.FINISHED).or(search.isNotEmpty()));
+        search.addListener((property, before, after) -> draw());
+        show.addListener((property, before, after) -> draw());
         draw();
     }
 
@@ -47,9 +84,64 @@ public final class ShelfViewModel {
         return order;
     }
 
-    /** Whether batches without bottles stand on the shelf too. */
-    public BooleanProperty showsGoneProperty() {
-        return showsGone;
+    /** Words that must all be found in a crate, its place or its notes; finished batches are searched too. */
+    public StringProperty searchProperty() {
+        return search;
+    }
+
+    public ObjectProperty<Show> showProperty() {
+        return show;
+    }
+
+    /** How many crates a choice would show. */
+    public long count(Show of) {
+        return whole == null ? 0 : whole.crates().stream().filter(of::shows).count();
+    }
+
+    /** Whether batches without bottles are listed too. */
+    public ReadOnlyBooleanProperty showsGoneProperty() {
+        return showsGone.getReadOnlyProperty();
+    }
+
+    /** Keys of the crates marked, to do one thing with all of them. */
+    public ReadOnlyObjectProperty<Set<String>> markedProperty() {
+        return marked.getReadOnlyProperty();
+    }
+
+    /** The crates that are marked, in reading order. */
+    public List<ShelfPlan.Crate> markedCrates() {
+        return whole == null
+                ? List.of()
+                : whole.crates().stream()
+                        .filter(crate -> marked.get().contains(crate.key()))
+                        .toList();
+    }
+
+    /** Marks a crate, or takes its mark away. */
+    public void mark(ShelfPlan.Crate crate) {
+        Set<String> changed = new LinkedHashSet<>(marked.get());
+        if (!changed.remove(crate.key())) {
+            changed.add(crate.key());
+        }
+        marked.set(Set.copyOf(changed));
+    }
+
+    /** Marks all crates from the chosen one to this one. */
+    public void markUpTo(ShelfPlan.Crate crate) {
+        ShelfPlan shown = plan.get();
+        if (shown == null) {
+            return;
+        }
+        List<ShelfPlan.Crate> all = crates(shown);
+        int here = indexOf(all, crate);
+        int there = Math.max(0, indexOf(all, chosen.get()));
+        Set<String> changed = new LinkedHashSet<>(marked.get());
+        all.subList(Math.min(here, there), Math.max(here, there) + 1).forEach(each -> changed.add(each.key()));
+        marked.set(Set.copyOf(changed));
+    }
+
+    public void unmarkAll() {
+        marked.set(Set.of());
     }
 
     /** Whether the page of the chosen batch is shown in place of the season. */
@@ -75,7 +167,15 @@ public final class ShelfViewModel {
     public void chooseBatch(String batchId) {
         ShelfPlan shown = plan.get();
         if (shown == null) {
+            wish = batchId;
             return;
+        }
+        if (whole.crates().stream().anyMatch(each -> each.batchId().equals(batchId))
+                && crates(shown).stream().noneMatch(each -> each.batchId().equals(batchId))) {
+            // What was asked for by name is not to be hidden by a filter.
+            search.set("");
+            show.set(Show.ALL);
+            shown = plan.get();
         }
         Optional<ShelfPlan.Crate> crate = crates(shown).stream()
                 .filter(each -> each.batchId().equals(batchId))
@@ -83,7 +183,7 @@ public final class ShelfViewModel {
         if (crate.isPresent()) {
             choose(crate.get());
         } else if (shown.gone().stream().anyMatch(each -> each.batchId().equals(batchId))) {
-            showsGone.set(true);
+            show.set(Show.FINISHED);
             chooseBatch(batchId);
         }
     }
@@ -150,17 +250,26 @@ public final class ShelfViewModel {
         if (outlook.getValue() == null) {
             return;
         }
-        ShelfPlan drawn = ShelfPlan.of(outlook.getValue(), order.get(), messages);
+        whole = ShelfPlan.of(outlook.getValue(), order.get(), messages);
+        Set<String> keys = whole.crates().stream().map(ShelfPlan.Crate::key).collect(Collectors.toSet());
+        marked.set(marked.get().stream().filter(keys::contains).collect(Collectors.toUnmodifiableSet()));
+        boolean all = show.get() == Show.ALL && search.get().isBlank();
+        ShelfPlan drawn = all ? whole : whole.only(crate -> show.get().shows(crate) && crate.isFoundBy(search.get()));
         plan.set(drawn);
-        List<ShelfPlan.Crate> all = crates(drawn);
+        List<ShelfPlan.Crate> seen = crates(drawn);
         ShelfPlan.Crate before = chosen.get();
-        chosen.set(all.stream()
+        chosen.set(seen.stream()
                 .filter(crate -> before != null && crate.key().equals(before.key()))
                 .findFirst()
-                .or(() -> all.stream()
+                .or(() -> seen.stream()
                         .filter(crate -> before != null && crate.batchId().equals(before.batchId()))
                         .findFirst())
-                .or(() -> all.stream().findFirst())
+                .or(() -> seen.stream().findFirst())
                 .orElse(null));
+        if (!wish.isEmpty()) {
+            String wished = wish;
+            wish = "";
+            chooseBatch(wished);
+        }
     }
 }

@@ -17,9 +17,10 @@ import undercroft.picture.PlacePicture;
 import undercroft.picture.SpellBoard;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
-import undercroft.wording.Messages;
+import undercroft.wording.HandlingWords;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.SpellWords;
+import undercroft.wording.Messages;
 
 /** Writes the page of a spell. */
 record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords words) {
@@ -42,7 +43,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
                         words.day(spell.until())),
                 summary(spell),
                 alert,
-                cautions(spell, alert),
+                cautions(spell),
                 groups(place),
                 picture.map(each -> each.around(spell)),
                 picture.map(each -> each.end(spell)).orElse(spell.until().getEpochSecond()));
@@ -57,19 +58,14 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
         return spell.certain() ? how : how + " " + words.of("spells.summary.uncertain");
     }
 
-    private List<String> cautions(SpellReview spell, Alert alert) {
-        List<String> cautions = new ArrayList<>();
-        boolean first =
-                spell.impacts().stream().anyMatch(impact -> impact.advice() == SpellImpact.Advice.COOL_BEFORE_TOUCHING);
-        if (first) {
-            cautions.add(words.of("batch.caution.act"));
-            cautions.add(words.of("batch.caution.people"));
-        }
-        if (alert == Alert.ACT) {
-            cautions.add(words.of("batch.caution.wear"));
-            cautions.add(words.of("batch.caution.rules"));
-        }
-        return cautions;
+    /** Of the lot the spell pressed hardest. */
+    private List<String> cautions(SpellReview spell) {
+        return spell.impacts().stream()
+                .filter(impact -> impact.alert() != Alert.CLEAR)
+                .findFirst()
+                .map(impact -> words.outlook().batch(impact.batchId()).lot(impact.lotId()))
+                .map(new HandlingWords(words)::cautions)
+                .orElse(List.of());
     }
 
     private List<SpellPage.Group> groups(Optional<PlaceOutlook> place) {
@@ -87,6 +83,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
     private String advice(SpellImpact.Advice advice) {
         return switch (advice) {
             case COOL_BEFORE_TOUCHING -> words.of("spells.advice.cool-first");
+            case OPEN_COLD -> words.of("spells.advice.open-cold");
             case DRINK_FIRST -> words.of("spells.advice.drink-first");
             case KEEP_COOLER -> words.of("spells.advice.keep-cooler");
             case LOOK_FOR_LIFTED_CAPS -> words.of("spells.advice.caps");

@@ -105,8 +105,22 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        MoveForm form = new MoveForm(messages, cellar(), batch, lot, clock.instant());
+        MoveForm form = moveForm(batch, lot);
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    @Override
+    public void moveTo(Batch batch, Lot lot, Place place) {
+        MoveForm form = moveForm(batch, lot).to(place);
+        dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    private MoveForm moveForm(Batch batch, Lot lot) {
+        return new MoveForm(messages, cellar(),
+                batch,
+                lot,
+                clock.instant(),
+                place -> LotDialogs.warning(messages, outlook(), batch.id(), lot.id(), place));
     }
 
     @Override

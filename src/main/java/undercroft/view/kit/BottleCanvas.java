@@ -10,7 +10,7 @@ import undercroft.outlook.lot.Stage;
 
 /** The bottles of a crate behind its front board: taken ones leave their slot empty, planned ones show faintly. */
 public final class BottleCanvas extends Canvas {
-    public static final double HEIGHT = 66;
+    private static final double HEIGHT = 66;
     private static final double SIDE = 9;
     private static final double ROW_RISE = 4;
     private static final double ROW_SHIFT = 3;
@@ -19,6 +19,7 @@ public final class BottleCanvas extends Canvas {
     private static final double PLANNED = 0.35;
     private static final double LOOSEST = 1.5;
     private static final double MOST_WIDTH = 360;
+    private static final double LEAST_WIDTH = 60;
 
     private final ShelfPlan.Crate crate;
     private final int rows;
@@ -46,8 +47,8 @@ public final class BottleCanvas extends Canvas {
         return slots;
     }
 
-    /** Width the bottles want. */
-    public static double wantedWidth(ShelfPlan.Crate crate) {
+    /** Width the bottles want at full size. */
+    static double wantedWidth(ShelfPlan.Crate crate) {
         BottleCanvas canvas = new BottleCanvas(crate);
         double width = 2 * SIDE;
         List<Slot> slots = canvas.slots();
@@ -57,11 +58,21 @@ public final class BottleCanvas extends Canvas {
         return Math.min(MOST_WIDTH, Math.ceil(width + ROW_SHIFT * (canvas.rows - 1)));
     }
 
-    public void draw(double width, boolean dark) {
-        setWidth(width);
-        setHeight(HEIGHT);
+    /** Draws the crate no wider and no higher than that, as large as it may be. */
+    public void draw(double mostWidth, double height, boolean dark) {
+        double scale = height / HEIGHT;
+        double wide = Math.min(mostWidth, Math.max(LEAST_WIDTH, wantedWidth(crate)) * scale);
+        setWidth(Math.ceil(wide));
+        setHeight(height);
         GraphicsContext canvas = getGraphicsContext2D();
-        canvas.clearRect(0, 0, width, HEIGHT);
+        canvas.clearRect(0, 0, getWidth(), height);
+        canvas.save();
+        canvas.scale(scale, scale);
+        drawFull(canvas, wide / scale, dark);
+        canvas.restore();
+    }
+
+    private void drawFull(GraphicsContext canvas, double width, boolean dark) {
         List<Slot> slots = slots();
         double advance = 0;
         double last = 0;

@@ -23,6 +23,9 @@ public interface Editors {
     /** Some or all bottles of a lot to another place or under another cover. */
     void move(Batch batch, Lot lot);
 
+    /** The same, beginning with the place they are to go to. */
+    void moveTo(Batch batch, Lot lot, Place place);
+
     /** Bottles opened, given away, broken or burst. */
     void draw(Batch batch, Lot lot);
 

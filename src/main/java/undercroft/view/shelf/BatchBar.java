@@ -12,6 +12,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import undercroft.app.shelf.BatchPage;
+import undercroft.view.kit.Widths;
 import undercroft.wording.Messages;
 
 /** Back to the shelf, the name of the batch and where it stands, and all that can be done with it. */
@@ -21,6 +22,7 @@ final class BatchBar extends HBox {
     /** Below this width every action is in one menu. */
     private static final double WIDE = 760;
 
+    private static final double MOST_NAME = 340;
     private static final int MOST_BUTTONS = 3;
 
     private final List<Action> actions = new ArrayList<>();
@@ -39,8 +41,8 @@ final class BatchBar extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         buttons.setAlignment(Pos.CENTER_RIGHT);
         buttons.setMinWidth(USE_PREF_SIZE);
-        widthProperty().addListener((property, before, after) -> {
-            if (wide != after.doubleValue() >= WIDE) {
+        Widths.follow(this, width -> {
+            if (wide != width >= WIDE) {
                 wide = !wide;
                 fill();
             }
@@ -63,7 +65,8 @@ final class BatchBar extends HBox {
             Label name = new Label(shown.title());
             name.getStyleClass().add("batch-title");
             name.setId("batch-title");
-            name.setMinWidth(90);
+            name.setMinWidth(USE_PREF_SIZE);
+            name.setMaxWidth(MOST_NAME);
             Label where = new Label(shown.where());
             where.setId("batch-where");
             where.getStyleClass().add("faint");

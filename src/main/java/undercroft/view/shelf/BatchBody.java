@@ -7,6 +7,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import undercroft.view.kit.Widths;
 
 /**
  * What is to be said of a batch in a column that scrolls, its lists beside it; in a narrow window the lists stand in the
@@ -44,13 +45,13 @@ final class BatchBody extends HBox {
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
         HBox.setHgrow(scroll, Priority.ALWAYS);
-        widthProperty().addListener((property, before, after) -> {
-            boolean now = after.doubleValue() >= WIDE;
+        Widths.follow(this, width -> {
+            boolean now = width >= WIDE;
             if (now != wide) {
                 wide = now;
                 arrange();
             }
-            lists.setPrefWidth(Math.max(LEAST_LIST, Math.min(MOST_LIST, after.doubleValue() * LIST_SHARE)));
+            lists.setPrefWidth(Math.max(LEAST_LIST, Math.min(MOST_LIST, width * LIST_SHARE)));
         });
         arrange();
     }

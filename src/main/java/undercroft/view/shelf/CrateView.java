@@ -6,42 +6,43 @@ import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import undercroft.app.shelf.ShelfPlan;
+import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.Stage;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.BottleCanvas;
 import undercroft.wording.Messages;
 
-/** A crate on a plank, and the label that hangs below it. */
+/** A crate at the head of its row: its bottles as they stand, its name and state, how many are left. */
 public final class CrateView extends Region {
-    private final Messages messages;
-    static final double LABEL_HEIGHT = 62;
-    private static final double LEAST_WIDTH = 132;
-    private static final double CLOSEST = 0.6;
+    private static final double DRAWING = 96;
+    private static final double NARROW = 240;
+    private static final double HIGHEST = 44;
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
+    private static final PseudoClass MARKED = PseudoClass.getPseudoClass("marked");
 
     private final ShelfPlan.Crate crate;
     private final BottleCanvas bottles;
-    private final Region glow = new Region();
     private final VBox label;
     private final boolean dark;
     private boolean chosen;
+    private boolean marked;
 
-    CrateView(Messages messages, ShelfPlan.Crate crate, boolean dark) {
-        this.messages = messages;
+    CrateView(ShelfPlan.Crate crate, Messages messages, boolean dark) {
         this.crate = crate;
         this.dark = dark;
-        this.bottles = new BottleCanvas(crate);
-        this.label = label();
-        glow.getStyleClass().add("crate-glow");
-        getChildren().addAll(glow, bottles, label);
+        bottles = new BottleCanvas(crate);
+        label = label(messages);
+        getChildren().addAll(bottles, label);
         getStyleClass().add("crate");
         setId("crate-" + crate.key());
         setAccessibleRole(AccessibleRole.LIST_ITEM);
         setAccessibleText(crate.sentence());
+        Tooltip.install(this, new Tooltip(crate.sentence()));
     }
 
     ShelfPlan.Crate crate() {
@@ -54,35 +55,45 @@ public final class CrateView extends Region {
         notifyAccessibleAttributeChanged(AccessibleAttribute.SELECTED);
     }
 
+    void setMarked(boolean isMarked) {
+        marked = isMarked;
+        pseudoClassStateChanged(MARKED, isMarked);
+    }
+
     public boolean isChosen() {
         return chosen;
     }
 
-    double wantedWidth() {
-        return Math.max(LEAST_WIDTH, BottleCanvas.wantedWidth(crate));
+    public boolean isMarked() {
+        return marked;
     }
 
-    /** The narrowest it may be drawn, its bottles closer together. */
-    double leastWidth() {
-        return Math.max(LEAST_WIDTH, wantedWidth() * CLOSEST);
-    }
-
-    private VBox label() {
+    private VBox label(Messages messages) {
         Label name = new Label(crate.name());
         name.getStyleClass().add("crate-name");
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(name, Priority.ALWAYS);
+        HBox first = new HBox(6, name);
         Label state = new Label(crate.state());
         state.getStyleClass().add("crate-state");
-        Tooltip.install(this, new Tooltip(crate.sentence()));
-        BorderPane foot = new BorderPane();
-        if (crate.stage() != Stage.FILLING) {
-            foot.setLeft(AlertSign.withWord(messages, crate.alert()));
+        state.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(state, Priority.ALWAYS);
+        HBox second = new HBox(6);
+        if (crate.alert() != Alert.CLEAR) {
+            Label word = (Label) AlertSign.withWord(messages, crate.alert());
+            second.getChildren().add(word);
+        }
+        second.getChildren().add(state);
+        if (crate.stage() != Stage.FILLING && crate.stage() != Stage.EMPTY) {
             Label left = new Label(messages.of("shelf.crate.left", crate.left()));
             left.getStyleClass().add("crate-left");
             left.setMinWidth(USE_PREF_SIZE);
-            BorderPane.setAlignment(left, Pos.CENTER_RIGHT);
-            foot.setRight(left);
+            first.getChildren().add(left);
         }
-        VBox box = new VBox(name, state, foot);
+        first.setAlignment(Pos.CENTER_LEFT);
+        second.setAlignment(Pos.CENTER_LEFT);
+        VBox box = new VBox(first, second);
+        box.setAlignment(Pos.CENTER_LEFT);
         box.getStyleClass().add("crate-label");
         return box;
     }
@@ -90,10 +101,17 @@ public final class CrateView extends Region {
     @Override
     protected void layoutChildren() {
         double width = getWidth();
-        bottles.draw(width, dark);
-        glow.resizeRelocate(0, 0, width, BottleCanvas.HEIGHT);
-        bottles.relocate(0, 0);
-        label.resizeRelocate(0, BottleCanvas.HEIGHT + PlankView.FACE, width, LABEL_HEIGHT);
+        double height = getHeight();
+        boolean drawn = width >= NARROW;
+        bottles.setVisible(drawn);
+        double left = 8;
+        if (drawn) {
+            double high = Math.min(HIGHEST, height - 6);
+            bottles.draw(DRAWING, high, dark);
+            bottles.relocate(left, Math.floor((height - high) / 2));
+            left += DRAWING + 10;
+        }
+        label.resizeRelocate(left, 0, Math.max(0, width - left - 10), height);
     }
 
     @Override

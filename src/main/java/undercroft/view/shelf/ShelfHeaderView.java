@@ -1,11 +1,17 @@
 package undercroft.view.shelf;
 
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -17,17 +23,91 @@ import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Messages;
 
-/** Title of the shelf, what comes first on it, and what can be added. */
+/** What is looked for on the shelf, which crates are shown, what comes first, and what can be added. */
 final class ShelfHeaderView extends HBox {
+    private static final double FIND_WIDTH = 210;
+    private static final double SHORT_FIND = 120;
+
+    private final Messages messages;
+    private final ShelfViewModel model;
+    private final TextField find = new TextField();
+    private final HBox filters = new HBox();
+    private final ChoiceBox<ShelfPlan.Order> order;
+    private final Region space = new Region();
+    private final Map<ShelfViewModel.Show, ToggleButton> buttons = new EnumMap<>(ShelfViewModel.Show.class);
+
     ShelfHeaderView(ShelfViewModel model, WindowContext context) {
+        this.model = model;
         getStyleClass().add("shelf-header");
         setAlignment(Pos.CENTER_LEFT);
-        Label title = new Label(context.messages().of("shelf.title"));
-        title.getStyleClass().add("section-title");
-        Region space = new Region();
+        setMinWidth(0);
+        find.setId("shelf-find");
+        find.setPromptText(context.messages().of("shelf.find.prompt"));
+        find.setAccessibleText(context.messages().of("shelf.find.sentence"));
+        find.textProperty().bindBidirectional(model.searchProperty());
+        find.setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.ESCAPE && !find.getText().isEmpty()) {
+                find.clear();
+                event.consume();
+            }
+        });
+        filters.getStyleClass().add("shelf-filters");
+        filters.setAlignment(Pos.CENTER_LEFT);
+        ToggleGroup group = new ToggleGroup();
+        for (ShelfViewModel.Show show : ShelfViewModel.Show.values()) {
+            buttons.put(show, filter(group, show));
+        }
+        filters.getChildren().addAll(buttons.values());
+        this.messages = context.messages();
+        order = order(model, messages);
         HBox.setHgrow(space, Priority.ALWAYS);
-        title.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(title, space, order(model, context.messages()), add(context));
+        getChildren().addAll(find, filters, space, order, add(context));
+        model.planProperty().addListener((property, before, after) -> name());
+        model.showProperty().addListener((property, before, after) -> name());
+        name();
+        setCompact(false);
+    }
+
+    /** In a narrow column only the search and what can be added are there. */
+    void setCompact(boolean compact) {
+        find.setPrefWidth(compact ? SHORT_FIND : FIND_WIDTH);
+        find.setMinWidth(SHORT_FIND);
+        HBox.setHgrow(find, compact ? Priority.ALWAYS : Priority.NEVER);
+        for (Region each : new Region[] {filters, order, space}) {
+            each.setVisible(!compact);
+            each.setManaged(!compact);
+        }
+    }
+
+    void takeFocus() {
+        find.requestFocus();
+        find.selectAll();
+    }
+
+    private ToggleButton filter(ToggleGroup group, ShelfViewModel.Show show) {
+        ToggleButton button = new ToggleButton();
+        button.setId("show-" + show.name().toLowerCase(Locale.ROOT));
+        button.setToggleGroup(group);
+        button.setMinWidth(USE_PREF_SIZE);
+        button.getStyleClass().add("filter");
+        button.setOnAction(event -> {
+            button.setSelected(true);
+            model.showProperty().set(show);
+        });
+        return button;
+    }
+
+    private void name() {
+        buttons.forEach((show, button) -> {
+            String name = messages.nameOf(show);
+            long count = model.count(show);
+            button.setText(
+                    show == ShelfViewModel.Show.ALL
+                            ? messages.capital(name)
+                            : messages.of("shelf.filter.counted", messages.capital(name), count));
+            button.setDisable(count == 0 && show != model.showProperty().get() && show != ShelfViewModel.Show.ALL);
+            button.setSelected(show == model.showProperty().get());
+        });
     }
 
     private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model, Messages messages) {
@@ -55,7 +135,7 @@ final class ShelfHeaderView extends HBox {
         order.setId("shelf-order");
         order.getStyleClass().add("quiet");
         order.setMinWidth(90);
-        order.setPrefWidth(150);
+        order.setPrefWidth(172);
         order.setAccessibleText(messages.of("shelf.order.sentence"));
         return order;
     }

@@ -8,9 +8,11 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import undercroft.app.TimeViewModel;
 import undercroft.app.shelf.BatchViewModel;
 import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
+import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
 
 /**
@@ -39,12 +41,13 @@ public final class ShelfPage extends VBox {
             ToDoViewModel toDo,
             ToDoActions actions,
             WindowContext context,
+            TimeViewModel time,
             Consumer<String> planBatch) {
         Runnable open = () -> model.batchOpenProperty().set(true);
         Runnable back = () -> model.batchOpenProperty().set(false);
         return new ShelfPage(
                 model,
-                new ShelfView(model, context),
+                new ShelfView(model, context, time),
                 new InspectorView(context.messages(), batch, toDo, actions, open),
                 new BatchView(batch, toDo, actions, context, back, planBatch));
     }
@@ -66,9 +69,9 @@ public final class ShelfPage extends VBox {
         VBox.setVgrow(row, Priority.ALWAYS);
         HBox.setHgrow(batch, Priority.ALWAYS);
         batch.setMinWidth(0);
-        widthProperty().addListener((property, before, after) -> {
-            wide = after.doubleValue() >= WIDE;
-            inspector.setPrefWidth(after.doubleValue() >= WIDEST ? WIDER_INSPECTOR : INSPECTOR);
+        Widths.follow(this, width -> {
+            wide = width >= WIDE;
+            inspector.setPrefWidth(width >= WIDEST ? WIDER_INSPECTOR : INSPECTOR);
             arrange();
         });
         model.batchOpenProperty().addListener((property, before, after) -> {
@@ -110,6 +113,14 @@ public final class ShelfPage extends VBox {
     }
 
     private void key(KeyEvent event) {
+        if (event.isShortcutDown() && event.getCode() == KeyCode.F) {
+            if (!wide) {
+                model.batchOpenProperty().set(false);
+            }
+            shelf.find();
+            event.consume();
+            return;
+        }
         if (event.getCode() == KeyCode.ESCAPE && model.batchOpenProperty().get()) {
             model.batchOpenProperty().set(false);
             event.consume();

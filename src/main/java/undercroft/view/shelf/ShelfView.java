@@ -3,220 +3,336 @@ package undercroft.view.shelf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Side;
+import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ContextMenu;
-import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import undercroft.app.TimeViewModel;
 import undercroft.app.shelf.ShelfPlan;
+import undercroft.app.shelf.ShelfSeason;
 import undercroft.app.shelf.ShelfViewModel;
-import undercroft.cellar.Place;
+import undercroft.outlook.CellarOutlook;
+import undercroft.picture.SeasonPicture;
+import undercroft.picture.SeasonRow;
+import undercroft.view.kit.Looks;
 import undercroft.view.kit.Scrolls;
+import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.ShelfWords;
 
-/** The drawn shelf: a plank for each place, one focus for all crates, the arrows move the choice. */
+/** The shelf as one picture with its season: a heading for each place, under it the crates, each the head of its row in time. */
 final class ShelfView extends VBox {
+    private static final double AXIS = 30;
+    private static final double HEAD = 320;
+    private static final double NARROW_HEAD = 220;
+    private static final double NARROW = 760;
+    private static final double LEAST_SEASON = 200;
+    private static final double ZOOM = 1.2;
+
     private final ShelfViewModel model;
     private final WindowContext context;
-    private final VBox planks = new VBox();
-    private final ScrollPane scroll = new ScrollPane(planks);
-    private final List<CrateView> crates = new ArrayList<>();
+    private final TimeViewModel time;
+    private final ShelfHeaderView header;
+    private final CrateDrags drags;
+    private final ShelfBoard board = new ShelfBoard();
+    private final ScrollPane scroll = new ScrollPane(board);
+    private final SeasonCanvas season =
+            new SeasonCanvas(new SeasonPicture.Sizes(0, AXIS, ShelfBoard.LANE, ShelfBoard.ROW));
+    private final Label sum = new Label();
+    private final StackPane card = new Card();
+    private HBox zooms;
+    private double lastX;
 
-    ShelfView(ShelfViewModel model, WindowContext context) {
+    ShelfView(ShelfViewModel model, WindowContext context, TimeViewModel time) {
         this.model = model;
         this.context = context;
+        this.time = time;
+        drags = new CrateDrags(model, context, board);
+        header = new ShelfHeaderView(model, context);
         getStyleClass().add("shelf");
         setId("shelf");
-        planks.getStyleClass().add("planks");
-        planks.setId("planks");
-        planks.setFocusTraversable(true);
-        planks.setAccessibleRole(AccessibleRole.LIST_VIEW);
-        planks.setAccessibleText(context.messages().of("shelf.title"));
-        planks.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        setMinWidth(0);
+        board.getStyleClass().add("planks");
+        board.setId("planks");
+        board.setFocusTraversable(true);
+        board.setAccessibleRole(AccessibleRole.LIST_VIEW);
+        board.setAccessibleText(context.messages().of("shelf.board.sentence"));
+        board.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        board.setOnMousePressed(this::press);
+        board.setOnMouseDragged(this::drag);
+        board.addEventFilter(ScrollEvent.SCROLL, this::wheel);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
-        getChildren().addAll(new ShelfHeaderView(model, context), scroll);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        model.planProperty().addListener((property, before, after) -> draw());
-        model.showsGoneProperty().addListener((property, before, after) -> draw());
+        card.setAlignment(Pos.TOP_LEFT);
+        card.getStyleClass().addAll("card", "shelf-card");
+        card.getChildren().addAll(season, new VBox(axisHead(), scroll));
+        VBox.setVgrow(card, Priority.ALWAYS);
+        getChildren().addAll(header, new MarksBar(model, context, drags::carry), card);
+        scroll.vvalueProperty().addListener((property, before, after) -> card.requestLayout());
+        scroll.viewportBoundsProperty().addListener((property, before, after) -> card.requestLayout());
+        Widths.follow(this, width -> arrange());
+        model.planProperty().addListener((property, before, after) -> fill());
         model.chosenProperty().addListener((property, before, after) -> markChosen());
-        context.dark().addListener((property, before, after) -> draw());
-        draw();
+        model.markedProperty().addListener((property, before, after) -> markChosen());
+        context.dark().addListener((property, before, after) -> fill());
+        fill();
+    }
+
+    /** Draws the season whenever it is laid out, once a pulse. */
+    private final class Card extends StackPane {
+        @Override
+        protected void layoutChildren() {
+            super.layoutChildren();
+            double head = board.headWidth();
+            double view = scroll.getViewportBounds().getHeight();
+            double top = scroll.getVvalue() * Math.max(0, board.getHeight() - view);
+            season.setTranslateX(head);
+            season.draw(scroll.getViewportBounds().getWidth() - head, AXIS + view, top);
+        }
+    }
+
+    private Region axisHead() {
+        sum.getStyleClass().add("faint");
+        zooms = new HBox(
+                zoom("season-all", "plots.zoom.all", "plots.zoom.all.sentence", () -> season.showUsual()),
+                zoom(
+                        "season-wider",
+                        "plots.zoom.wider",
+                        "plots.zoom.wider.sentence",
+                        () -> season.zoom(middle(), 1 / ZOOM)),
+                zoom(
+                        "season-closer",
+                        "plots.zoom.closer",
+                        "plots.zoom.closer.sentence",
+                        () -> season.zoom(middle(), ZOOM)));
+        zooms.managedProperty().bind(zooms.visibleProperty());
+        HBox head = new HBox(2, sum, space(), zooms);
+        zooms.setAlignment(Pos.CENTER_LEFT);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("season-head");
+        head.setMinHeight(AXIS);
+        head.setPrefHeight(AXIS);
+        head.setMaxWidth(USE_PREF_SIZE);
+        board.layoutBoundsProperty()
+                .addListener((property, before, after) -> head.setPrefWidth(Math.max(0, board.headWidth())));
+        head.setPickOnBounds(false);
+        return head;
+    }
+
+    private static Region space() {
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        return space;
+    }
+
+    private Button zoom(String id, String key, String sentenceKey, Runnable act) {
+        Button button = new Button(context.messages().of(key));
+        button.setId(id);
+        button.getStyleClass().addAll("quiet", "small");
+        button.setMinWidth(USE_PREF_SIZE);
+        button.setAccessibleText(context.messages().of(sentenceKey));
+        button.setFocusTraversable(false);
+        button.setOnAction(event -> {
+            act.run();
+            card.requestLayout();
+        });
+        return button;
+    }
+
+    private double middle() {
+        return season.getWidth() / 2;
+    }
+
+    private void arrange() {
+        double width = getWidth();
+        boolean seasonFits = width >= NARROW_HEAD + LEAST_SEASON + 40 && width > 420;
+        board.setHeadWidth(!seasonFits ? Double.MAX_VALUE : width < NARROW ? NARROW_HEAD : HEAD);
+        zooms.setVisible(seasonFits);
+        season.setVisible(seasonFits);
+        header.setCompact(width < NARROW);
+        card.requestLayout();
     }
 
     /** Puts the keyboard on the crates. */
     void takeFocus() {
-        planks.requestFocus();
+        board.requestFocus();
     }
 
-    private void draw() {
+    /** Puts the keyboard into the search. */
+    void find() {
+        header.takeFocus();
+    }
+
+    private void fill() {
         ShelfPlan plan = model.planProperty().get();
-        planks.getChildren().clear();
-        crates.clear();
-        if (plan == null) {
+        CellarOutlook outlook = context.forecasts().outlookProperty().get();
+        board.clear();
+        if (plan == null || outlook == null) {
             return;
         }
+        boolean filtered =
+                !model.searchProperty().get().isBlank() || model.showProperty().get() != ShelfViewModel.Show.ALL;
         if (plan.crates().isEmpty()) {
-            planks.getChildren().add(emptyNote());
+            board.note(filtered ? EmptyShelf.noHit(context.messages(), model) : EmptyShelf.of(context), EmptyShelf.HEIGHT);
         }
+        ShelfSeason arranged =
+                ShelfSeason.of(outlook, plan, context.messages(), context.clock().instant());
         for (ShelfPlan.Plank plank : plan.planks()) {
-            String emptyText = context.messages().of("shelf.plank.empty");
-            planks.getChildren()
-                    .add(new PlankView(placeTitle(plank), plank.climate(), emptyText, crates(plank.crates())));
+            board.heading(
+                    PlaceHeading.of(plank, context.messages(), new PlaceMenu(context, plank.placeId()).items()),
+                    plank.placeId());
+            board.crates(views(plank.crates()), arranged::rows, plank.placeId());
         }
         if (!plan.planned().isEmpty()) {
-            planks.getChildren().add(plank("shelf.plank.planned", plan.planned()));
+            board.heading(PlaceHeading.plain(context.messages().of("shelf.plank.planned")), "");
+            board.crates(views(plan.planned()), crate -> 1, "");
         }
-        if (!plan.gone().isEmpty()) {
-            planks.getChildren().add(goneLink(plan.gone().size()));
-            if (model.showsGoneProperty().get()) {
-                planks.getChildren().add(plank("shelf.plank.gone", plan.gone()));
-            }
+        if (model.showsGoneProperty().get() && !plan.gone().isEmpty()) {
+            board.heading(PlaceHeading.plain(context.messages().of("shelf.plank.gone")), "");
+            board.crates(views(plan.gone()), crate -> 1, "");
         }
-        if (!plan.crates().isEmpty()) {
-            planks.getChildren().add(sum(plan));
-        }
+        season.show(
+                arranged.season(),
+                ShelfWords.of(outlook, context.messages()),
+                Looks.palette(context.dark().get()));
+        sum.setText(sum(plan));
         markChosen();
+        arrange();
     }
 
-    private Label sum(ShelfPlan plan) {
+    private String sum(ShelfPlan plan) {
         long batches = plan.planks().stream()
                 .flatMap(plank -> plank.crates().stream())
                 .map(ShelfPlan.Crate::batchId)
                 .distinct()
                 .count();
-        int bottles = plan.crates().stream().mapToInt(ShelfPlan.Crate::left).sum();
-        Label sum = new Label(context.messages()
-                .of("shelf.sum.text", bottles, context.messages().of("shelf.sum.batches", batches)));
-        sum.getStyleClass().add("faint");
-        return sum;
+        int bottles = plan.planks().stream()
+                .flatMap(plank -> plank.crates().stream())
+                .mapToInt(ShelfPlan.Crate::left)
+                .sum();
+        return context.messages().of("shelf.sum.text", bottles, context.messages().of("shelf.sum.batches", batches));
     }
 
-    private List<CrateView> crates(List<ShelfPlan.Crate> plan) {
+    private List<CrateView> views(List<ShelfPlan.Crate> crates) {
         List<CrateView> views = new ArrayList<>();
-        for (ShelfPlan.Crate crate : plan) {
+        for (ShelfPlan.Crate crate : crates) {
             CrateView view =
-                    new CrateView(context.messages(), crate, context.dark().get());
-            view.setOnMousePressed(event -> {
-                planks.requestFocus();
-                model.choose(crate);
-                if (event.getClickCount() == 2) {
-                    model.batchOpenProperty().set(true);
-                }
-            });
+                    new CrateView(crate, context.messages(), context.dark().get());
+            view.setOnMousePressed(event -> pressCrate(event, crate));
+            drags.from(view);
             views.add(view);
         }
-        crates.addAll(views);
         return views;
     }
 
-    private PlankView plank(String titleKey, List<ShelfPlan.Crate> plan) {
-        Label title = new Label(context.messages().of(titleKey));
-        title.getStyleClass().add("plank-title");
-        return new PlankView(title, "", "", crates(plan));
-    }
-
-    private Node placeTitle(ShelfPlan.Plank plank) {
-        Hyperlink title = new Hyperlink(plank.name());
-        title.getStyleClass().add("plank-title");
-        title.setId("place-" + plank.placeId());
-        title.setAccessibleText(context.messages().of("shelf.plank.sentence", plank.name(), plank.climate()));
-        MenuItem edit = new MenuItem(context.messages().of("shelf.plank.edit"));
-        edit.setOnAction(event -> context.editors().editPlace(place(plank)));
-        MenuItem bring = new MenuItem(context.messages().of("shelf.plank.import"));
-        bring.setOnAction(event -> context.editors().importInto(place(plank)));
-        MenuItem dial = new MenuItem(context.messages().of("shelf.plank.dial"));
-        dial.setOnAction(event -> context.editors().readDial(place(plank)));
-        ContextMenu menu = new ContextMenu(edit, bring, dial);
-        place(plank).followed().ifPresent(log -> {
-            MenuItem unfollow = new MenuItem(context.messages().of("form.place.unfollow", log.path()));
-            unfollow.setOnAction(event -> context.faults()
-                    .guard(() -> context.workspace()
-                            .change(
-                                    context.messages().of("undo.place.followed", plank.name()),
-                                    cellar -> cellar.withPlace(
-                                            cellar.place(plank.placeId()).withFollowed(Optional.empty())))));
-            menu.getItems().add(unfollow);
-        });
-        title.setOnAction(event -> menu.show(title, Side.BOTTOM, 0, 2));
-        title.setContextMenu(menu);
-        return title;
-    }
-
-    private Place place(ShelfPlan.Plank plank) {
-        return context.workspace().getCellar().place(plank.placeId());
-    }
-
-    private Node goneLink(int count) {
-        boolean shown = model.showsGoneProperty().get();
-        Hyperlink link = new Hyperlink(
-                shown
-                        ? context.messages().of("shelf.gone.hide")
-                        : context.messages().of("shelf.gone.show", count));
-        link.setId("show-gone");
-        link.setOnAction(event -> model.showsGoneProperty().set(!shown));
-        return link;
-    }
-
-    private Node emptyNote() {
-        Label title = new Label(context.messages().of("shelf.empty.title"));
-        title.getStyleClass().add("empty-title");
-        Label text = new Label(context.messages().of("shelf.empty.text"));
-        text.getStyleClass().add("empty-text");
-        text.setWrapText(true);
-        Button place = new Button(context.messages().of("shelf.empty.add-place"));
-        place.setOnAction(event -> context.editors().addPlace());
-        Button batch = new Button(context.messages().of("shelf.empty.add-batch"));
-        batch.setOnAction(event -> context.editors().addBatch());
-        boolean hasPlace = !context.workspace().getCellar().places().isEmpty();
-        (hasPlace ? batch : place).getStyleClass().add("accent");
-        batch.setDisable(!hasPlace);
-        HBox buttons = new HBox(8, place, batch);
-        VBox note = new VBox(8, title, text, buttons);
-        note.getStyleClass().add("empty-note");
-        note.setId("empty-shelf");
-        return note;
+    private void pressCrate(MouseEvent event, ShelfPlan.Crate crate) {
+        board.requestFocus();
+        if (event.isShortcutDown()) {
+            model.mark(crate);
+        } else if (event.isShiftDown()) {
+            model.markUpTo(crate);
+        } else {
+            model.choose(crate);
+            if (event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2) {
+                model.batchOpenProperty().set(true);
+            }
+        }
+        event.consume();
     }
 
     private void markChosen() {
         ShelfPlan.Crate chosen = model.chosenProperty().get();
-        for (CrateView view : crates) {
+        for (CrateView view : board.crates()) {
             boolean is = chosen != null && view.crate().key().equals(chosen.key());
             view.setChosen(is);
+            view.setMarked(model.markedProperty().get().contains(view.crate().key()));
             if (is) {
                 Scrolls.intoView(scroll, view);
             }
         }
     }
 
-    private void key(KeyEvent event) {
-        if (event.getCode() == KeyCode.ENTER && event.getTarget() == planks) {
-            model.batchOpenProperty().set(true);
+    private void press(MouseEvent event) {
+        board.requestFocus();
+        lastX = event.getX();
+        season.rowAt(event.getY() + AXIS).ifPresent(row -> {
+            crateOf(row).ifPresent(view -> pressCrate(event, view.crate()));
+        });
+    }
+
+    private Optional<CrateView> crateOf(SeasonRow row) {
+        return board.crates().stream()
+                .filter(view -> view.crate().batchId().equals(row.batchId()))
+                .filter(view -> season.frameOf(row)
+                        .filter(frame -> view.getLayoutY() + AXIS <= frame.y()
+                                && view.getLayoutY() + view.getHeight() + AXIS >= frame.bottom())
+                        .isPresent())
+                .findFirst();
+    }
+
+    private void drag(MouseEvent event) {
+        if (event.getX() > board.headWidth()) {
+            season.pan(event.getX() - lastX);
+            lastX = event.getX();
+            card.requestLayout();
+        }
+    }
+
+    private void wheel(ScrollEvent event) {
+        if (event.isShortcutDown() && event.getDeltaY() != 0 && event.getX() > board.headWidth()) {
+            season.zoom(event.getX() - board.headWidth(), event.getDeltaY() > 0 ? ZOOM : 1 / ZOOM);
+            card.requestLayout();
             event.consume();
+        }
+    }
+
+    private void key(KeyEvent event) {
+        if (event.getTarget() != board || event.isShortcutDown() || event.isAltDown()) {
             return;
         }
-        ShelfViewModel.Step step = switch (event.getCode()) {
-            case LEFT -> ShelfViewModel.Step.PREVIOUS;
-            case RIGHT -> ShelfViewModel.Step.NEXT;
-            case UP -> ShelfViewModel.Step.PLANK_UP;
-            case DOWN -> ShelfViewModel.Step.PLANK_DOWN;
-            case HOME -> ShelfViewModel.Step.FIRST;
-            case END -> ShelfViewModel.Step.LAST;
-            default -> null;
-        };
-        if (step != null && event.getTarget() == planks) {
-            model.move(step);
-            event.consume();
+        if (event.getCode() == KeyCode.ESCAPE) {
+            if (!model.markedProperty().get().isEmpty()) {
+                model.unmarkAll();
+                event.consume();
+            }
+            return;
         }
+        ShelfPlan.Crate chosen = model.chosenProperty().get();
+        switch (event.getCode()) {
+            case UP -> model.move(ShelfViewModel.Step.PREVIOUS);
+            case DOWN -> model.move(ShelfViewModel.Step.NEXT);
+            case PAGE_UP -> model.move(ShelfViewModel.Step.PLANK_UP);
+            case PAGE_DOWN -> model.move(ShelfViewModel.Step.PLANK_DOWN);
+            case HOME -> model.move(ShelfViewModel.Step.FIRST);
+            case END -> model.move(ShelfViewModel.Step.LAST);
+            case LEFT -> time.step(-1);
+            case RIGHT -> time.step(1);
+            case PLUS, EQUALS, ADD -> season.zoom(middle(), ZOOM);
+            case MINUS, SUBTRACT -> season.zoom(middle(), 1 / ZOOM);
+            case SPACE -> {
+                if (chosen != null) {
+                    model.mark(chosen);
+                }
+            }
+            case ENTER -> model.batchOpenProperty().set(chosen != null);
+            default -> {
+                return;
+            }
+        }
+        card.requestLayout();
+        event.consume();
     }
 }

@@ -15,6 +15,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.Popovers;
+import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
 
@@ -41,7 +42,7 @@ public final class ToDoView extends HBox {
                 fill();
             }
         });
-        widthProperty().addListener((property, before, after) -> {
+        Widths.follow(this, width -> {
             if (room() != shownWidth) {
                 fill();
             }

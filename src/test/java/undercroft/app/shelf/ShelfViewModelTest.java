@@ -98,8 +98,58 @@ class ShelfViewModelTest {
     @Test
     void aTaskForABatchThatIsGoneBringsItBackToTheShelf() {
         model.chooseBatch("orchard");
-        assertTrue(model.showsGoneProperty().get());
+        assertEquals(ShelfViewModel.Show.FINISHED, model.showProperty().get());
         assertEquals("orchard@cupboard", model.chosenProperty().get().key());
+    }
+
+    @Test
+    void aSearchFindsByNamePlaceStyleAndFinishedBatchesToo() {
+        model.searchProperty().set("loft HONEY");
+        assertEquals(List.of("larch@loft"), keys(plan().crates()));
+        assertEquals("larch@loft", model.chosenProperty().get().key());
+        model.searchProperty().set("orchard");
+        assertEquals(List.of("orchard@cupboard"), keys(plan().crates()));
+        model.searchProperty().set("no such beer");
+        assertTrue(plan().crates().isEmpty());
+        model.searchProperty().set("");
+        assertEquals(
+                12,
+                plan().planks().stream()
+                                .mapToInt(plank -> plank.crates().size())
+                                .sum()
+                        + plan().planned().size());
+    }
+
+    @Test
+    void whatIsAskedForByNameIsNotHiddenByASearch() {
+        model.searchProperty().set("honey");
+        model.chooseBatch("quarry");
+        assertEquals("quarry@cupboard", model.chosenProperty().get().key());
+        assertEquals("", model.searchProperty().get());
+    }
+
+    @Test
+    void cratesAreMarkedOneByOneOrInARow() {
+        ShelfPlan.Crate first = plan().crates().get(0);
+        ShelfPlan.Crate third = plan().crates().get(2);
+        model.choose(first);
+        model.markUpTo(third);
+        assertEquals(3, model.markedCrates().size());
+        model.mark(third);
+        assertEquals(2, model.markedCrates().size());
+        model.unmarkAll();
+        assertEquals(List.of(), model.markedCrates());
+    }
+
+    @Test
+    void theSeasonHasARowForEachLotInTheOrderOfTheCrates() {
+        ShelfSeason season = ShelfSeason.of(outlook.get(), plan(), Messages.english(), OutlookSamples.NOW);
+        assertEquals(
+                plan().planks().stream().map(ShelfPlan.Plank::placeId).toList(),
+                season.season().lanes().stream().map(lane -> lane.placeId()).toList());
+        assertEquals(2, season.rows(crate("beacon@loft")), "bottles of two kinds stand in it");
+        assertEquals(1, season.rows(crate("larch@loft")));
+        assertEquals(0, season.rows(crate("lantern")), "what is not capped has no season yet");
     }
 
     @Test

@@ -3,6 +3,8 @@ package undercroft.app.form.batch;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.DateTimeField;
 import undercroft.app.form.Field;
@@ -27,7 +29,12 @@ public final class MoveForm extends Form {
     private final ChoiceField<Cover> cover;
     private final DateTimeField at;
 
-    public MoveForm(Messages messages, Cellar cellar, Batch batch, Lot lot, Instant now) {
+    /**
+     * A form for the bottles of a lot.
+     *
+     * @param warning what is to be said of a place before the bottles go there; empty for nothing
+     */
+    public MoveForm(Messages messages, Cellar cellar, Batch batch, Lot lot, Instant now, Function<? super Place, Optional<String>> warning) {
         super(messages, cellar);
         this.batch = batch;
         this.lot = lot;
@@ -48,14 +55,16 @@ public final class MoveForm extends Form {
                 .filter(each -> !each.id().equals(stay.placeId()))
                 .findFirst()
                 .orElse(cellar.place(stay.placeId()));
-        place = add(
-                ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other),
-                "place");
-        place.hintProperty()
-                .set(messages()
-                        .of("form.move.now-in", cellar.place(stay.placeId()).name(), stay.cover()));
-        cover = add(
-                ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
+        place = add(ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other), "place");
+        String nowIn = messages().of(
+                "form.move.now-in",
+                cellar.place(stay.placeId()).name(),
+                stay.cover().label());
+        place.hintProperty().set(warning.apply(other).orElse(nowIn));
+        place.chosenProperty()
+                .addListener((property, before, after) -> place.hintProperty()
+                        .set(Optional.ofNullable(after).flatMap(warning).orElse(nowIn)));
+        cover = add(ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
                 new DateTimeField(
                                 messages(),
@@ -67,6 +76,12 @@ public final class MoveForm extends Form {
                 "at",
                 "stays");
         begin();
+    }
+
+    /** Begins with that place chosen. */
+    public MoveForm to(Place wanted) {
+        place.chosenProperty().set(wanted);
+        return this;
     }
 
     public List<Field<?>> fields() {
