@@ -25,7 +25,6 @@ import undercroft.app.LastView;
 import undercroft.cellar.Cellar;
 import undercroft.command.WindowRequest;
 import undercroft.quantity.InvalidInput;
-import undercroft.quantity.UnitSystem;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.OpenCellar;
 import undercroft.session.WorkThreads;
@@ -38,7 +37,6 @@ import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Messages;
-import undercroft.wording.QuantityFormat;
 
 /**
  * Leads from one cellar to the next: all of the new one is read and built, in the background, before the one that is
@@ -312,7 +310,8 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     @Override
     public void open() {
-        FolderQuestion.ask(stage, messages.of("start.folder.choose"), host.home()).ifPresent(this::show);
+        FolderQuestion.ask(stage, messages.of("start.folder.choose"), host.home())
+                .ifPresent(this::show);
     }
 
     @Override

@@ -12,8 +12,8 @@ import undercroft.quantity.UnitSystem;
 import undercroft.store.Rescue;
 import undercroft.store.Version;
 import undercroft.view.RescueDialog;
-import undercroft.wording.QuantityFormat;
 import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /** Brings back an earlier version of a cellar that cannot be read. */
 record Restoring(Messages messages, Stage stage, Path folder, InvalidInput fault, Clock clock) {

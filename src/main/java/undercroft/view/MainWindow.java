@@ -44,14 +44,14 @@ public final class MainWindow {
     public MainWindow(WindowContext context) {
         this.context = context;
         shelf = new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
-        BatchViewModel batch =
-                new BatchViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
-        TimeViewModel time =
-                new TimeViewModel(context.messages(), context.workspace(), context.forecasts().asOfProperty(), context.clock());
-        ToDoViewModel toDo =
-                new ToDoViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
-        ServingsViewModel servings =
-                new ServingsViewModel(context.messages(), context.workspace(), context.forecasts().outlookProperty());
+        BatchViewModel batch = new BatchViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
+        TimeViewModel time = new TimeViewModel(
+                context.messages(), context.workspace(), context.forecasts().asOfProperty(), context.clock());
+        ToDoViewModel toDo = new ToDoViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty());
+        ServingsViewModel servings = new ServingsViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty());
 
         BottlingView bottling = new BottlingView(context, batchId -> {
             pages.show(Page.SHELF);
@@ -154,7 +154,8 @@ public final class MainWindow {
                     .show(
                             new InvalidInput(
                                     "", "fault.save.text", context.messages().fault(fault)),
-                            new Faults.Offer(context.messages().of("fault.save.elsewhere"), context.chooser()::saveElsewhere));
+                            new Faults.Offer(
+                                    context.messages().of("fault.save.elsewhere"), context.chooser()::saveElsewhere));
         }
     }
 

@@ -14,12 +14,16 @@ final class StandingBar extends HBox {
         setId("standing");
         setAlignment(Pos.CENTER_LEFT);
         if (context.chooser().isDemo()) {
-            fill(context.messages().of("bar.standing.demo"), context.messages().of("bar.standing.demo-button"), context.chooser()::startPage);
+            fill(
+                    context.messages().of("bar.standing.demo"),
+                    context.messages().of("bar.standing.demo-button"),
+                    context.chooser()::startPage);
         } else {
             context.workspace()
                     .lookOnly()
                     .ifPresent(why -> fill(
-                            context.messages().of("bar.standing.look", context.messages().what(why)),
+                            context.messages()
+                                    .of("bar.standing.look", context.messages().what(why)),
                             context.messages().of("bar.standing.look-button"),
                             context.chooser()::openAgain));
         }

@@ -20,7 +20,13 @@ public final class StartWindow {
     private final StartView page;
 
     /** See {@link StartView}; faults are said above it. */
-    public StartWindow(Messages messages, CellarChooser chooser, Faults faults, ZoneId zone, Path documents, BooleanProperty dark) {
+    public StartWindow(
+            Messages messages,
+            CellarChooser chooser,
+            Faults faults,
+            ZoneId zone,
+            Path documents,
+            BooleanProperty dark) {
         this.messages = messages;
         page = new StartView(messages, chooser, zone, documents, dark);
         VBox above = new VBox(new FaultBar(messages, faults));

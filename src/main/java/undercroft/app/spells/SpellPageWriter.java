@@ -18,9 +18,9 @@ import undercroft.picture.SpellBoard;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 import undercroft.wording.HandlingWords;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.SpellWords;
-import undercroft.wording.Messages;
 
 /** Writes the page of a spell. */
 record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords words) {

@@ -21,8 +21,8 @@ import undercroft.cellar.Settings;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.QuantityFormat;
 import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /** A cellar of one's own: what it is called, and the first place in it. Everything but the name has a first guess. */
 public final class FirstCellarForm extends Form {
@@ -42,13 +42,20 @@ public final class FirstCellarForm extends Form {
     public FirstCellarForm(Messages messages, ZoneId zone, UnitSystem units) {
         super(messages, Cellar.empty(FALLBACK, zone).withSettings(new Settings(units, 0)));
         name = add(new WordsField(messages(), "start-name", messages().of("start.name.label"), "").required(), "name");
-        spot = add(new ChoiceField<>(messages(), 
-                "start-spot", messages().of("start.spot.label"), List.of(Spot.values()), each -> each.words(messages), Spot.CUPBOARD));
-        placeName = add(new WordsField(messages(), "start-place", messages().of("start.place.label"), "").required(), "place");
+        spot = add(new ChoiceField<>(
+                messages(),
+                "start-spot",
+                messages().of("start.spot.label"),
+                List.of(Spot.values()),
+                each -> each.words(messages),
+                Spot.CUPBOARD));
+        placeName = add(
+                new WordsField(messages(), "start-place", messages().of("start.place.label"), "").required(), "place");
         usual = add(temperature("usual"), "celsius");
         coldest = add(temperature("coldest"), "coldest");
         warmest = add(temperature("warmest"), "warmest");
-        light = add(new ChoiceField<>(messages(), 
+        light = add(new ChoiceField<>(
+                messages(),
                 "start-light",
                 messages().of("start.light.label"),
                 List.of(LightPlace.DARK, LightPlace.ROOM_EVENING, LightPlace.ROOM_DAY),
@@ -86,8 +93,14 @@ public final class FirstCellarForm extends Form {
     }
 
     private NumberField temperature(String key) {
-        return new NumberField(messages(), 
-                "start-" + key, messages().of("start." + key + ".label"), Measure.TEMPERATURE, units(), -20, 60);
+        return new NumberField(
+                messages(),
+                "start-" + key,
+                messages().of("start." + key + ".label"),
+                Measure.TEMPERATURE,
+                units(),
+                -20,
+                60);
     }
 
     private void guess(Spot chosen) {
@@ -142,11 +155,12 @@ public final class FirstCellarForm extends Form {
             return "";
         }
         QuantityFormat words = QuantityFormat.of(messages(), units(), cellar().zone());
-        return messages().of(
-                "start.preview.climate",
-                words.celsius(usual.figure()),
-                words.celsius(coldest.figure()),
-                words.celsius(warmest.figure()));
+        return messages()
+                .of(
+                        "start.preview.climate",
+                        words.celsius(usual.figure()),
+                        words.celsius(coldest.figure()),
+                        words.celsius(warmest.figure()));
     }
 
     @Override

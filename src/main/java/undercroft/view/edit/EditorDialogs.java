@@ -116,7 +116,9 @@ public final class EditorDialogs implements Editors {
     }
 
     private MoveForm moveForm(Batch batch, Lot lot) {
-        return new MoveForm(messages, cellar(),
+        return new MoveForm(
+                messages,
+                cellar(),
                 batch,
                 lot,
                 clock.instant(),

@@ -12,8 +12,8 @@ import undercroft.outlook.lot.LotOutlook;
 import undercroft.view.kit.CautionView;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.HandlingWords;
-import undercroft.wording.ShelfWords;
 import undercroft.wording.Messages;
+import undercroft.wording.ShelfWords;
 
 /** What the forms about bottles under pressure have in common: a word of caution above what is asked. */
 final class LotDialogs {

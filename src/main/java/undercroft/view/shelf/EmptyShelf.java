@@ -23,7 +23,10 @@ final class EmptyShelf {
         boolean hasPlace = !context.workspace().getCellar().places().isEmpty();
         (hasPlace ? batch : place).getStyleClass().add("accent");
         batch.setDisable(!hasPlace);
-        VBox note = note(context.messages().of("shelf.empty.title"), context.messages().of("shelf.empty.text"), new HBox(8, place, batch));
+        VBox note = note(
+                context.messages().of("shelf.empty.title"),
+                context.messages().of("shelf.empty.text"),
+                new HBox(8, place, batch));
         note.setId("empty-shelf");
         return note;
     }
@@ -37,7 +40,8 @@ final class EmptyShelf {
             model.searchProperty().set("");
             model.showProperty().set(ShelfViewModel.Show.ALL);
         });
-        String title = searched.isEmpty() ? messages.of("shelf.none.title") : messages.of("shelf.none.searched", searched);
+        String title =
+                searched.isEmpty() ? messages.of("shelf.none.title") : messages.of("shelf.none.searched", searched);
         VBox note = note(title, messages.of("shelf.none.text"), new HBox(clear));
         note.setId("no-hit");
         return note;

@@ -37,8 +37,8 @@ final class MarksBar extends HBox {
         List<ShelfPlan.Crate> crates = model.markedCrates();
         setVisible(!crates.isEmpty());
         int bottles = crates.stream().mapToInt(ShelfPlan.Crate::left).sum();
-        Label sum = new Label(
-                context.messages().of("shelf.marks.text", crates.size(), context.messages().of("shelf.sum.bottles", bottles)));
+        Label sum = new Label(context.messages()
+                .of("shelf.marks.text", crates.size(), context.messages().of("shelf.sum.bottles", bottles)));
         sum.getStyleClass().add("marks-sum");
         MenuButton to = new MenuButton(context.messages().of("shelf.marks.move"));
         to.setId("marks-move");

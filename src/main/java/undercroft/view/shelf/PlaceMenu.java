@@ -18,7 +18,8 @@ record PlaceMenu(WindowContext context, String placeId) {
                 item(context.messages().of("shelf.plank.import"), () -> editors.importInto(place())),
                 item(context.messages().of("shelf.plank.dial"), () -> editors.readDial(place()))));
         place().followed()
-                .ifPresent(log -> items.add(item(context.messages().of("form.place.unfollow", log.path()), this::unfollow)));
+                .ifPresent(log ->
+                        items.add(item(context.messages().of("form.place.unfollow", log.path()), this::unfollow)));
         return items.toArray(MenuItem[]::new);
     }
 

@@ -186,10 +186,11 @@ final class ShelfView extends VBox {
         boolean filtered =
                 !model.searchProperty().get().isBlank() || model.showProperty().get() != ShelfViewModel.Show.ALL;
         if (plan.crates().isEmpty()) {
-            board.note(filtered ? EmptyShelf.noHit(context.messages(), model) : EmptyShelf.of(context), EmptyShelf.HEIGHT);
+            board.note(
+                    filtered ? EmptyShelf.noHit(context.messages(), model) : EmptyShelf.of(context), EmptyShelf.HEIGHT);
         }
-        ShelfSeason arranged =
-                ShelfSeason.of(outlook, plan, context.messages(), context.clock().instant());
+        ShelfSeason arranged = ShelfSeason.of(
+                outlook, plan, context.messages(), context.clock().instant());
         for (ShelfPlan.Plank plank : plan.planks()) {
             board.heading(
                     PlaceHeading.of(plank, context.messages(), new PlaceMenu(context, plank.placeId()).items()),
@@ -223,7 +224,8 @@ final class ShelfView extends VBox {
                 .flatMap(plank -> plank.crates().stream())
                 .mapToInt(ShelfPlan.Crate::left)
                 .sum();
-        return context.messages().of("shelf.sum.text", bottles, context.messages().of("shelf.sum.batches", batches));
+        return context.messages()
+                .of("shelf.sum.text", bottles, context.messages().of("shelf.sum.batches", batches));
     }
 
     private List<CrateView> views(List<ShelfPlan.Crate> crates) {

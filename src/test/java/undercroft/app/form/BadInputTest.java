@@ -24,14 +24,24 @@ class BadInputTest {
             case "place" -> FormSamples.newPlace();
             case "batch" -> FormSamples.newBatch(FormSamples.CELLAR);
             case "us-batch" -> FormSamples.newBatch(FormSamples.US_CELLAR);
-            case "edited" -> new BatchForm(Messages.english(), FormSamples.CELLAR, Optional.of(FormSamples.batch()), FormSamples.NOW);
+            case "edited" ->
+                new BatchForm(
+                        Messages.english(), FormSamples.CELLAR, Optional.of(FormSamples.batch()), FormSamples.NOW);
             case "move" ->
-                new MoveForm(Messages.english(), FormSamples.CELLAR,
+                new MoveForm(
+                        Messages.english(),
+                        FormSamples.CELLAR,
                         FormSamples.batch(),
                         FormSamples.lot(),
                         FormSamples.NOW,
                         place -> Optional.empty());
-            case "draw" -> new DrawForm(Messages.english(), FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
+            case "draw" ->
+                new DrawForm(
+                        Messages.english(),
+                        FormSamples.CELLAR,
+                        FormSamples.batch(),
+                        FormSamples.lot(),
+                        FormSamples.NOW);
             case "reading" ->
                 new ReadingForm(
                         Messages.english(),

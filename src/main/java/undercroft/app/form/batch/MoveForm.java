@@ -34,7 +34,13 @@ public final class MoveForm extends Form {
      *
      * @param warning what is to be said of a place before the bottles go there; empty for nothing
      */
-    public MoveForm(Messages messages, Cellar cellar, Batch batch, Lot lot, Instant now, Function<? super Place, Optional<String>> warning) {
+    public MoveForm(
+            Messages messages,
+            Cellar cellar,
+            Batch batch,
+            Lot lot,
+            Instant now,
+            Function<? super Place, Optional<String>> warning) {
         super(messages, cellar);
         this.batch = batch;
         this.lot = lot;
@@ -55,16 +61,20 @@ public final class MoveForm extends Form {
                 .filter(each -> !each.id().equals(stay.placeId()))
                 .findFirst()
                 .orElse(cellar.place(stay.placeId()));
-        place = add(ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other), "place");
-        String nowIn = messages().of(
-                "form.move.now-in",
-                cellar.place(stay.placeId()).name(),
-                stay.cover().label());
+        place = add(
+                ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other),
+                "place");
+        String nowIn = messages()
+                .of(
+                        "form.move.now-in",
+                        cellar.place(stay.placeId()).name(),
+                        stay.cover().label());
         place.hintProperty().set(warning.apply(other).orElse(nowIn));
         place.chosenProperty()
                 .addListener((property, before, after) -> place.hintProperty()
                         .set(Optional.ofNullable(after).flatMap(warning).orElse(nowIn)));
-        cover = add(ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
+        cover = add(
+                ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
                 new DateTimeField(
                                 messages(),

@@ -67,7 +67,8 @@ class LotFormsTest {
                 FormSamples.NOW.minusSeconds(600),
                 LOT.stays().get(0).cover()));
         Batch batch = moved.batch(BATCH.id());
-        MoveForm form = new MoveForm(Messages.english(), moved, batch, batch.lots().get(0), FormSamples.NOW, place -> Optional.empty());
+        MoveForm form = new MoveForm(
+                Messages.english(), moved, batch, batch.lots().get(0), FormSamples.NOW, place -> Optional.empty());
         FormSamples.type(form, "move-at", "25 Nov 2026|17:00");
 
         assertTrue(FormSamples.fault(form, "move-at").contains("not after the last move"));
