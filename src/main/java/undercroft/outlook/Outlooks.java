@@ -6,14 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import undercroft.calc.spell.YeastLimits;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
-import undercroft.outlook.climate.AirLogs;
 import undercroft.outlook.climate.PlaceClimate;
 import undercroft.outlook.lot.BatchCalculator;
 import undercroft.outlook.lot.BatchOutlook;
@@ -43,32 +43,39 @@ public final class Outlooks {
     /** The shelf as it would be if something happened; moves stand in the cellar of the outlook. */
     public static CellarOutlook of(
             Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
-        return of(cellar, temperatures, at, suppositions, new AirLogs());
+        return of(cellar, temperatures, at, suppositions, new OutlookMemory(), batch -> {});
     }
 
-    /** The same with logs that were cleaned before; they change nothing but the time it takes. */
+    /**
+     * The same with what was worked out of that cellar before, of which as much is used again as still holds.
+     *
+     * @param whenKnown is told each batch as it comes, of any thread, those with bottles left first
+     */
     public static CellarOutlook of(
             Cellar told,
             Map<String, TimeSeries> temperatures,
             Instant at,
             List<Supposition> suppositions,
-            AirLogs logs) {
+            OutlookMemory memory,
+            Consumer<BatchOutlook> whenKnown) {
         Cellar cellar = SupposedShelf.moved(told, suppositions, at);
         Map<String, PlaceClimate> places =
-                SupposedShelf.climates(climates(cellar, temperatures, at, logs), suppositions, at, cellar.zone());
+                SupposedShelf.climates(climates(cellar, temperatures, at, memory), suppositions, at, cellar.zone());
         BatchCalculator calculator = new BatchCalculator(cellar, places, at);
         List<Problem> problems = problems(cellar, temperatures, at);
         List<BatchOutlook> batches = new ArrayList<>();
-        List<Reckoned> reckoned = cellar.batches().parallelStream()
-                .map(batch -> reckoned(calculator, batch))
-                .collect(Collectors.toList());
-        for (Reckoned one : reckoned) {
-            if (one.outlook() != null) {
-                batches.add(one.outlook());
-            } else {
-                problems.add(one.problem());
-            }
+        Map<String, Result> results = new ConcurrentHashMap<>();
+        for (boolean withBottles : new boolean[] {true, false}) {
+            cellar.batches().parallelStream()
+                    .filter(batch -> batch.leftAt(at) > 0 == withBottles)
+                    .forEach(batch -> results.put(batch.id(), result(memory, calculator, batch, whenKnown)));
         }
+        for (Batch batch : cellar.batches()) {
+            Result result = results.get(batch.id());
+            result.outlook().ifPresent(batches::add);
+            result.problem().ifPresent(problems::add);
+        }
+        memory.keepOnly(cellar.batches());
         List<ServingPlan> servings = new ServingPlans(cellar, places, at).of(batches);
         return new CellarOutlook(
                 at,
@@ -81,18 +88,21 @@ public final class Outlooks {
                 problems);
     }
 
-    private record Reckoned(BatchOutlook outlook, Problem problem) {}
+    private record Result(Optional<BatchOutlook> outlook, Optional<Problem> problem) {}
 
-    private static Reckoned reckoned(BatchCalculator calculator, Batch batch) {
+    private static Result result(
+            OutlookMemory memory, BatchCalculator calculator, Batch batch, Consumer<BatchOutlook> whenKnown) {
         try {
-            return new Reckoned(calculator.outlook(batch), null);
+            BatchOutlook made = memory.batch(calculator, batch);
+            whenKnown.accept(made);
+            return new Result(Optional.of(made), Optional.empty());
         } catch (InvalidInput fault) {
-            return new Reckoned(null, Problem.ofBatch(batch.id(), fault));
+            return new Result(Optional.empty(), Optional.of(Problem.ofBatch(batch.id(), fault)));
         }
     }
 
     private static Map<String, PlaceClimate> climates(
-            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, AirLogs logs) {
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, OutlookMemory memory) {
         long now = at.getEpochSecond();
         long earliest = cellar.batches().stream()
                 .flatMap(batch -> batch.cappedAt().stream())
@@ -106,8 +116,7 @@ public final class Outlooks {
         Map<String, PlaceClimate> climates = new LinkedHashMap<>();
         for (Place place : cellar.places()) {
             TimeSeries raw = temperatures.getOrDefault(place.id(), TimeSeries.empty());
-            TimeSeries air = logs.until(place.id(), raw, now);
-            climates.put(place.id(), PlaceClimate.of(place, air, limits(cellar, place), gridFrom, at, horizon));
+            climates.put(place.id(), memory.climate(place, raw, limits(cellar, place), gridFrom, at, horizon));
         }
         return climates;
     }
