@@ -66,8 +66,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     private Faults faults = new Faults();
 
     /** What is on the stage. Its faults and colours are its own, so that nothing which stays holds it once it is left. */
-    private record Shown(
-            OpenCellar cellar, Faults faults, BooleanProperty colours, MainWindow window, boolean demo) {}
+    private record Shown(OpenCellar cellar, Faults faults, BooleanProperty colours, MainWindow window, boolean demo) {}
 
     CellarSwitch(Stage stage, HostEnvironment host, Clock clock) {
         this.stage = stage;
@@ -87,7 +86,9 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     /** The cellar that was open last, where it is still there. */
     static Optional<Path> lastOf(HostEnvironment host) {
-        return RecentCellars.in(host.settingsFolder()).paths().stream().findFirst().filter(Files::isDirectory);
+        return RecentCellars.in(host.settingsFolder()).paths().stream()
+                .findFirst()
+                .filter(Files::isDirectory);
     }
 
     /** Shows the window at once, and in it what was asked for as soon as it is read. */

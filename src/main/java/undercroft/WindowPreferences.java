@@ -87,8 +87,8 @@ record WindowPreferences(Path folder) {
         lines.setProperty(DARK, Boolean.toString(kept.dark()));
         lines.setProperty(MAXIMIZED, Boolean.toString(kept.maximized()));
         kept.bounds()
-                .ifPresent(at -> lines.setProperty(
-                        BOUNDS, at.x() + " " + at.y() + " " + at.width() + " " + at.height()));
+                .ifPresent(
+                        at -> lines.setProperty(BOUNDS, at.x() + " " + at.y() + " " + at.width() + " " + at.height()));
         lines.setProperty(PAGE, kept.view().page().name());
         lines.setProperty(BATCH, kept.view().batchId());
         try {

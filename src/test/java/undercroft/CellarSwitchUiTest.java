@@ -167,7 +167,9 @@ class CellarSwitchUiTest {
         Path folder = home.resolve("Undercroft/orchard-row");
         assertEquals("Cupboard", CellarStore.read(folder).places().get(0).name());
         onWindowThread(cellars::close);
-        assertEquals(List.of(folder), RecentCellars.in(home.resolve("settings/undercroft")).paths());
+        assertEquals(
+                List.of(folder),
+                RecentCellars.in(home.resolve("settings/undercroft")).paths());
     }
 
     @Test
@@ -182,7 +184,8 @@ class CellarSwitchUiTest {
         assertFalse(((Button) find("#undo")).isDisabled());
         onWindowThread(cellars::close);
         assertEquals(
-                UnitSystem.US, CellarStore.read(home.resolve("Attic")).settings().units());
+                UnitSystem.US,
+                CellarStore.read(home.resolve("Attic")).settings().units());
     }
 
     @Test
@@ -201,8 +204,7 @@ class CellarSwitchUiTest {
             assertEquals(UnitSystem.METRIC, other.cellar().settings().units());
         }
         onWindowThread(((Button) find("#standing-out"))::fire);
-        WaitForAsyncUtils.waitFor(
-                20, TimeUnit.SECONDS, () -> !find("#standing").isVisible());
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !find("#standing").isVisible());
     }
 
     @Test

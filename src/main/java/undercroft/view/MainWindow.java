@@ -150,10 +150,9 @@ public final class MainWindow {
         if (fault != null) {
             context.faults()
                     .show(
-                            new InvalidInput("", "fault.save.text", Texts.messages().fault(fault)),
-                            new Faults.Offer(
-                                    Texts.of("fault.save.elsewhere"),
-                                    context.chooser()::saveElsewhere));
+                            new InvalidInput(
+                                    "", "fault.save.text", Texts.messages().fault(fault)),
+                            new Faults.Offer(Texts.of("fault.save.elsewhere"), context.chooser()::saveElsewhere));
         }
     }
 

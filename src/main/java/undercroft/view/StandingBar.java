@@ -15,10 +15,7 @@ final class StandingBar extends HBox {
         setId("standing");
         setAlignment(Pos.CENTER_LEFT);
         if (context.chooser().isDemo()) {
-            fill(
-                    Texts.of("bar.standing.demo"),
-                    Texts.of("bar.standing.demo-button"),
-                    context.chooser()::startPage);
+            fill(Texts.of("bar.standing.demo"), Texts.of("bar.standing.demo-button"), context.chooser()::startPage);
         } else {
             context.workspace()
                     .lookOnly()

@@ -38,7 +38,6 @@ class WindowBoundsTest {
 
     @Test
     void aWindowOfAScreenThatWasTakenAwayComesBackToTheFirst() {
-        assertEquals(
-                new WindowBounds(0, 24, 958, 576), new WindowBounds(4000, 50, 1280, 800).within(List.of(SMALL)));
+        assertEquals(new WindowBounds(0, 24, 958, 576), new WindowBounds(4000, 50, 1280, 800).within(List.of(SMALL)));
     }
 }

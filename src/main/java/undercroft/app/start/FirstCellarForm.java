@@ -54,8 +54,8 @@ public final class FirstCellarForm extends Form {
                 List.of(LightPlace.DARK, LightPlace.ROOM_EVENING, LightPlace.ROOM_DAY),
                 kind -> Texts.of("start.light." + kind.id()),
                 LightPlace.DARK));
-        BooleanBinding other = Bindings.createBooleanBinding(
-                () -> spot.chosenProperty().get() == Spot.OTHER, spot.chosenProperty());
+        BooleanBinding other =
+                Bindings.createBooleanBinding(() -> spot.chosenProperty().get() == Spot.OTHER, spot.chosenProperty());
         placeName.askWhen(other);
         spot.chosenProperty().addListener((property, before, after) -> guess(after));
         guess(Spot.CUPBOARD);
@@ -141,8 +141,7 @@ public final class FirstCellarForm extends Form {
         if (!(isSound(usual) && isSound(coldest) && isSound(warmest))) {
             return "";
         }
-        QuantityFormat words =
-                QuantityFormat.of(Texts.messages(), units(), cellar().zone());
+        QuantityFormat words = QuantityFormat.of(Texts.messages(), units(), cellar().zone());
         return Texts.of(
                 "start.preview.climate",
                 words.celsius(usual.figure()),

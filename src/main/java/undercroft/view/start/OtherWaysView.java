@@ -52,7 +52,8 @@ final class OtherWaysView extends VBox {
         title.getStyleClass().add("start-strong");
         VBox list = new VBox(2, title);
         list.setId("start-recent");
-        for (CellarChooser.Recent each : chooser.recent().stream().limit(MOST_RECENT).toList()) {
+        for (CellarChooser.Recent each :
+                chooser.recent().stream().limit(MOST_RECENT).toList()) {
             Hyperlink link = new Hyperlink(each.name());
             link.setOnAction(event -> chooser.reopen(each));
             link.setMinWidth(USE_PREF_SIZE);

@@ -166,8 +166,8 @@ final class OwnCellarView extends VBox {
         HBox both = new HBox();
         both.getStyleClass().add("start-units");
         for (UnitSystem system : UnitSystem.values()) {
-            ToggleButton button = new ToggleButton(
-                    Texts.of(system == UnitSystem.US ? "start.units.us" : "start.units.metric"));
+            ToggleButton button =
+                    new ToggleButton(Texts.of(system == UnitSystem.US ? "start.units.us" : "start.units.metric"));
             button.setId(system == UnitSystem.US ? "start-us" : "start-metric");
             button.setToggleGroup(group);
             button.setSelected(system == form.unitSystem());

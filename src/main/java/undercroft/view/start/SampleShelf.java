@@ -33,8 +33,7 @@ final class SampleShelf extends HBox {
                         crate("longneck-330", GlassColour.GREEN, 12, 12, 0.9, dark));
     }
 
-    private static Region crate(
-            String bottle, GlassColour colour, int count, int left, double fill, boolean dark) {
+    private static Region crate(String bottle, GlassColour colour, int count, int left, double fill, boolean dark) {
         ShelfPlan.Rack rack = new ShelfPlan.Rack(Listed.find(Bottles.STANDARD, bottle, "bottle"), colour, count, left);
         ShelfPlan.Crate crate = new ShelfPlan.Crate(
                 bottle, bottle, "", "", Stage.CARBONATING, Alert.CLEAR, "", List.of(rack), fill, 0, "", "");

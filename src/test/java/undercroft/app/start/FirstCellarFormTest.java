@@ -40,7 +40,8 @@ class FirstCellarFormTest {
         Place place = form.made().places().get(0);
         TemperatureSource.FixedGuess guess = (TemperatureSource.FixedGuess) place.temperature();
         assertEquals(15, guess.celsius());
-        // The 95 % point of the normal distribution lies 1.6449 standard deviations up (Abramowitz and Stegun 1964, 26.2).
+        // The 95 % point of the normal distribution lies 1.6449 standard deviations up (Abramowitz and Stegun 1964,
+        // 26.2).
         assertEquals(28, guess.celsius() + 1.645 * guess.spreadKelvin(), 1e-9);
         assertEquals(28, place.summerMaximumCelsius().orElseThrow());
     }
