@@ -79,7 +79,14 @@ record BatchDependencies(
                 && batch.equals(asked.batch)
                 && bottles.equals(asked.bottles)
                 && sugars.equals(asked.sugars)
-                && (finished && asked.finished ? isSamePast(asked) : isSameHour(asked) && isSameClimate(asked));
+                && isSameForBottles(asked);
+    }
+
+    private boolean isSameForBottles(BatchDependencies asked) {
+        if (finished && asked.finished) {
+            return isSamePast(asked);
+        }
+        return isSameHour(asked) && isSameClimate(asked);
     }
 
     private boolean isSameHour(BatchDependencies asked) {
