@@ -47,7 +47,8 @@ final class TopBar extends HBox {
         Label working = new Label(Texts.of("bar.working.sentence"));
         working.getStyleClass().add("faint");
         working.setMinWidth(USE_PREF_SIZE);
-        working.visibleProperty().bind(context.forecasts().workingProperty());
+        working.visibleProperty()
+                .bind(context.forecasts().workingProperty().and(working.managedProperty()));
         AsOfBar asOf = new AsOfBar(time, context.dark());
         Widths.follow(this, width -> {
             asOf.setCompact(width < WIDE);
