@@ -6,16 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import undercroft.calc.spell.YeastLimits;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
+import undercroft.outlook.climate.Climates;
 import undercroft.outlook.climate.PlaceClimate;
-import undercroft.outlook.lot.BatchCalculator;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.serving.ServingPlans;
@@ -43,66 +42,61 @@ public final class Outlooks {
     /** The shelf as it would be if something happened; moves stand in the cellar of the outlook. */
     public static CellarOutlook of(
             Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
-        return of(cellar, temperatures, at, suppositions, new OutlookMemory(), batch -> {});
+        return of(cellar, temperatures, at, suppositions, new ShelfMemory());
     }
 
     /**
-     * The same with what was worked out of that cellar before, of which as much is used again as still holds.
-     *
-     * @param whenKnown is told each batch as it comes, of any thread, those with bottles left first
+     * The same with what was worked out before, which changes nothing but the time it takes. A batch is told for the last
+     * full ten minutes of the wall clock, or for what happened to it since, so that it need not be worked out anew every
+     * second; one of which no bottle is left for the last thing that happened to it.
      */
     public static CellarOutlook of(
             Cellar told,
             Map<String, TimeSeries> temperatures,
             Instant at,
             List<Supposition> suppositions,
-            OutlookMemory memory,
-            Consumer<BatchOutlook> whenKnown) {
+            ShelfMemory memory) {
         Cellar cellar = SupposedShelf.moved(told, suppositions, at);
-        Map<String, PlaceClimate> places =
-                SupposedShelf.climates(climates(cellar, temperatures, at, memory), suppositions, at, cellar.zone());
-        BatchCalculator calculator = new BatchCalculator(cellar, places, at);
+        Instant moment = BatchGrounds.moment(at);
+        Map<String, PlaceClimate> places = SupposedShelf.climates(
+                climates(cellar, temperatures, moment, memory.climates()), suppositions, at, cellar.zone());
         List<Problem> problems = problems(cellar, temperatures, at);
         List<BatchOutlook> batches = new ArrayList<>();
-        Map<String, Result> results = new ConcurrentHashMap<>();
-        for (boolean withBottles : new boolean[] {true, false}) {
-            cellar.batches().parallelStream()
-                    .filter(batch -> batch.leftAt(at) > 0 == withBottles)
-                    .forEach(batch -> results.put(batch.id(), result(memory, calculator, batch, whenKnown)));
+        List<Reckoned> reckoned = cellar.batches().parallelStream()
+                .map(batch -> reckoned(BatchGrounds.of(cellar, batch, places, at), memory, suppositions.isEmpty()))
+                .collect(Collectors.toList());
+        for (Reckoned one : reckoned) {
+            if (one.outlook() != null) {
+                batches.add(one.outlook());
+            } else {
+                problems.add(one.problem());
+            }
         }
-        for (Batch batch : cellar.batches()) {
-            Result result = results.get(batch.id());
-            result.outlook().ifPresent(batches::add);
-            result.problem().ifPresent(problems::add);
-        }
-        memory.keepOnly(cellar.batches());
+        memory.keepOnly(cellar.batches().stream().map(Batch::id));
         List<ServingPlan> servings = new ServingPlans(cellar, places, at).of(batches);
         return new CellarOutlook(
                 at,
                 cellar,
                 batches,
-                places.values().stream().map(place -> place.outlook(at)).toList(),
+                places.values().stream().map(place -> place.outlook(moment)).toList(),
                 new SpellReviews(places, at).of(batches),
                 servings,
                 Tasks.of(cellar, batches, servings, at),
                 problems);
     }
 
-    private record Result(Optional<BatchOutlook> outlook, Optional<Problem> problem) {}
+    private record Reckoned(BatchOutlook outlook, Problem problem) {}
 
-    private static Result result(
-            OutlookMemory memory, BatchCalculator calculator, Batch batch, Consumer<BatchOutlook> whenKnown) {
+    private static Reckoned reckoned(BatchGrounds grounds, ShelfMemory memory, boolean real) {
         try {
-            BatchOutlook made = memory.batch(calculator, batch);
-            whenKnown.accept(made);
-            return new Result(Optional.of(made), Optional.empty());
+            return new Reckoned(real ? memory.outlook(grounds) : memory.supposed(grounds), null);
         } catch (InvalidInput fault) {
-            return new Result(Optional.empty(), Optional.of(Problem.ofBatch(batch.id(), fault)));
+            return new Reckoned(null, Problem.ofBatch(grounds.batchId(), fault));
         }
     }
 
     private static Map<String, PlaceClimate> climates(
-            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, OutlookMemory memory) {
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Climates known) {
         long now = at.getEpochSecond();
         long earliest = cellar.batches().stream()
                 .flatMap(batch -> batch.cappedAt().stream())
@@ -113,11 +107,17 @@ public final class Outlooks {
         long hour = PlaceClimate.STEP_SECONDS;
         long gridFrom = Math.floorDiv(Math.min(earliest, now - 5 * DAY), hour) * hour;
         long horizon = Math.floorDiv(now, hour) * hour + HORIZON_SECONDS;
+        List<PlaceClimate> made = cellar.places().parallelStream()
+                .map(place -> known.of(
+                        place,
+                        temperatures.getOrDefault(place.id(), TimeSeries.empty()),
+                        limits(cellar, place),
+                        gridFrom,
+                        at,
+                        horizon))
+                .toList();
         Map<String, PlaceClimate> climates = new LinkedHashMap<>();
-        for (Place place : cellar.places()) {
-            TimeSeries raw = temperatures.getOrDefault(place.id(), TimeSeries.empty());
-            climates.put(place.id(), memory.climate(place, raw, limits(cellar, place), gridFrom, at, horizon));
-        }
+        made.forEach(climate -> climates.put(climate.place().id(), climate));
         return climates;
     }
 

@@ -17,7 +17,6 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.Supposition;
 import undercroft.outlook.WhatIf;
-import undercroft.outlook.lot.BatchOutlook;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
@@ -37,12 +36,6 @@ public final class Forecasts implements AutoCloseable {
     /** Makes the outlook of a cellar; pure, called in the background. */
     public interface Calculator {
         CellarOutlook outlook(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at);
-
-        /** The same; {@code whenKnown} is told each batch as it comes, of any thread. */
-        default CellarOutlook outlook(
-                Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Consumer<BatchOutlook> whenKnown) {
-            return outlook(cellar, temperatures, at);
-        }
 
         /** The same as it would be if something happened. */
         default CellarOutlook supposed(

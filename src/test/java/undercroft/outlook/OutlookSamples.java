@@ -25,11 +25,12 @@ import undercroft.series.TimeSeries;
 public final class OutlookSamples {
     public static final Instant NOW = Instant.parse("2026-11-25T18:00:00Z");
     /** The loft has been warming up for three days; a hot week was in the cupboard; a logger was off there. */
-    static final Map<String, TimeSeries> AIR = Map.of(
+    private static final Map<String, TimeSeries> AIR = Map.of(
             "loft", air(day -> day < 4 ? 26.8 - 0.7 * day : 24),
             "cupboard", air(day -> day > 40 && day < 46 ? Double.NaN : day > 58 && day < 66 ? 26 : 17.2),
             "sill", air(day -> 20.5));
 
+    private static final ShelfMemory MEMORY = new ShelfMemory();
     private static final Map<Asked, CellarOutlook> KNOWN = new ConcurrentHashMap<>();
 
     private record Asked(Cellar cellar, Instant at) {}
@@ -116,6 +117,6 @@ public final class OutlookSamples {
     /** The outlook of that shelf, or of one like it, as of any instant; made once. */
     public static CellarOutlook outlook(Cellar cellar, Instant at) {
         return KNOWN.computeIfAbsent(
-                new Asked(cellar, at), asked -> Outlooks.of(asked.cellar(), AIR, asked.at()));
+                new Asked(cellar, at), asked -> Outlooks.of(asked.cellar(), AIR, asked.at(), List.of(), MEMORY));
     }
 }

@@ -1,18 +1,13 @@
 package undercroft.app.form.place;
 
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import undercroft.app.form.DateText;
-import undercroft.cellar.Cellar;
 import undercroft.picture.ImportPicture;
 import undercroft.plot.PlotStack;
 import undercroft.series.TimeSeries;
 import undercroft.session.LogImport;
-import undercroft.store.logger.ImportedLog;
 import undercroft.wording.QuantityFormat;
-import undercroft.wording.Texts;
 
 /**
  * What bringing a file in would do.
@@ -25,24 +20,15 @@ public record ImportResult(LogImport coming, List<String> lines, PlotStack pictu
         lines = List.copyOf(lines);
     }
 
-    static ImportResult of(TimeSeries before, ImportedLog log, String placeId, Cellar cellar) {
-        LogImport coming = LogImport.of(cellar, placeId, before, log);
+    static ImportResult of(QuantityFormat format, LogImport coming, TimeSeries before) {
+        TimeSeries read = coming.log().celsius();
         List<String> lines = new ArrayList<>();
-        lines.add(Texts.counted(
+        lines.add(format.of(
                 "form.import.kept",
-                log.kept(),
-                day(log.celsius().firstTime(), cellar.zone()),
-                day(log.celsius().lastTime(), cellar.zone())));
-        lines.addAll(coming.lines(
-                QuantityFormat.of(Texts.messages(), cellar.settings().units(), cellar.zone())));
-        return new ImportResult(
-                coming,
-                lines,
-                ImportPicture.of(
-                        before, log.celsius(), cellar.zone(), cellar.settings().units()));
-    }
-
-    private static String day(long epochSecond, ZoneId zone) {
-        return DateText.of(Instant.ofEpochSecond(epochSecond).atZone(zone).toLocalDate());
+                coming.log().kept(),
+                format.shortDay(format.date(Instant.ofEpochSecond(read.firstTime()))),
+                format.shortDay(format.date(Instant.ofEpochSecond(read.lastTime())))));
+        lines.addAll(coming.lines(format));
+        return new ImportResult(coming, lines, ImportPicture.of(before, read, format));
     }
 }
