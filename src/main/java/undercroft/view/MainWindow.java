@@ -44,7 +44,7 @@ public final class MainWindow {
 
     public MainWindow(WindowContext context) {
         this.context = context;
-        shelf = new ShelfViewModel(context.forecasts().outlookProperty());
+        shelf = new ShelfViewModel(context.forecasts().soFarProperty());
         BatchViewModel batch =
                 new BatchViewModel(context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
         TimeViewModel time =

@@ -39,7 +39,8 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                 0,
                 0,
                 Texts.of("shelf.crate.planned-sentence", batch.batch().name(), state),
-                found("", lots));
+                found("", lots),
+                false);
     }
 
     ShelfPlan.Crate crate(Place place, List<LotOutlook> lots) {
@@ -73,7 +74,8 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                                         place.name(),
                                         state(main),
                                         Texts.counted("shelf.crate.left", left))),
-                found(place.name(), lots.stream().map(LotOutlook::lot).toList()));
+                found(place.name(), lots.stream().map(LotOutlook::lot).toList()),
+                false);
     }
 
     private String state(LotOutlook lot) {
