@@ -10,7 +10,7 @@ import java.time.temporal.ChronoUnit;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A date and a time of day on the cellar's wall clock. */
 public final class DateTimeField extends Field<Instant> {
@@ -18,6 +18,7 @@ public final class DateTimeField extends Field<Instant> {
     private static final LocalDate LATEST = LocalDate.of(2100, 1, 1);
 
     private final ZoneId zone;
+    private final DateText dates;
     private final StringProperty date = new SimpleStringProperty(this, "date");
     private final StringProperty time = new SimpleStringProperty(this, "time");
     private final Instant initial;
@@ -26,13 +27,14 @@ public final class DateTimeField extends Field<Instant> {
     private final String initialDate;
     private final String initialTime;
 
-    public DateTimeField(String id, String label, ZoneId zone, Instant initial) {
-        super(id, label);
+    public DateTimeField(Messages messages, String id, String label, ZoneId zone, Instant initial) {
+        super(messages, id, label);
+        dates = new DateText(messages);
         this.zone = zone;
         this.initial = initial;
         ZonedDateTime local = initial.atZone(zone);
-        initialDate = DateText.of(local.toLocalDate());
-        initialTime = DateText.of(local.toLocalTime());
+        initialDate = dates.of(local.toLocalDate());
+        initialTime = dates.of(local.toLocalTime());
         date.set(initialDate);
         time.set(initialTime);
         date.addListener((property, before, after) -> changed());
@@ -57,7 +59,7 @@ public final class DateTimeField extends Field<Instant> {
     /** Days later, or earlier; nothing when the date cannot be read. */
     public void stepDays(int days) {
         try {
-            date.set(DateText.of(DateText.date(date.get()).plusDays(days)));
+            date.set(dates.of(dates.date(date.get()).plusDays(days)));
         } catch (InvalidInput unreadable) {
             leave();
         }
@@ -66,14 +68,14 @@ public final class DateTimeField extends Field<Instant> {
     /** The date as it stands, or the one it began with while it cannot be read. */
     public LocalDate dateOrInitial() {
         try {
-            return DateText.date(date.get());
+            return dates.date(date.get());
         } catch (InvalidInput unreadable) {
             return initial.atZone(zone).toLocalDate();
         }
     }
 
     public void setDate(LocalDate chosen) {
-        date.set(DateText.of(chosen));
+        date.set(dates.of(chosen));
     }
 
     /** A moment left as it was keeps its seconds; in an hour that comes twice the first is meant. */
@@ -81,10 +83,10 @@ public final class DateTimeField extends Field<Instant> {
     public Instant value() {
         Instant read = read();
         if (read.isBefore(earliest)) {
-            throw new InvalidInput("", Texts.of("form.fault.before-capped"));
+            throw new InvalidInput("", "form.fault.before-capped");
         }
         if (read.isAfter(latest)) {
-            throw new InvalidInput("", Texts.of("form.fault.to-come"));
+            throw new InvalidInput("", "form.fault.to-come");
         }
         return read;
     }
@@ -93,14 +95,14 @@ public final class DateTimeField extends Field<Instant> {
         if (initialDate.equals(date.get()) && initialTime.equals(time.get())) {
             return initial;
         }
-        LocalDate day = DateText.date(date.get());
-        LocalTime clock = DateText.time(time.get());
+        LocalDate day = dates.date(date.get());
+        LocalTime clock = dates.time(time.get());
         if (day.isBefore(EARLIEST) || day.isAfter(LATEST)) {
-            throw new InvalidInput("", Texts.of("form.fault.year", day.getYear()));
+            throw new InvalidInput("", "form.fault.year", day.getYear());
         }
         LocalDateTime local = day.atTime(clock);
         if (zone.getRules().getValidOffsets(local).isEmpty()) {
-            throw new InvalidInput("", Texts.of("form.fault.skipped-hour", DateText.of(clock), DateText.of(day)));
+            throw new InvalidInput("", "form.fault.skipped-hour", dates.of(clock), dates.of(day));
         }
         return local.atZone(zone).toInstant().truncatedTo(ChronoUnit.MINUTES);
     }

@@ -12,7 +12,6 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.Stage;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** The crates of a batch whose forecast is still being made: where they stand and what is left in them, no more. */
 record PendingCrates(CellarOutlook outlook, Batch batch, ShelfWords words) {
@@ -39,7 +38,7 @@ record PendingCrates(CellarOutlook outlook, Batch batch, ShelfWords words) {
         List<Integer> left =
                 lots.stream().map(lot -> lot.leftAt(outlook.at())).toList();
         int bottles = left.stream().mapToInt(Integer::intValue).sum();
-        String state = Texts.of("shelf.crate.pending");
+        String state = words.of("shelf.crate.pending");
         return new ShelfPlan.Crate(
                 batch.id() + "@" + placeId,
                 batch.id(),
@@ -51,7 +50,7 @@ record PendingCrates(CellarOutlook outlook, Batch batch, ShelfWords words) {
                 ShelfPlan.racks(outlook, lots, left),
                 0,
                 Duration.between(batch.cappedAt().orElseThrow(), outlook.at()).toSeconds(),
-                Texts.of("shelf.crate.sentence", batch.name(), place, state, Texts.counted("shelf.crate.left", bottles)),
+                words.of("shelf.crate.sentence", batch.name(), place, state, words.of("shelf.crate.left", bottles)),
                 (batch.name() + " " + place + " " + words.nameOf(batch.beer().kind())).toLowerCase(Locale.ROOT),
                 true);
     }

@@ -11,7 +11,6 @@ import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** What was really done; then the batch goes to the shelf. */
 final class CappingView {
@@ -21,18 +20,18 @@ final class CappingView {
         return context.model()
                 .capping()
                 .map(form -> of(context, form))
-                .orElseGet(() -> Labels.note(Alert.WATCH, Texts.of("bottling.nothing-yet")));
+                .orElseGet(() -> Labels.note(Alert.WATCH, context.messages().of("bottling.nothing-yet")));
     }
 
     private static Node of(BottlingContext context, CappingForm form) {
         VBox left = new VBox(new FormGrid()
-                .section(Texts.of("bottling.cap.counts"))
+                .section(context.messages().of("bottling.cap.counts"))
                 .fields(form.counts())
-                .section(Texts.of("bottling.screen.sugar"))
+                .section(context.messages().of("bottling.screen.sugar"))
                 .fields(form.sugarFields()));
         VBox differences = new VBox(5);
         differences.setId("differences");
-        Button cap = new Button(Texts.of("bottling.cap.button"));
+        Button cap = new Button(context.messages().of("bottling.cap.button"));
         cap.setId("cap");
         cap.getStyleClass().addAll("accent", "cap-button");
         cap.setOnAction(event -> {
@@ -45,7 +44,7 @@ final class CappingView {
                 }
             }
         });
-        Button labels = new Button(Texts.of("bottling.papers.save-labels"));
+        Button labels = new Button(context.messages().of("bottling.papers.save-labels"));
         labels.setId("labels-save");
         labels.setOnAction(event -> context.model()
                 .printouts()
@@ -57,8 +56,10 @@ final class CappingView {
         labels.disableProperty().bind(form.canSaveProperty().not());
         VBox right = new VBox(
                 10,
-                new FormGrid().section(Texts.of("bottling.cap.place")).fields(form.placeFields()),
-                Labels.section(Texts.of("bottling.cap.differences")),
+                new FormGrid()
+                        .section(context.messages().of("bottling.cap.place"))
+                        .fields(form.placeFields()),
+                Labels.section(context.messages().of("bottling.cap.differences")),
                 differences,
                 new FormGrid().field(form.allTheSame()),
                 FormGrid.fault(form.faultProperty()),
@@ -77,9 +78,10 @@ final class CappingView {
         try {
             List<Phrase> told = form.capping(context.model().cellar()).differences();
             told.forEach(one -> nodes.add(Labels.of(context.model().words().of(one))));
-            nodes.add(Labels.of(Texts.of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
+            nodes.add(Labels.of(
+                    context.messages().of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
         } catch (InvalidInput unreadable) {
-            nodes.add(Labels.of(Texts.of("bottling.cap.unreadable"), "faint"));
+            nodes.add(Labels.of(context.messages().of("bottling.cap.unreadable"), "faint"));
         }
         differences.getChildren().setAll(nodes);
     }

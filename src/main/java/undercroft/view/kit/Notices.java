@@ -31,7 +31,7 @@ public final class Notices {
         if (context.forecasts().asOfProperty().get() != null) {
             return;
         }
-        for (Reminders.Reminder reminder : reminders.fresh(outlook)) {
+        for (Reminders.Reminder reminder : reminders.fresh(outlook, context.messages())) {
             if (stage.isShowing()) {
                 show(reminder);
             }

@@ -20,6 +20,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.ServingShelf;
+import undercroft.wording.Messages;
 
 final class ServingFormTest {
     private static final Instant NOW = local("2026-04-13T12:00");
@@ -37,7 +38,7 @@ final class ServingFormTest {
     private static ServingForm form(Cellar cellar) {
         CellarOutlook outlook = ServingShelf.outlook(cellar, NOW);
         ServingForm.Wish wish = new ServingForm.Wish(Optional.of("ale"), 4, Optional.of(local("2026-04-18T18:00")));
-        ServingForm form = ServingForm.adding(cellar, wish, Optional.of(outlook), NOW);
+        ServingForm form = ServingForm.adding(Messages.english(), cellar, wish, Optional.of(outlook), NOW);
         choose(form, "pour-place", cellar.place("fridge"));
         return form;
     }
@@ -98,7 +99,8 @@ final class ServingFormTest {
     void changingAServingDoesNotCountItTwice() {
         Serving serving = ServingShelf.serving("first", "ale", 8, local("2026-04-17T18:00"));
         cellar = cellar.withServings(List.of(serving));
-        form = ServingForm.changing(cellar, serving, Optional.of(ServingShelf.outlook(cellar, NOW)), NOW);
+        form = ServingForm.changing(
+                Messages.english(), cellar, serving, Optional.of(ServingShelf.outlook(cellar, NOW)), NOW);
         number("pour-bottles", "9");
         assertTrue(form.canSave());
         assertEquals(

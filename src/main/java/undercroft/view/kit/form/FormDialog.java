@@ -19,10 +19,11 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import undercroft.view.kit.Looks;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A small window over the main one: a title, what is asked, and buttons. Escape leaves it without a change. */
 public final class FormDialog {
+    private final Messages messages;
     static final double WIDTH = 560;
     private static final double ROOM_AROUND = 120;
 
@@ -31,9 +32,11 @@ public final class FormDialog {
     private final HBox buttons = new HBox(8);
     private final Region middle = new Region();
     private final ScrollPane scroll;
-    private final Button cancel = new Button(Texts.of("form.button.close"));
+    private final Button cancel = new Button();
 
-    FormDialog(Window owner, String title, Node content, boolean dark) {
+    FormDialog(Messages messages, Window owner, String title, Node content, boolean dark) {
+        this.messages = messages;
+        cancel.setText(messages.of("form.button.close"));
         stage.initOwner(owner);
         stage.initModality(Modality.WINDOW_MODAL);
         stage.setTitle(title);
@@ -72,7 +75,7 @@ public final class FormDialog {
         Button confirm = new Button(words);
         confirm.setId("form-save");
         confirm.setDefaultButton(true);
-        cancel.setText(Texts.of("form.button.cancel"));
+        cancel.setText(messages.of("form.button.cancel"));
         confirm.setOnAction(event -> act.run());
         buttons.getChildren().add(confirm);
         stage.getScene()
