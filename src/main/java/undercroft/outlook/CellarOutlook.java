@@ -48,8 +48,7 @@ public record CellarOutlook(
 
     static CellarOutlook soFar(
             Cellar cellar, Instant at, List<BatchOutlook> batches, List<PlaceOutlook> places, List<Batch> pending) {
-        return new CellarOutlook(
-                at, cellar, batches, places, List.of(), List.of(), List.of(), List.of(), pending);
+        return new CellarOutlook(at, cellar, batches, places, List.of(), List.of(), List.of(), List.of(), pending);
     }
 
     /** What a batch wants, in the order of {@link #tasks}. */

@@ -77,8 +77,7 @@ public final class Outlooks {
         List<PlaceOutlook> placeOutlooks =
                 places.values().stream().map(place -> place.outlook(moment)).toList();
         ShelfProgress progress = new ShelfProgress(cellar, at, placeOutlooks, soFar);
-        progress.work(
-                batch -> reckoned(BatchGrounds.of(cellar, batch, places, at), memory, suppositions.isEmpty()));
+        progress.work(batch -> reckoned(BatchGrounds.of(cellar, batch, places, at), memory, suppositions.isEmpty()));
         memory.keepOnly(cellar.batches().stream().map(Batch::id));
         List<Problem> problems = problems(cellar, temperatures, at);
         problems.addAll(progress.problems());

@@ -20,20 +20,23 @@ final class ShelfProgressTest {
     private final List<CellarOutlook> told = new ArrayList<>();
 
     private CellarOutlook outlook() {
-        return Outlooks.of(
-                cellar, shelf.temperatures(), LongCellar.NOW, List.of(), new ShelfMemory(), told::add);
+        return Outlooks.of(cellar, shelf.temperatures(), LongCellar.NOW, List.of(), new ShelfMemory(), told::add);
     }
 
     @Test
     void everyPartHoldsMoreAndTheBatchesWithBottlesComeFirst() {
         CellarOutlook whole = outlook();
         assertEquals(List.of(), whole.pending());
-        assertEquals(cellar.batches(), told.get(0).pending().stream().sorted(this::inOrder).toList());
+        assertEquals(
+                cellar.batches(),
+                told.get(0).pending().stream().sorted(this::inOrder).toList());
         assertTrue(told.size() > 1 && told.size() < 5, told.size() + " parts");
         Set<BatchOutlook> known = new HashSet<>();
         for (CellarOutlook part : told) {
             assertEquals(2, part.places().size());
-            assertEquals(cellar.batches().size(), part.batches().size() + part.pending().size());
+            assertEquals(
+                    cellar.batches().size(),
+                    part.batches().size() + part.pending().size());
             assertTrue(new HashSet<>(part.batches()).containsAll(known), "nothing is taken back");
             assertTrue(whole.batches().containsAll(part.batches()), "nor told otherwise later");
             known.addAll(part.batches());

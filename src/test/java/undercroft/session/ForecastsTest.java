@@ -23,7 +23,8 @@ import undercroft.series.TimeSeries;
 final class ForecastsTest {
     private final Deque<Runnable> background = new ArrayDeque<>();
     private final Workspace workspace = SampleWorkspace.of(OutlookSamples.cellar());
-    private final CellarOutlook part = CellarOutlook.pending(OutlookSamples.cellar(), OutlookSamples.NOW.plusSeconds(1));
+    private final CellarOutlook part =
+            CellarOutlook.pending(OutlookSamples.cellar(), OutlookSamples.NOW.plusSeconds(1));
     private final CellarOutlook whole = OutlookSamples.outlook(OutlookSamples.cellar(), OutlookSamples.NOW);
     private final List<String> asked = new ArrayList<>();
     private Runnable betweenParts = () -> {};
@@ -63,7 +64,8 @@ final class ForecastsTest {
     void theShelfIsKnownByItsCratesBeforeAnythingIsWorkedOut() {
         assertNull(forecasts.soFarProperty().get());
         forecasts.refresh();
-        assertEquals(workspace.getCellar().batches(), forecasts.soFarProperty().get().pending());
+        assertEquals(
+                workspace.getCellar().batches(), forecasts.soFarProperty().get().pending());
         assertNull(forecasts.outlookProperty().get());
     }
 

@@ -17,16 +17,15 @@ import undercroft.wording.ShelfWords;
 record PendingCrates(CellarOutlook outlook, Batch batch, ShelfWords words) {
     /** None for a batch that is not capped or of which no bottle is left. */
     Map<String, ShelfPlan.Crate> byPlace() {
-        boolean capped = batch.cappedAt()
-                .map(instant -> !instant.isAfter(outlook.at()))
-                .orElse(false);
+        boolean capped =
+                batch.cappedAt().map(instant -> !instant.isAfter(outlook.at())).orElse(false);
         Map<String, List<Lot>> lots = new LinkedHashMap<>();
         if (capped) {
             batch.lots().stream()
                     .filter(lot -> lot.leftAt(outlook.at()) > 0)
-                    .forEach(lot -> lots.computeIfAbsent(
-                                    lot.stayAt(outlook.at()).placeId(), id -> new ArrayList<>())
-                            .add(lot));
+                    .forEach(
+                            lot -> lots.computeIfAbsent(lot.stayAt(outlook.at()).placeId(), id -> new ArrayList<>())
+                                    .add(lot));
         }
         Map<String, ShelfPlan.Crate> crates = new LinkedHashMap<>();
         lots.forEach((placeId, there) -> crates.put(placeId, crate(placeId, there)));
@@ -35,8 +34,7 @@ record PendingCrates(CellarOutlook outlook, Batch batch, ShelfWords words) {
 
     private ShelfPlan.Crate crate(String placeId, List<Lot> lots) {
         String place = outlook.cellar().place(placeId).name();
-        List<Integer> left =
-                lots.stream().map(lot -> lot.leftAt(outlook.at())).toList();
+        List<Integer> left = lots.stream().map(lot -> lot.leftAt(outlook.at())).toList();
         int bottles = left.stream().mapToInt(Integer::intValue).sum();
         String state = words.of("shelf.crate.pending");
         return new ShelfPlan.Crate(

@@ -132,8 +132,7 @@ public record PlaceClimate(
 
     /** Frost and stall are two cold limits; a stall is left out where another cold spell says the same. */
     private static List<Spell> spells(BottleHistory history, YeastLimits limits) {
-        SpellFinder frost =
-                SpellFinder.of(history, SpellRule.STANDARD.withLimits(FROST_CELSIUS, limits.warmCelsius()));
+        SpellFinder frost = SpellFinder.of(history, SpellRule.STANDARD.withLimits(FROST_CELSIUS, limits.warmCelsius()));
         List<Spell> spells = new ArrayList<>(frost.spells());
         List<Spell> cold =
                 spells.stream().filter(spell -> spell.kind() == Spell.Kind.COLD).toList();

@@ -189,10 +189,11 @@ class ShelfViewModelTest {
         outlook.set(CellarOutlook.pending(cellar, OutlookSamples.NOW));
         List<ShelfPlan.Crate> pending = plan().crates();
         assertEquals(known, keys(pending).stream().sorted().toList());
-        assertTrue(pending.stream().allMatch(crate -> crate.pending()
-                && crate.alert() == Alert.CLEAR
-                && crate.state().equals("calculating…")
-                && crate.fill() == 0));
+        assertTrue(pending.stream()
+                .allMatch(crate -> crate.pending()
+                        && crate.alert() == Alert.CLEAR
+                        && crate.state().equals("calculating…")
+                        && crate.fill() == 0));
         assertEquals(21, crate("heron@cupboard").left());
         for (ShelfViewModel.Show show : ShelfViewModel.Show.values()) {
             assertEquals(show == ShelfViewModel.Show.ALL ? pending.size() : 0, model.count(show), "" + show);
