@@ -1,11 +1,14 @@
 package undercroft.view;
 
 import javafx.beans.binding.Bindings;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import undercroft.app.Pages;
@@ -91,11 +94,16 @@ public final class MainWindow {
                 new TopBar(context, time, new PageBar(pages, deck.pages())), new FaultBar(context.faults()), strip);
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
-        root.getStyleClass().add("window");
-        scene = new Scene(root, WIDTH, HEIGHT);
+        NewsView news = new NewsView(context);
+        StackPane.setAlignment(news, Pos.BOTTOM_CENTER);
+        StackPane.setMargin(news, new Insets(0, 20, 24, 20));
+        StackPane window = new StackPane(root, news);
+        window.getStyleClass().add("window");
+        scene = new Scene(window, WIDTH, HEIGHT);
         Looks.dress(scene, context.dark().get());
         context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
         context.workspace().saveFaultProperty().addListener((property, before, after) -> showSaveFault(after));
+        Notices.follow(context);
         addKeys();
         context.now().addListener((property, before, after) -> time.refresh());
     }
@@ -112,7 +120,6 @@ public final class MainWindow {
                                 "app.title", context.workspace().getCellar().name(), Texts.of("app.name")),
                         context.workspace().stateProperty()));
         stage.setScene(scene);
-        Notices.over(stage, context);
         stage.setMinWidth(960);
         stage.setMinHeight(640);
         context.forecasts().refresh();

@@ -69,6 +69,7 @@ public abstract sealed class Field<T>
 
     /** From now on the fault is shown as soon as there is one. */
     public final void leave() {
+        tidy();
         shown = true;
         fault.set(found);
     }
@@ -80,6 +81,9 @@ public abstract sealed class Field<T>
     public final void asked(boolean wanted) {
         asked.set(wanted);
     }
+
+    /** Called when the field is left, for what is better written out then. */
+    protected void tidy() {}
 
     final boolean isFaulty() {
         return !found.isEmpty();

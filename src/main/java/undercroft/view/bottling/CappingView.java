@@ -7,10 +7,12 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.CappingForm;
+import undercroft.app.bottling.ElsewhereForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.view.kit.form.FormGrid;
+import undercroft.view.kit.form.RowsView;
 import undercroft.wording.Texts;
 
 /** What was really done; then the batch goes to the shelf. */
@@ -58,6 +60,7 @@ final class CappingView {
         VBox right = new VBox(
                 10,
                 new FormGrid().section(Texts.of("bottling.cap.place")).fields(form.placeFields()),
+                split(form),
                 Labels.section(Texts.of("bottling.cap.differences")),
                 differences,
                 new FormGrid().field(form.allTheSame()),
@@ -70,6 +73,20 @@ final class CappingView {
         form.changesProperty().addListener((property, before, after) -> write(context, form, differences));
         write(context, form, differences);
         return Labels.columns(left, right);
+    }
+
+    private static Node split(CappingForm form) {
+        Button add = new Button(Texts.of("bottling.cap.split"));
+        add.setId("capping-split");
+        add.setOnAction(event -> form.addElsewhere());
+        RowsView<ElsewhereForm> rows = new RowsView<>(
+                form.elsewhere(),
+                row -> new FormGrid().fields(row.fields()),
+                Texts.of("bottling.cap.split.remove"),
+                add);
+        rows.setVisible(form.canSplit());
+        rows.setManaged(form.canSplit());
+        return rows;
     }
 
     private static void write(BottlingContext context, CappingForm form, VBox differences) {
