@@ -1,14 +1,11 @@
 package undercroft;
 
-import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -17,23 +14,27 @@ import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.stage.DirectoryChooser;
+import javafx.scene.Cursor;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import undercroft.app.Faults;
+import undercroft.app.LastView;
 import undercroft.cellar.Cellar;
+import undercroft.command.WindowRequest;
 import undercroft.quantity.InvalidInput;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.OpenCellar;
 import undercroft.session.WorkThreads;
 import undercroft.store.CellarStore;
-import undercroft.store.DemoCellar;
 import undercroft.store.RecentCellars;
-import undercroft.store.Rescue;
-import undercroft.store.Version;
 import undercroft.view.MainWindow;
-import undercroft.view.RescueDialog;
+import undercroft.view.StartWindow;
 import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.CellarChooser;
+import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Texts;
 
@@ -42,41 +43,39 @@ import undercroft.wording.Texts;
  * shown is left. For the window's thread.
  */
 final class CellarSwitch implements CellarChooser, AutoCloseable {
-    private static final String DEMO = "weir-house";
-    private static final String WRITTEN_BY = "undercroft";
     private static final int LONGEST_LEAVE_SECONDS = 30;
-    private static final DateTimeFormatter VERSION =
-            DateTimeFormatter.ofPattern("'as it was until' d MMMM yyyy, HH:mm", Locale.ENGLISH);
 
     private final Stage stage;
     private final HostEnvironment host;
-    private final Clock clock;
+    private final Doors doors;
     private final RecentCellars recents;
     private final WindowPreferences preferences;
-    private final ExecutorService doors = Executors.newSingleThreadExecutor(CellarSwitch::daemon);
-    private final BackgroundTasks opening = new BackgroundTasks(doors, Platform::runLater);
-    private boolean dark;
+    private final Placement placement;
+    private final ExecutorService disk = Executors.newSingleThreadExecutor(CellarSwitch::daemon);
+    private final BackgroundTasks opening = new BackgroundTasks(disk, Platform::runLater);
+    private WindowPreferences.Kept kept;
     private boolean busy;
+    private boolean onStartPage;
+    private boolean warned;
+    private volatile List<Path> known = List.of();
+
+    /** The cellar that is open; null while there is none. */
     private Shown shown;
 
-    /** For the window that is being built. */
-    private InvalidInput unsaid;
-
-    private List<Path> known = List.of();
+    /** Where faults are said: above the cellar that is shown, or above the page on which one begins. */
+    private Faults faults = new Faults();
 
     /** What is on the stage. Its faults and colours are its own, so that nothing which stays holds it once it is left. */
-    private record Shown(OpenCellar cellar, Faults faults) {}
-
-    /** An open store and the time its cellar lives in. */
-    private record Door(CellarStore store, Clock clock, List<Path> recents) {}
+    private record Shown(OpenCellar cellar, Faults faults, BooleanProperty colours, MainWindow window, boolean demo) {}
 
     CellarSwitch(Stage stage, HostEnvironment host, Clock clock) {
         this.stage = stage;
         this.host = host;
-        this.clock = clock;
+        this.doors = new Doors(host, clock);
         this.recents = RecentCellars.in(host.settingsFolder());
         this.preferences = new WindowPreferences(host.settingsFolder());
-        this.dark = preferences.wasDark();
+        this.placement = new Placement(stage);
+        this.kept = preferences.read();
     }
 
     private static Thread daemon(Runnable work) {
@@ -85,93 +84,132 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         return thread;
     }
 
-    /** The demo, on a copy of its own, begun at the last moment its loggers wrote. */
-    void showDemo() {
-        show(
+    /** The cellar that was open last, where it is still there. */
+    static Optional<Path> lastOf(HostEnvironment host) {
+        return RecentCellars.in(host.settingsFolder()).paths().stream()
+                .findFirst()
+                .filter(Files::isDirectory);
+    }
+
+    /** Shows the window at once, and in it what was asked for as soon as it is read. */
+    void begin(WindowRequest request) {
+        placement.begin(kept);
+        StackPane waiting = new StackPane(new Label(Texts.of("start.opening.text")));
+        waiting.getStyleClass().addAll("window", "opening");
+        Scene scene = new Scene(waiting);
+        Looks.dress(scene, kept.dark());
+        stage.setScene(scene);
+        stage.titleProperty().unbind();
+        stage.setTitle(Texts.of("app.name"));
+        stage.setOnCloseRequest(this::mayClose);
+        stage.show();
+        opening.run(
                 () -> {
-                    Path copy = host.privateFolder().resolve(DEMO);
-                    DemoCellar demo = DemoCellar.of(DEMO);
-                    demo.copyTo(copy);
-                    Instant last = demo.temperatures().values().stream()
-                            .filter(series -> !series.isEmpty())
-                            .map(series -> Instant.ofEpochSecond(series.lastTime()))
-                            .max(Instant::compareTo)
-                            .orElseGet(clock::instant);
-                    Clock then = Clock.offset(clock, Duration.between(clock.instant(), last));
-                    return new Door(CellarStore.open(copy, clock, WRITTEN_BY), then, recents.paths());
+                    known = recents.paths();
+                    return lastOf(host);
+                },
+                last -> {
+                    Optional<Path> wanted = request.folder().or(() -> last);
+                    if (request.demo()) {
+                        demo();
+                    } else if (wanted.isPresent()) {
+                        show(wanted.get());
+                    } else {
+                        startPage();
+                    }
                 },
                 this::say);
     }
 
-    /** A cellar of the user's; one that cannot be read is offered to be rescued. */
+    /** A cellar of the user's. One that another window has may be looked at, one that cannot be read may be restored. */
     void show(Path wanted) {
-        if (shown != null && isShown(wanted)) {
+        if (isShown(wanted)) {
+            shown.window().show(stage);
             stage.toFront();
             return;
         }
-        show(
-                () -> {
-                    CellarStore store = CellarStore.open(wanted, clock, WRITTEN_BY);
-                    recents.remember(wanted);
-                    return new Door(store, clock, recents.paths());
-                },
-                fault -> rescue(wanted, fault));
+        show(false, remembered(wanted, () -> doors.open(wanted)), fault -> refused(wanted, fault));
+    }
+
+    private void look(Path wanted) {
+        show(false, remembered(wanted, () -> doors.look(wanted)), this::say);
+    }
+
+    private Callable<Doors.Door> remembered(Path wanted, Callable<Doors.Door> way) {
+        return () -> {
+            Doors.Door door = way.call();
+            recents.remember(wanted);
+            known = recents.paths();
+            return door;
+        };
     }
 
     private boolean isShown(Path wanted) {
-        return shown.cellar().folder().equals(wanted.toAbsolutePath().normalize());
+        return shown != null
+                && shown.cellar().folder().equals(wanted.toAbsolutePath().normalize());
     }
 
-    private void show(Callable<Door> wanted, Consumer<InvalidInput> whenRefused) {
+    /** One at a time: a second click while a cellar is being read does nothing. */
+    private void show(boolean demo, Callable<Doors.Door> way, Consumer<InvalidInput> whenRefused) {
         if (busy) {
             return;
         }
-        busy = true;
-        Faults faults = new Faults();
+        setBusy(true);
+        Faults its = new Faults();
         opening.run(
                 () -> {
-                    Door door = wanted.call();
+                    Doors.Door door = way.call();
                     WorkThreads threads = WorkThreads.answeringOn(Platform::runLater);
-                    return new Opened(OpenCellar.of(door.store(), door.clock(), threads, faults::show), door.recents());
+                    return OpenCellar.of(door.store(), door.clock(), threads, its::show);
                 },
                 opened -> {
-                    busy = false;
-                    known = opened.recents();
-                    turnTo(new Shown(opened.cellar(), faults));
+                    setBusy(false);
+                    turnTo(opened, its, demo);
                 },
                 fault -> {
-                    busy = false;
+                    setBusy(false);
                     whenRefused.accept(fault);
                 });
     }
 
-    private record Opened(OpenCellar cellar, List<Path> recents) {}
+    private void setBusy(boolean isBusy) {
+        busy = isBusy;
+        stage.getScene().getRoot().setDisable(isBusy);
+        stage.getScene().setCursor(isBusy ? Cursor.WAIT : Cursor.DEFAULT);
+    }
 
-    private void turnTo(Shown next) {
+    private void turnTo(OpenCellar cellar, Faults its, boolean demo) {
         Shown left = shown;
-        OpenCellar cellar = next.cellar();
-        BooleanProperty colours = new SimpleBooleanProperty(this, "dark", dark);
-        colours.addListener((property, before, after) -> keepColours(after));
+        boolean first = left == null;
+        BooleanProperty colours = colours();
         EditorDialogs editors = new EditorDialogs(
                 cellar.workspace(), cellar.forecasts(), cellar.tasks(), cellar.clock(), colours, () -> stage);
+        onStartPage = false;
+        faults = its;
+        // The window asks whether this is the demo while it is built.
+        shown = new Shown(cellar, its, colours, null, demo);
         MainWindow window = new MainWindow(new WindowContext(
                 cellar.workspace(),
                 cellar.forecasts(),
-                next.faults(),
+                its,
                 editors,
                 this,
                 cellar.clock(),
                 cellar.ticker().nowProperty(),
                 colours));
-        shown = next;
+        shown = new Shown(cellar, its, colours, window, demo);
+        window.turnTo(first ? kept.view() : LastView.SHELF);
         window.show(stage);
-        if (unsaid != null) {
-            say(unsaid);
-            unsaid = null;
-        }
+        cellar.workspace().faults().stream().findFirst().ifPresent(its::show);
         if (left != null) {
             leave(left.cellar());
         }
+    }
+
+    private BooleanProperty colours() {
+        BooleanProperty colours = new SimpleBooleanProperty(this, "dark", kept.dark());
+        colours.addListener((property, before, after) -> keep(kept.withDark(after)));
+        return colours;
     }
 
     /** What is still to be saved is saved while the next cellar is looked at already. */
@@ -186,108 +224,115 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 this::say);
     }
 
-    private void keepColours(boolean nowDark) {
-        dark = nowDark;
-        opening.run(
-                () -> {
-                    preferences.keepDark(nowDark);
-                    return nowDark;
-                },
-                kept -> {},
-                this::say);
+    private void keep(WindowPreferences.Kept now) {
+        kept = now;
+        disk.execute(() -> preferences.keep(now));
     }
 
-    private record Damage(Rescue rescue, List<Version> versions) {}
-
-    private void rescue(Path wanted, InvalidInput fault) {
+    private void refused(Path wanted, InvalidInput fault) {
+        if (CellarStore.isOpenElsewhere(fault)) {
+            say(fault, new Faults.Offer(Texts.of("fault.open-elsewhere.look"), () -> look(wanted)));
+            return;
+        }
+        Restoring restoring = new Restoring(stage, wanted, fault, doors.clock());
         opening.run(
-                () -> {
-                    // A cellar that another window holds is whole; there is nothing to rescue.
-                    if (isReadable(wanted)) {
-                        throw fault;
+                restoring::read,
+                versions -> {
+                    if (versions.isEmpty()) {
+                        say(fault);
+                    } else {
+                        Runnable ask = () -> restoring
+                                .choose(versions, kept.dark())
+                                .ifPresent(version ->
+                                        opening.run(() -> restoring.restore(version), back -> show(wanted), this::say));
+                        say(fault, new Faults.Offer(Texts.of("fault.unreadable.restore"), ask));
                     }
-                    Rescue rescue = Rescue.of(wanted);
-                    return new Damage(rescue, rescue.versions());
                 },
-                damage -> offer(wanted, fault, damage),
-                this::keepOpenAndSay);
-    }
-
-    private void offer(Path wanted, InvalidInput fault, Damage damage) {
-        List<String> labels = damage.versions().stream().map(this::label).toList();
-        RescueDialog.ask(stage, Texts.messages().fault(fault), labels, dark)
-                .ifPresentOrElse(
-                        index -> opening.run(
-                                () -> damage.rescue().restore(damage.versions().get(index), clock),
-                                restored -> show(wanted),
-                                this::keepOpenAndSay),
-                        () -> keepOpenAndSay(fault));
-    }
-
-    private static boolean isReadable(Path wanted) {
-        try {
-            CellarStore.read(wanted);
-            return true;
-        } catch (InvalidInput unreadable) {
-            return false;
-        }
-    }
-
-    private void keepOpenAndSay(InvalidInput fault) {
-        if (shown == null) {
-            showDemo();
-        }
-        say(fault);
+                unreadable -> say(fault));
     }
 
     private void say(InvalidInput fault) {
-        if (shown == null) {
-            unsaid = fault;
-        } else {
-            shown.faults().show(fault);
-        }
+        beginSomewhere();
+        faults.show(fault);
     }
 
-    private String label(Version version) {
-        return VERSION.format(version.until().atZone(ZoneId.systemDefault()));
+    private void say(InvalidInput fault, Faults.Offer way) {
+        beginSomewhere();
+        faults.show(fault, way);
+    }
+
+    /** A fault before anything is shown is said above the page on which one begins. */
+    private void beginSomewhere() {
+        if (shown == null && !onStartPage) {
+            startPage();
+        }
     }
 
     @Override
-    public void create() {
-        Path chosen = choose("New cellar: choose or make an empty folder");
-        if (chosen != null) {
-            show(
-                    () -> {
-                        String name = String.valueOf(chosen.getFileName());
-                        Cellar empty = Cellar.empty(name, ZoneId.systemDefault());
-                        CellarStore store = CellarStore.create(chosen, empty, clock, WRITTEN_BY);
-                        recents.remember(chosen);
-                        return new Door(store, clock, recents.paths());
-                    },
-                    this::say);
-        }
+    public void startPage() {
+        onStartPage = true;
+        faults = new Faults();
+        new StartWindow(this, faults, ZoneId.systemDefault(), host.documents(), colours()).show(stage);
+    }
+
+    @Override
+    public Optional<Runnable> back() {
+        return Optional.ofNullable(shown).map(cellar -> () -> {
+            onStartPage = false;
+            faults = cellar.faults();
+            cellar.colours().set(kept.dark());
+            cellar.window().show(stage);
+        });
+    }
+
+    @Override
+    public void create(Cellar cellar, Path folder) {
+        show(false, remembered(folder, () -> doors.create(cellar, folder)), this::say);
+    }
+
+    @Override
+    public void demo() {
+        show(true, doors::demo, this::say);
+    }
+
+    @Override
+    public boolean isDemo() {
+        return shown != null && shown.demo();
+    }
+
+    @Override
+    public Optional<Path> askFolder(String title, Path begin) {
+        return FolderQuestion.ask(stage, title, begin);
     }
 
     @Override
     public void open() {
-        Path chosen = choose("Open a cellar folder");
-        if (chosen != null) {
-            show(chosen);
-        }
+        FolderQuestion.ask(stage, Texts.of("start.folder.choose"), host.home()).ifPresent(this::show);
     }
 
-    private Path choose(String title) {
-        DirectoryChooser chooser = new DirectoryChooser();
-        chooser.setTitle(title);
-        chooser.setInitialDirectory(host.home().toFile());
-        File chosen = chooser.showDialog(stage);
-        return chosen == null ? null : chosen.toPath();
+    @Override
+    public void openAgain() {
+        Path wanted = shown.cellar().folder();
+        show(false, () -> doors.open(wanted), this::say);
+    }
+
+    @Override
+    public void saveElsewhere() {
+        OpenCellar cellar = shown.cellar();
+        FolderQuestion.ask(stage, Texts.of("fault.save.choose"), host.home())
+                .ifPresent(folder -> opening.run(
+                        () -> {
+                            cellar.workspace().saveElsewhere(folder);
+                            return folder;
+                        },
+                        this::show,
+                        this::say));
     }
 
     @Override
     public List<Recent> recent() {
         return known.stream()
-                .filter(path -> shown == null || !isShown(path))
+                .filter(path -> !isShown(path))
                 .map(path -> new Recent(String.valueOf(path.getFileName()), path.toString()))
                 .toList();
     }
@@ -297,15 +342,32 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         show(Path.of(recent.folder()));
     }
 
+    /** A change that is on no disk is not left without a word; who closes the window a second time means it. */
+    private void mayClose(WindowEvent request) {
+        InvalidInput unsaved = shown == null
+                ? null
+                : shown.cellar().workspace().saveFaultProperty().get();
+        if (unsaved != null && !warned) {
+            warned = true;
+            request.consume();
+            back().ifPresent(Runnable::run);
+            say(
+                    new InvalidInput("", "fault.save.closing", Texts.messages().fault(unsaved)),
+                    new Faults.Offer(Texts.of("fault.save.elsewhere"), this::saveElsewhere));
+        }
+    }
+
     /** Waits for what is still to be saved, then lets go of the folder. */
     @Override
     public void close() {
-        doors.shutdown();
+        WindowPreferences.Kept last = placement.of(kept);
+        preferences.keep(shown == null ? last : last.withView(shown.window().lastView()));
+        disk.shutdown();
         if (shown != null) {
             shown.cellar().close();
         }
         try {
-            doors.awaitTermination(LONGEST_LEAVE_SECONDS, TimeUnit.SECONDS);
+            disk.awaitTermination(LONGEST_LEAVE_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }

@@ -51,6 +51,12 @@ record HostEnvironment(Map<String, String> environment, String system, Path home
         }
     }
 
+    /** Where people keep what is theirs. */
+    Path documents() {
+        Path documents = home.resolve("Documents");
+        return Files.isDirectory(documents) ? documents.resolve("Undercroft") : home.resolve("Undercroft");
+    }
+
     Path settingsFolder() {
         String config = environment.getOrDefault("XDG_CONFIG_HOME", environment.getOrDefault("APPDATA", ""));
         return (config.isBlank() ? home.resolve(".config") : Path.of(config)).resolve("undercroft");

@@ -22,7 +22,8 @@ public final class Main {
                 Clock.systemUTC(),
                 ZoneId.systemDefault(),
                 host.temporary(),
-                folder -> host.hasDisplay() && UndercroftApp.open(folder));
+                () -> CellarSwitch.lastOf(host),
+                request -> host.hasDisplay() && UndercroftApp.open(request));
         int code = Commands.run(console, arguments);
         if (code != 0) {
             System.exit(code);

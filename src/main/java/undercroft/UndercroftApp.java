@@ -1,11 +1,11 @@
 package undercroft;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.stage.Stage;
+import undercroft.command.WindowRequest;
 import undercroft.view.kit.Looks;
 
 /** The window's program: hands the stage to what leads from cellar to cellar. */
@@ -17,14 +17,13 @@ public final class UndercroftApp extends Application {
     /**
      * Opens the window and returns when it is closed.
      *
-     * @param folder the cellar; null for the demo
      * @return false when the toolkit could not start
      */
-    static boolean open(Path folder) {
+    static boolean open(WindowRequest request) {
         // The toolkit warns that it was found on the class path, which is where it belongs here.
         TOOLKIT.setLevel(Level.OFF);
         try {
-            launch(UndercroftApp.class, folder == null ? new String[0] : new String[] {folder.toString()});
+            launch(UndercroftApp.class, request.arguments());
             return true;
         } catch (RuntimeException | LinkageError notStarted) {
             return false;
@@ -36,11 +35,7 @@ public final class UndercroftApp extends Application {
         Looks.loadFonts();
         stage.getIcons().setAll(Looks.icons());
         cellars = new CellarSwitch(stage, HostEnvironment.here(), Clock.systemUTC());
-        if (getParameters().getRaw().isEmpty()) {
-            cellars.showDemo();
-        } else {
-            cellars.show(Path.of(getParameters().getRaw().get(0)));
-        }
+        cellars.begin(WindowRequest.of(getParameters().getRaw()));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package undercroft.app;
 
+import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -10,6 +11,10 @@ import undercroft.quantity.InvalidInput;
 public final class Faults {
     private final ReadOnlyStringWrapper news = new ReadOnlyStringWrapper(this, "news", "");
     private final ReadOnlyObjectWrapper<InvalidInput> newest = new ReadOnlyObjectWrapper<>(this, "newest");
+    private Optional<Offer> offer = Optional.empty();
+
+    /** What can be done about a fault with one click. */
+    public record Offer(String words, Runnable act) {}
 
     /** What was done, in one sentence, for as long as it is news; empty while nothing is. */
     public ReadOnlyStringProperty newsProperty() {
@@ -31,12 +36,29 @@ public final class Faults {
         return newest.getReadOnlyProperty();
     }
 
+    /** What can be done about the newest. */
+    public Optional<Offer> offer() {
+        return offer;
+    }
+
     public void show(InvalidInput fault) {
+        show(fault, Optional.empty());
+    }
+
+    public void show(InvalidInput fault, Offer way) {
+        show(fault, Optional.of(way));
+    }
+
+    private void show(InvalidInput fault, Optional<Offer> way) {
+        // The same fault once more, with another offer, is news too.
+        newest.set(null);
+        offer = way;
         newest.set(fault);
     }
 
     public void putAway() {
         newest.set(null);
+        offer = Optional.empty();
     }
 
     /** Runs a step of the user's; a fault in it is shown and goes no further. */

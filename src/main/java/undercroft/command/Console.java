@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Optional;
+import java.util.function.Supplier;
 import undercroft.wording.Messages;
 
 /**
@@ -11,6 +13,7 @@ import undercroft.wording.Messages;
  *
  * @param messages the language of answers and faults
  * @param scratch the folder of the system in which a private one for a report nobody named a place for is made
+ * @param lastCellar the cellar that was open last, where there is one
  */
 public record Console(
         PrintWriter out,
@@ -19,15 +22,15 @@ public record Console(
         Clock clock,
         ZoneId zone,
         Path scratch,
+        Supplier<Optional<Path>> lastCellar,
         WindowOpener window) {
-    /** Opens a window on a cellar folder, or on the demo. */
+    /** Opens a window on a cellar, the demo, or the page on which one begins. */
     public interface WindowOpener {
         /**
          * Opens the window and returns when it is closed.
          *
-         * @param folder the cellar; null for the demo
          * @return false when there is no display to open it on, or it could not be opened
          */
-        boolean open(Path folder);
+        boolean open(WindowRequest request);
     }
 }

@@ -3,12 +3,15 @@ package undercroft.command;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.quantity.InvalidInput;
 import undercroft.report.ShelfReport;
 import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
@@ -29,30 +32,38 @@ final class OpenCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder", arity = "0..1")
     private Path folder;
 
+    @Option(names = "--demo")
+    private boolean demo;
+
     OpenCommand(Console console) {
         this.console = console;
     }
 
     @Override
     public Integer call() {
+        if (folder != null && demo) {
+            throw new InvalidInput("--demo", "command.fault.demo-and-folder");
+        }
         if (folder != null && Rescue.of(folder).versions().isEmpty()) {
             // With nothing to restore there is no use for a window: say at once what is wrong.
             CellarStore.read(folder);
         }
-        if (console.window().open(folder)) {
+        if (console.window().open(new WindowRequest(Optional.ofNullable(folder), demo))) {
             return 0;
         }
-        if (folder == null) {
-            DemoCellar demo = DemoCellar.of(DEMO);
-            Map<String, TimeSeries> temperatures = demo.temperatures();
-            report(demo.cellar(), temperatures, lastLogged(temperatures), DEMO);
+        Optional<Path> shown = folder == null && !demo ? console.lastCellar().get() : Optional.ofNullable(folder);
+        if (shown.isEmpty()) {
+            DemoCellar invented = DemoCellar.of(DEMO);
+            Map<String, TimeSeries> temperatures = invented.temperatures();
+            report(invented.cellar(), temperatures, lastLogged(temperatures), DEMO);
         } else {
-            Cellar cellar = CellarStore.read(folder);
+            Path from = shown.get();
+            Cellar cellar = CellarStore.read(from);
             report(
                     cellar,
-                    CellarStore.temperatures(folder, cellar).celsius(),
+                    CellarStore.temperatures(from, cellar).celsius(),
                     console.clock().instant(),
-                    String.valueOf(folder.toAbsolutePath().normalize().getFileName()));
+                    String.valueOf(from.toAbsolutePath().normalize().getFileName()));
         }
         return 0;
     }

@@ -2,10 +2,12 @@ package undercroft.outlook;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import undercroft.catalogue.Listed;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.serving.ServingChoice;
 import undercroft.outlook.serving.ServingChoices;
 import undercroft.outlook.serving.ServingPlan;
@@ -43,6 +45,20 @@ public record CellarOutlook(
      */
     public List<ServingChoice> choices(Instant when, int bottles) {
         return new ServingChoices(cellar, batches, spells, at, when, bottles).ranked();
+    }
+
+    /** The coolest other place for a lot, if there is one. */
+    public Optional<Destination> coolestFor(LotOutlook lot) {
+        return Destination.coolest(places, lot, at);
+    }
+
+    /** What a place would be for a lot. */
+    public Destination destination(String placeId, LotOutlook lot) {
+        return places.stream()
+                .filter(place -> place.place().id().equals(placeId))
+                .map(place -> Destination.of(place, lot, at))
+                .findFirst()
+                .orElseThrow();
     }
 
     public BatchOutlook batch(String id) {

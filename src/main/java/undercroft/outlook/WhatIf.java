@@ -5,11 +5,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
-import undercroft.outlook.lot.PressureOutlook;
 import undercroft.quantity.Interval;
 
 /**
@@ -35,7 +33,7 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
      * @param peak the same as it would be
      * @param passesAt when the 95 % pressure first passes the limit in that time, empty when it does not
      * @param passedAnyway whether it would pass it without the supposition too
-     * @param fix the coolest of the other places, when the limit is passed and there is one
+     * @param fix the coolest of the other places, in which it does not freeze, when the limit is passed and there is one
      */
     public record Change(
             String batchId,
@@ -48,7 +46,7 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
             double workingPressureBar,
             Optional<Instant> passesAt,
             boolean passedAnyway,
-            Optional<Fix> fix,
+            Optional<Destination> fix,
             Optional<Instant> readyBefore,
             Optional<Instant> ready) {
         public boolean passes() {
@@ -59,9 +57,6 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
             return peak.high() - peakBefore.high();
         }
     }
-
-    /** A cooler place; {@code enough} when it stays below the lot's heat limit there. */
-    public record Fix(String placeId, String placeName, double warmestCelsius, boolean enough) {}
 
     public static WhatIf of(CellarOutlook today, CellarOutlook supposed) {
         List<Change> changes = new ArrayList<>();
@@ -95,25 +90,8 @@ public record WhatIf(CellarOutlook today, CellarOutlook supposed, List<Change> c
                 lot.pressure().workingPressureBar(),
                 passes,
                 same.pressure().passesWorkingPressureAt().isPresent(),
-                passes.isPresent() ? coolest(supposed, lot) : Optional.empty(),
+                passes.isPresent() ? supposed.coolestFor(lot) : Optional.empty(),
                 before.mainLot().ready().median(),
                 after.mainLot().ready().median());
-    }
-
-    private static Optional<Fix> coolest(CellarOutlook supposed, LotOutlook lot) {
-        return supposed.places().stream()
-                .filter(place -> !place.place().id().equals(lot.place().id()))
-                .map(place -> fix(place, lot, supposed.at()))
-                .min(Comparator.comparingDouble(Fix::warmestCelsius));
-    }
-
-    private static Fix fix(PlaceOutlook place, LotOutlook lot, Instant at) {
-        double warmest = place.bottles()
-                .highest(at.getEpochSecond(), at.plus(PressureOutlook.AHEAD).getEpochSecond());
-        return new Fix(
-                place.place().id(),
-                place.place().name(),
-                warmest,
-                warmest <= lot.pressure().heatLimitCelsius());
     }
 }

@@ -11,11 +11,14 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import undercroft.app.Faults;
+import undercroft.app.LastView;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
 import undercroft.app.TimeViewModel;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.app.shelf.BatchViewModel;
+import undercroft.app.shelf.ShelfPlan;
 import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.quantity.InvalidInput;
@@ -38,10 +41,13 @@ public final class MainWindow {
     private final WindowContext context;
     private final Scene scene;
     private final ShelfPage shelfPage;
+    private final ShelfViewModel shelf;
+    private final Pages pages = new Pages();
+    private boolean wasShown;
 
     public MainWindow(WindowContext context) {
         this.context = context;
-        ShelfViewModel shelf = new ShelfViewModel(context.forecasts().outlookProperty());
+        shelf = new ShelfViewModel(context.forecasts().outlookProperty());
         BatchViewModel batch =
                 new BatchViewModel(context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
         TimeViewModel time =
@@ -51,7 +57,6 @@ public final class MainWindow {
         ServingsViewModel servings =
                 new ServingsViewModel(context.workspace(), context.forecasts().outlookProperty());
 
-        Pages pages = new Pages();
         BottlingView bottling = new BottlingView(context, batchId -> {
             pages.show(Page.SHELF);
             shelf.openBatch(batchId);
@@ -91,7 +96,10 @@ public final class MainWindow {
                         shelf.batchOpenProperty()));
         strip.managedProperty().bind(strip.visibleProperty());
         VBox top = new VBox(
-                new TopBar(context, time, new PageBar(pages, deck.pages())), new FaultBar(context.faults()), strip);
+                new TopBar(context, time, new PageBar(pages, deck.pages())),
+                new StandingBar(context),
+                new FaultBar(context.faults()),
+                strip);
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
         NewsView news = new NewsView(context);
@@ -99,7 +107,7 @@ public final class MainWindow {
         StackPane.setMargin(news, new Insets(0, 20, 24, 20));
         StackPane window = new StackPane(root, news);
         window.getStyleClass().add("window");
-        scene = new Scene(window, WIDTH, HEIGHT);
+        scene = new Scene(window);
         Looks.dress(scene, context.dark().get());
         context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
         context.workspace().saveFaultProperty().addListener((property, before, after) -> showSaveFault(after));
@@ -112,17 +120,35 @@ public final class MainWindow {
         return scene;
     }
 
-    /** Puts the window on the stage. */
+    /** What is looked at now, to begin with it the next time. */
+    public LastView lastView() {
+        ShelfPlan.Crate chosen = shelf.chosenProperty().get();
+        return new LastView(pages.shownProperty().get(), chosen == null ? "" : chosen.batchId());
+    }
+
+    /** Turns to a page and a batch; one that is not there any more is let be. */
+    public void turnTo(LastView view) {
+        shelf.chooseBatch(view.batchId());
+        pages.show(view.page());
+    }
+
+    /** Puts the window on the stage, which may have shown another one in between. */
     public void show(Stage stage) {
         stage.titleProperty()
                 .bind(Bindings.createStringBinding(
                         () -> Texts.of(
                                 "app.title", context.workspace().getCellar().name(), Texts.of("app.name")),
                         context.workspace().stateProperty()));
+        // The window's size belongs to the stage: a scene with a size of its own would be cut off by a smaller one.
+        if (Double.isNaN(stage.getWidth())) {
+            stage.setWidth(WIDTH);
+            stage.setHeight(HEIGHT);
+        }
         stage.setScene(scene);
-        stage.setMinWidth(960);
-        stage.setMinHeight(640);
-        context.forecasts().refresh();
+        if (!wasShown) {
+            wasShown = true;
+            context.forecasts().refresh();
+        }
         stage.show();
         shelfPage.takeFocus();
     }
@@ -130,8 +156,10 @@ public final class MainWindow {
     private void showSaveFault(InvalidInput fault) {
         if (fault != null) {
             context.faults()
-                    .show(new InvalidInput(
-                            "", "fault.save.text", Texts.messages().fault(fault)));
+                    .show(
+                            new InvalidInput(
+                                    "", "fault.save.text", Texts.messages().fault(fault)),
+                            new Faults.Offer(Texts.of("fault.save.elsewhere"), context.chooser()::saveElsewhere));
         }
     }
 

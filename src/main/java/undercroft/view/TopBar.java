@@ -81,9 +81,10 @@ final class TopBar extends HBox {
             recent.setDisable(recent.getItems().isEmpty());
             menu.getItems()
                     .setAll(
-                            item(Texts.of("bar.cellar.new"), chooser::create),
+                            item(Texts.of("bar.cellar.new"), chooser::startPage),
                             item(Texts.of("bar.cellar.open"), chooser::open),
                             recent,
+                            item(Texts.of("bar.cellar.demo"), chooser::demo),
                             new SeparatorMenuItem(),
                             item(
                                     Texts.of("bar.cellar.settings"),

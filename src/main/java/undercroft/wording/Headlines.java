@@ -3,7 +3,6 @@ package undercroft.wording;
 import java.time.Instant;
 import java.util.Optional;
 import undercroft.calc.light.LightBand;
-import undercroft.catalogue.Cover;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Draw;
 import undercroft.cellar.SugarDose;
@@ -69,6 +68,8 @@ public record Headlines(ShelfWords words) {
             case PEAK_AHEAD_OVER_WORKING_PRESSURE ->
                 ofLot(batch, cause, CauseFigure.PEAK_AHEAD_GAUGE_BAR, "headline.ahead", "headline.ahead-lot");
             case OVER_IN_WARMEST_WEEK -> new PressureWords(words).inWarmestWeek("headline.summer", batch, cause);
+            case PEAK_PAST_OVER_WORKING_PRESSURE -> past(cause);
+            case FROZEN, WAS_FROZEN -> frost(cause);
             case GLASS_WORN ->
                 ofLot(batch, cause, CauseFigure.PEAK_PAST_GAUGE_BAR, "headline.worn", "headline.worn-lot");
             case READINGS_ABOVE_SUGAR -> words.of("headline.above-sugar");
@@ -93,6 +94,21 @@ public record Headlines(ShelfWords words) {
                 .orElseGet(() -> words.of("headline.burst", bottles, day));
     }
 
+    private String past(Cause cause) {
+        return words.of(
+                "headline.past-peak",
+                words.format().barWorst(cause.figure(CauseFigure.PEAK_PAST_GAUGE_BAR)),
+                words.day(cause.since().orElseThrow()),
+                working(cause));
+    }
+
+    private String frost(Cause cause) {
+        return words.of(
+                cause.kind() == Cause.Kind.FROZEN ? "headline.frozen" : "headline.was-frozen",
+                words.format().celsius(cause.figure(CauseFigure.COLDEST_CELSIUS)),
+                words.format().celsius(cause.figure(CauseFigure.FREEZING_CELSIUS)));
+    }
+
     /** Which lot, where there are several. */
     private String ofLot(BatchOutlook batch, Cause cause, CauseFigure figure, String key, String ofLot) {
         String pressure = words.format().barWorst(cause.figure(figure));
@@ -113,15 +129,9 @@ public record Headlines(ShelfWords words) {
     }
 
     private String firstThing(BatchOutlook batch, Cause cause) {
-        return switch (cause.kind()) {
-            case PEAK_AHEAD_OVER_WORKING_PRESSURE -> words.of("headline.do.move-cooler");
-            case OVER_IN_WARMEST_WEEK -> words.of("headline.do.before-summer");
-            case LIGHTSTRUCK_SOON -> words.of("headline.do.cover");
-            default -> {
-                boolean boxed = lot(batch, cause).lot().stayAt(words.at()).cover() == Cover.CLOSED_BOX;
-                yield words.of(boxed ? "headline.do.cool-boxed" : "headline.do.cool-open");
-            }
-        };
+        return cause.kind() == Cause.Kind.LIGHTSTRUCK_SOON
+                ? words.of("headline.do.cover")
+                : new HandlingWords(words).first(lot(batch, cause));
     }
 
     private static LotOutlook lot(BatchOutlook batch, Cause cause) {
@@ -130,6 +140,12 @@ public record Headlines(ShelfWords words) {
 
     private String ordinary(BatchOutlook batch) {
         LotOutlook main = batch.mainLot();
+        Optional<Cause> stuck = main.verdict()
+                .leading(Cause.Topic.YEAST)
+                .filter(cause -> main.stuck().isStuck());
+        if (stuck.isPresent()) {
+            return words.of("headline.stuck", new StuckWords(words).sentence(batch, stuck.get()), stock(batch));
+        }
         Stage stage = batch.stage();
         if (stage == Stage.CARBONATING) {
             return carbonating(batch, main);

@@ -26,6 +26,7 @@ public record SpellWords(ShelfWords words) {
     private String warm(SpellImpact impact) {
         return switch (impact.advice()) {
             case COOL_BEFORE_TOUCHING -> words.of("spell.cool-first", over(impact));
+            case OPEN_COLD -> words.of("spell.open-cold", over(impact));
             case DRINK_FIRST -> words.of("spell.drink-first", over(impact));
             case KEEP_COOLER -> words.of("spell.keep-cooler", upTo(impact), cost(impact));
             default -> words.of("spell.within", upTo(impact), cost(impact));

@@ -2,6 +2,7 @@ package undercroft.wording;
 
 import java.time.Instant;
 import undercroft.outlook.lot.AgeingOutlook;
+import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.CauseFigure;
@@ -41,8 +42,17 @@ public record TaskWords(ShelfWords words) {
     public String why(Task task) {
         BatchOutlook batch = words.outlook().batch(task.batchId());
         return switch (task.kind()) {
-            case COOL_BEFORE_TOUCHING, LOOK_AT_THE_OTHERS, MOVE_COOLER, COVER_FROM_LIGHT, MOVE_WARMER, CHECK_READINGS ->
-                cause(batch, task.cause().orElseThrow());
+            case COOL_BEFORE_TOUCHING,
+                    THAW_IN_THE_COLD,
+                    LOOK_AT_THE_OTHERS,
+                    OPEN_COLD,
+                    MOVE_COOLER,
+                    MOVE_FROM_FROST,
+                    READ_AFTER_BURST,
+                    COVER_FROM_LIGHT,
+                    MOVE_WARMER,
+                    CHECK_READINGS,
+                    CHECK_CARBONATION -> cause(batch, task.cause().orElseThrow());
             case CHILL -> {
                 ServingPlan plan = plan(task);
                 yield words.of(
@@ -84,6 +94,23 @@ public record TaskWords(ShelfWords words) {
                         "task.why.burst",
                         (int) cause.figure(CauseFigure.BOTTLES),
                         words.day(cause.since().orElseThrow()));
+            case BURST_SETTLED ->
+                words.of(
+                        "task.why.burst-settled",
+                        (int) cause.figure(CauseFigure.BOTTLES),
+                        words.day(cause.since().orElseThrow()));
+            case FROZEN, WAS_FROZEN ->
+                words.of(
+                        cause.alert() == Alert.ACT ? "task.why.frozen" : "task.why.frost",
+                        words.format().celsius(cause.figure(CauseFigure.COLDEST_CELSIUS)),
+                        words.format().celsius(cause.figure(CauseFigure.FREEZING_CELSIUS)));
+            case PEAK_PAST_OVER_WORKING_PRESSURE ->
+                words.of(
+                        "task.why.past-peak",
+                        worst(cause, CauseFigure.PEAK_PAST_GAUGE_BAR),
+                        words.day(cause.since().orElseThrow()),
+                        working(cause));
+            case BEYOND_ALCOHOL_LIMIT, NO_SUGAR, READINGS_STAND_STILL -> new StuckWords(words).sentence(batch, cause);
             case STRONGEST_OVER_WORKING_PRESSURE ->
                 words.of(
                         "task.why.over",
@@ -109,7 +136,7 @@ public record TaskWords(ShelfWords words) {
                         celsius(cause),
                         words.format().percent(cause.figure(CauseFigure.FRACTION_DONE)));
             case TOO_HOT_FOR_YEAST -> words.of("task.why.too-hot", celsius(cause));
-            case STRONGEST_OVER_CAUTION, SLOW, PAST_BEST_BEFORE ->
+            case STRONGEST_OVER_CAUTION, OLD_PEAK_OVER_WORKING_PRESSURE, SLOW, PAST_BEST_BEFORE ->
                 throw new IllegalArgumentException("nothing is to be done about " + cause.kind());
         };
     }

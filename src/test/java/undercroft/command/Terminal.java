@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import undercroft.wording.Messages;
 
 /** Runs a command line and keeps what it printed. */
@@ -32,6 +33,7 @@ record Terminal(int code, String out, String err) {
                 Clock.fixed(Instant.parse("2026-11-21T17:00:00Z"), ZoneOffset.UTC),
                 ZoneOffset.UTC,
                 scratch,
-                folder -> false);
+                Optional::empty,
+                request -> false);
     }
 }

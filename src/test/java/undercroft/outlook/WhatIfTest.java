@@ -65,9 +65,9 @@ class WhatIfTest {
     void theCoolestFixOfAHotRoomIsTheFridge() {
         Cellar cellar = cellar(200, "room");
         WhatIf whatIf = WhatIf.of(supposed(cellar), supposed(cellar, new Supposition.Warmer("room", 15, day(61), 10)));
-        WhatIf.Fix fix = whatIf.changes().get(0).fix().orElseThrow();
+        Destination fix = whatIf.changes().get(0).fix().orElseThrow();
         assertEquals("fridge", fix.placeId());
-        assertTrue(fix.enough());
+        assertTrue(fix.withinLimit());
     }
 
     @Test

@@ -1,10 +1,12 @@
 package undercroft.view;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -46,10 +48,37 @@ final class SampleContext {
 
     private static final class NoChooser implements CellarChooser {
         @Override
-        public void create() {}
+        public void startPage() {}
+
+        @Override
+        public void create(Cellar cellar, Path folder) {}
+
+        @Override
+        public Optional<Path> askFolder(String title, Path begin) {
+            return Optional.empty();
+        }
 
         @Override
         public void open() {}
+
+        @Override
+        public void demo() {}
+
+        @Override
+        public boolean isDemo() {
+            return false;
+        }
+
+        @Override
+        public void openAgain() {}
+
+        @Override
+        public Optional<Runnable> back() {
+            return Optional.empty();
+        }
+
+        @Override
+        public void saveElsewhere() {}
 
         @Override
         public List<Recent> recent() {

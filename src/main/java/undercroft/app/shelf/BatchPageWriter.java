@@ -9,10 +9,9 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Stay;
 import undercroft.outlook.CellarOutlook;
-import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
+import undercroft.wording.HandlingWords;
 import undercroft.wording.Headlines;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
@@ -37,7 +36,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                 lot.map(this::where).orElse(""),
                 new Headlines(words).of(batch),
                 lot.map(each -> new BatchFigures(batch, each, words).all()).orElse(List.of()),
-                lot.map(this::cautions).orElse(List.of()),
+                lot.map(new HandlingWords(words)::cautions).orElse(List.of()),
                 choices(lot),
                 readings(),
                 draws(),
@@ -54,23 +53,6 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                 outlook.cellar().bottleType(lot.lot().bottleTypeId()).label(),
                 lot.lot().colour().label(),
                 batch.batch().cappedAt().map(words::dayNumber).orElse(0L));
-    }
-
-    private List<String> cautions(LotOutlook lot) {
-        Alert alert = lot.verdict().alert(Cause.Topic.PRESSURE);
-        if (alert == Alert.CLEAR || lot.left() == 0) {
-            return List.of();
-        }
-        List<String> cautions = new ArrayList<>();
-        if (alert == Alert.ACT) {
-            cautions.add(Texts.of("batch.caution.act"));
-            cautions.add(Texts.of("batch.caution.people"));
-        } else {
-            cautions.add(Texts.of("batch.caution.watch"));
-        }
-        cautions.add(Texts.of("batch.caution.wear"));
-        cautions.add(Texts.of("batch.caution.rules"));
-        return cautions;
     }
 
     private List<BatchPage.LotChoice> choices(Optional<LotOutlook> chosen) {

@@ -32,6 +32,9 @@ public final class ShelfViewModel {
     private final ReadOnlyBooleanWrapper showsGone = new ReadOnlyBooleanWrapper(this, "showsGone");
     private final BooleanProperty batchOpen = new SimpleBooleanProperty(this, "batchOpen");
     private final ReadOnlyObjectWrapper<ShelfPlan> plan = new ReadOnlyObjectWrapper<>(this, "plan");
+    /** Chosen before the shelf was known; empty once it is. */
+    private String wish = "";
+
     private final ReadOnlyObjectWrapper<ShelfPlan.Crate> chosen = new ReadOnlyObjectWrapper<>(this, "chosen");
     private ShelfPlan whole;
 
@@ -161,6 +164,7 @@ public final class ShelfViewModel {
     public void chooseBatch(String batchId) {
         ShelfPlan shown = plan.get();
         if (shown == null) {
+            wish = batchId;
             return;
         }
         if (whole.crates().stream().anyMatch(each -> each.batchId().equals(batchId))
@@ -259,5 +263,10 @@ public final class ShelfViewModel {
                         .findFirst())
                 .or(() -> seen.stream().findFirst())
                 .orElse(null));
+        if (!wish.isEmpty()) {
+            String wished = wish;
+            wish = "";
+            chooseBatch(wished);
+        }
     }
 }

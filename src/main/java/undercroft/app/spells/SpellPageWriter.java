@@ -17,6 +17,7 @@ import undercroft.picture.PlacePicture;
 import undercroft.picture.SpellBoard;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
+import undercroft.wording.HandlingWords;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.SpellWords;
 import undercroft.wording.Texts;
@@ -42,7 +43,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
                         words.day(spell.until())),
                 summary(spell),
                 alert,
-                cautions(spell, alert),
+                cautions(spell),
                 groups(place),
                 picture.map(each -> each.around(spell)),
                 picture.map(each -> each.end(spell)).orElse(spell.until().getEpochSecond()));
@@ -57,19 +58,14 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
         return spell.certain() ? how : how + " " + Texts.of("spells.summary.uncertain");
     }
 
-    private static List<String> cautions(SpellReview spell, Alert alert) {
-        List<String> cautions = new ArrayList<>();
-        boolean first =
-                spell.impacts().stream().anyMatch(impact -> impact.advice() == SpellImpact.Advice.COOL_BEFORE_TOUCHING);
-        if (first) {
-            cautions.add(Texts.of("batch.caution.act"));
-            cautions.add(Texts.of("batch.caution.people"));
-        }
-        if (alert == Alert.ACT) {
-            cautions.add(Texts.of("batch.caution.wear"));
-            cautions.add(Texts.of("batch.caution.rules"));
-        }
-        return cautions;
+    /** Of the lot the spell pressed hardest. */
+    private List<String> cautions(SpellReview spell) {
+        return spell.impacts().stream()
+                .filter(impact -> impact.alert() != Alert.CLEAR)
+                .findFirst()
+                .map(impact -> words.outlook().batch(impact.batchId()).lot(impact.lotId()))
+                .map(new HandlingWords(words)::cautions)
+                .orElse(List.of());
     }
 
     private List<SpellPage.Group> groups(Optional<PlaceOutlook> place) {
@@ -87,6 +83,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
     private static String advice(SpellImpact.Advice advice) {
         return switch (advice) {
             case COOL_BEFORE_TOUCHING -> Texts.of("spells.advice.cool-first");
+            case OPEN_COLD -> Texts.of("spells.advice.open-cold");
             case DRINK_FIRST -> Texts.of("spells.advice.drink-first");
             case KEEP_COOLER -> Texts.of("spells.advice.keep-cooler");
             case LOOK_FOR_LIFTED_CAPS -> Texts.of("spells.advice.caps");

@@ -3,6 +3,7 @@ package undercroft.app.spells;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import undercroft.outlook.Destination;
 import undercroft.outlook.WhatIf;
 import undercroft.outlook.lot.Alert;
 import undercroft.wording.ShelfWords;
@@ -74,9 +75,9 @@ record WhatIfWriter(WhatIf answer, ShelfWords words) {
                 : Optional.of(Texts.counted(days < 0 ? "whatif.ready.sooner" : "whatif.ready.later", Math.abs(days)));
     }
 
-    private String fix(WhatIf.Fix fix) {
+    private String fix(Destination fix) {
         return Texts.of(
-                fix.enough() ? "whatif.fix.enough" : "whatif.fix.not-enough",
+                fix.withinLimit() ? "whatif.fix.enough" : "whatif.fix.not-enough",
                 fix.placeName(),
                 words.format().celsius(fix.warmestCelsius()));
     }

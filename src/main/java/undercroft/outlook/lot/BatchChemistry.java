@@ -16,7 +16,11 @@ import undercroft.quantity.Gravity;
 import undercroft.quantity.Interval;
 
 /** What goes into the bottles of a batch, as the calculations want it. */
-record BatchChemistry(Refermentation refermentation, double atmosphereBar, List<SugarAddition> sugars) {
+record BatchChemistry(
+        Refermentation refermentation,
+        double atmosphereBar,
+        double realExtractGramsPerLitre,
+        List<SugarAddition> sugars) {
     static BatchChemistry of(Cellar cellar, Batch batch) {
         Beer beer = batch.beer();
         double atmosphere = Atmosphere.barAt(cellar.settings().altitudeMetres());
@@ -35,7 +39,7 @@ record BatchChemistry(Refermentation refermentation, double atmosphereBar, List<
                 UnfinishedFermentation.gramsPerLitre(beer.unfinishedPoints()).median(),
                 batch.yeast().fermentsDextrins() ? UnfinishedFermentation.DEXTRIN_GRAMS_PER_LITRE : 0,
                 BeerFactor.of(beer.abvPercent(), extract(beer)));
-        return new BatchChemistry(refermentation, atmosphere, sugars);
+        return new BatchChemistry(refermentation, atmosphere, extract(beer), sugars);
     }
 
     private static double extract(Beer beer) {

@@ -46,6 +46,7 @@ public record Cause(
     /** What a cause is about. */
     public enum Topic {
         PRESSURE,
+        FROST,
         READINGS,
         LIGHT,
         YEAST,
@@ -63,6 +64,12 @@ public record Cause(
     public enum Kind {
         /** A bottle of the batch burst. */
         BURST(Topic.PRESSURE, Bite.PAST),
+        /** Ice and beer want more room than the bottle has, or ice forms. */
+        FROZEN(Topic.FROST, Bite.NOW),
+        /** It was so cold that bottles may have burst. */
+        WAS_FROZEN(Topic.FROST, Bite.PAST),
+        /** Lately the strongest bottle may have been over its working pressure, further than it may be now. */
+        PEAK_PAST_OVER_WORKING_PRESSURE(Topic.PRESSURE, Bite.PAST),
         /** A reading lies above all that the sugar can give. */
         READINGS_ABOVE_SUGAR(Topic.READINGS, Bite.NOW),
         STRONGEST_OVER_WORKING_PRESSURE(Topic.PRESSURE, Bite.NOW),
@@ -72,12 +79,19 @@ public record Cause(
         /** Perhaps within its limit in the weeks ahead, but not in the warmest week of its place's year. */
         OVER_IN_WARMEST_WEEK(Topic.PRESSURE, Bite.AHEAD),
         STRONGEST_OVER_CAUTION(Topic.PRESSURE, Bite.NOW),
+        /** A bottle burst and the user said why, but no later gauge or gravity has borne it out. */
+        BURST_SETTLED(Topic.PRESSURE, Bite.PAST),
+        /** Some time ago the strongest bottle may have been over its working pressure. */
+        OLD_PEAK_OVER_WORKING_PRESSURE(Topic.PRESSURE, Bite.PAST),
         /** Readings that do not fit what is calculated. */
         READINGS_DISAGREE(Topic.READINGS, Bite.NOW),
         /** A taste of light is days away. */
         LIGHTSTRUCK_SOON(Topic.LIGHT, Bite.AHEAD),
         LIGHT_MAY_BE_TASTED(Topic.LIGHT, Bite.PAST),
         LIGHT_FALLS(Topic.LIGHT, Bite.NOW),
+        BEYOND_ALCOHOL_LIMIT(Topic.YEAST, Bite.NOW),
+        NO_SUGAR(Topic.YEAST, Bite.NOW),
+        READINGS_STAND_STILL(Topic.YEAST, Bite.NOW),
         TOO_HOT_FOR_YEAST(Topic.YEAST, Bite.NOW),
         STALLED(Topic.YEAST, Bite.NOW),
         SLOW(Topic.YEAST, Bite.NOW),

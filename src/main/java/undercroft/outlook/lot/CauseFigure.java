@@ -20,6 +20,10 @@ public enum CauseFigure {
     CHANCE,
     /** Of the bottles, now. */
     TEMPERATURE_CELSIUS,
+    /** The coldest the bottles were. */
+    COLDEST_CELSIUS,
+    /** Here ice begins to form. */
+    FREEZING_CELSIUS,
     /** Share of the coming carbonation that has formed, 0 to 1. */
     FRACTION_DONE,
     /** Light so far; 1 is just noticed. */

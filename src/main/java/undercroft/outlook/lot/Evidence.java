@@ -12,16 +12,19 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.BurstCause;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Reading;
 
 /**
  * What was seen of a batch, beside what is calculated: it concerns every lot, since all hold the same beer.
  *
  * @param readings whether its readings fit what is calculated
  * @param bursts bottles that burst, in time; a burst is never forgotten
+ * @param lastMeasured when a gauge or a gravity was last read
  * @param before what explained the batch before anything was read of it or burst
  * @param now what explains it with all that was seen
  */
-public record Evidence(Agreement readings, List<Burst> bursts, Explanation before, Explanation now) {
+public record Evidence(
+        Agreement readings, List<Burst> bursts, Optional<Instant> lastMeasured, Explanation before, Explanation now) {
     public Evidence {
         bursts = List.copyOf(bursts);
     }
@@ -32,6 +35,12 @@ public record Evidence(Agreement readings, List<Burst> bursts, Explanation befor
      * @param cause what the user holds to be why, once asked
      */
     public record Burst(String lotId, Instant at, int bottles, Optional<BurstCause> cause) {}
+
+    /** Whether a gauge or a gravity that was read after a burst agrees with what is calculated. */
+    boolean isBorneOut(Burst burst) {
+        return readings == Agreement.AGREES
+                && lastMeasured.filter(read -> read.isAfter(burst.at())).isPresent();
+    }
 
     static Evidence of(Batch batch, Instant at, ConditioningEnsemble ensemble) {
         List<Burst> bursts = new ArrayList<>();
@@ -46,6 +55,11 @@ public record Evidence(Agreement readings, List<Burst> bursts, Explanation befor
         return new Evidence(
                 ensemble.verdict().agreement(),
                 bursts,
+                batch.readings().stream()
+                        .filter(reading -> reading instanceof Reading.Gauge || reading instanceof Reading.Density)
+                        .map(Reading::at)
+                        .filter(read -> !read.isAfter(at))
+                        .max(Instant::compareTo),
                 ConditioningEnsemble.of(ensemble.refermentation(), ensemble.size())
                         .explanation(),
                 ensemble.explanation());

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import undercroft.calc.ageing.MeanKineticTemperature;
+import undercroft.calc.chill.Frost;
 import undercroft.calc.conditioning.ConditioningEnsemble;
 import undercroft.calc.conditioning.ConditioningRun;
 import undercroft.calc.conditioning.ConditioningSigns;
@@ -13,6 +14,7 @@ import undercroft.calc.gas.LimitTemperatures;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureTable;
 import undercroft.calc.priming.Dosing;
+import undercroft.calc.spell.FrostExposure;
 import undercroft.calc.spell.WarmestWeek;
 import undercroft.catalogue.BottleType;
 import undercroft.cellar.Batch;
@@ -69,21 +71,32 @@ final class LotCalculator {
                 run.fractionDoneAt(moments.present()),
                 run.carbonationVolumes());
         Interval ready = run.readyEpochSeconds();
-        ReadyOutlook readyOutlook = new ReadyOutlook(
-                instant(ready.low()),
-                instant(ready.median()),
-                instant(ready.high()),
-                run.probabilityReadyBy(at.getEpochSecond()),
-                chance(run));
+        StuckOutlook stuck = new StuckCalculator(
+                        batch,
+                        lot,
+                        at,
+                        bottles,
+                        bottle,
+                        chemistry.refermentation().beerFactor().median())
+                .of(carbonation);
+        ReadyOutlook readyOutlook = stuck.isStuck()
+                ? ReadyOutlook.never(at)
+                : new ReadyOutlook(
+                        instant(ready.low()),
+                        instant(ready.median()),
+                        instant(ready.high()),
+                        run.probabilityReadyBy(at.getEpochSecond()),
+                        chance(run));
         int left = lot.leftAt(at);
         PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
         Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
         double strongest = dosing.strongestOf(Math.max(1, left));
-        PressureOutlook pressure = pressure(forecast, moments, strongest);
+        PressureOutlook pressure = pressure(forecast, moments, strongest, evidence);
         LightOutlook light = LightCalculator.of(cellar, batch, lot, type, at);
         AgeingOutlook ageing = AgeingCalculator.of(batch, bottles, at, cellar.zone());
         return new LotOutlook(
                 lot,
+                at,
                 left,
                 cellar.place(lot.stayAt(at).placeId()),
                 carbonation,
@@ -93,6 +106,8 @@ final class LotCalculator {
                 temperature(capped, moments),
                 readyOutlook,
                 progress(bottles, capped, carbonation),
+                frost(chemistry, capped),
+                stuck,
                 evidence,
                 new SpellExposures(lot, bottles, places, at)
                         .of(new SpellExposures.Pressures(
@@ -127,7 +142,7 @@ final class LotCalculator {
         return new PressureForecast(ensemble, run, table);
     }
 
-    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, double strongest) {
+    private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, double strongest, Evidence evidence) {
         Track bottles = climate.bottles();
         int present = moments.present();
         int here = bottles.indexAt(at.getEpochSecond());
@@ -140,17 +155,18 @@ final class LotCalculator {
         long until = at.plus(PressureOutlook.AHEAD).getEpochSecond();
         int aheadUntil = Math.max(present, trajectory.indexAtOrBefore(until)) + 1;
         WarmestWeek year = places.get(lot.stayAt(at).placeId()).warmestWeek();
+        PassingChances chances =
+                new PassingChances(forecast, strongest, trajectory, bottles, limitTemperatures, working);
         return new PressureOutlook(
                 forecast.at(present, now, spread),
-                peak(trajectory, 0, present + 1),
+                chances.past(present, evidence),
                 peak(trajectory, present, aheadUntil),
                 passes(trajectory, present, aheadUntil, working),
                 forecast.strongestAt(present, now, spread, strongest),
                 PressureForecast.memory(trajectory, present + 1),
                 working,
                 limits.cautionBar(),
-                new PassingChances(forecast, strongest, trajectory, bottles, limitTemperatures, working)
-                        .of(present, aheadUntil, here, until, year),
+                chances.ahead(present, aheadUntil, here, until, year),
                 limitTemperatures,
                 type,
                 forecast.trajectory(bottles, 1),
@@ -164,6 +180,12 @@ final class LotCalculator {
             }
         }
         return Optional.empty();
+    }
+
+    private FrostOutlook frost(BatchChemistry chemistry, long capped) {
+        Frost limits = Frost.of(type, batch.beer().abvPercent(), chemistry.realExtractGramsPerLitre());
+        long until = Math.max(capped, at.getEpochSecond());
+        return new FrostOutlook(limits, FrostExposure.of(limits, climate.bottles(), capped, until));
     }
 
     private LotOutlook.Progress progress(Track bottles, long capped, CarbonationOutlook carbonation) {

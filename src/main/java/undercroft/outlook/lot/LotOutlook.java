@@ -1,5 +1,6 @@
 package undercroft.outlook.lot;
 
+import java.time.Instant;
 import java.util.List;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
@@ -7,11 +8,15 @@ import undercroft.cellar.Place;
 /**
  * Everything known of a capped lot at an instant, and what is to be expected.
  *
+ * @param at the instant
+ * @param frost what cold has done to it
+ * @param stuck why it may never carbonate as planned
  * @param evidence what was seen of its batch
  * @param exposures what the spells of its places did to its bottles, by places in order of stay, then by time
  */
 public record LotOutlook(
         Lot lot,
+        Instant at,
         int left,
         Place place,
         CarbonationOutlook carbonation,
@@ -21,6 +26,8 @@ public record LotOutlook(
         TemperatureOutlook temperature,
         ReadyOutlook ready,
         Progress progress,
+        FrostOutlook frost,
+        StuckOutlook stuck,
         Evidence evidence,
         List<SpellExposure> exposures) {
     public LotOutlook {
@@ -41,7 +48,7 @@ public record LotOutlook(
         if (left == 0) {
             return Stage.EMPTY;
         }
-        if (!carbonation.isDone()) {
+        if (!carbonation.isDone() || stuck.isStuck()) {
             return Stage.CARBONATING;
         }
         if (ready.probabilityNow() < 0.5) {
@@ -52,6 +59,11 @@ public record LotOutlook(
 
     public String id() {
         return lot.id();
+    }
+
+    /** What is to be done first with its bottles where they may burst. */
+    public Handling handling() {
+        return Handling.of(this);
     }
 
     /** What is to be said of it, and how loudly. */

@@ -3,7 +3,9 @@ package undercroft.outlook.lot;
 import static undercroft.outlook.lot.CauseFigure.BOTTLES;
 import static undercroft.outlook.lot.CauseFigure.CAUTION_GAUGE_BAR;
 import static undercroft.outlook.lot.CauseFigure.CHANCE;
+import static undercroft.outlook.lot.CauseFigure.COLDEST_CELSIUS;
 import static undercroft.outlook.lot.CauseFigure.FRACTION_DONE;
+import static undercroft.outlook.lot.CauseFigure.FREEZING_CELSIUS;
 import static undercroft.outlook.lot.CauseFigure.HEAT_LIMIT_CELSIUS;
 import static undercroft.outlook.lot.CauseFigure.LIGHT_DOSE;
 import static undercroft.outlook.lot.CauseFigure.LIGHT_DOSE_PER_DAY;
@@ -17,11 +19,15 @@ import static undercroft.outlook.lot.CauseFigure.TEMPERATURE_CELSIUS;
 import static undercroft.outlook.lot.CauseFigure.WARMEST_WEEK_CELSIUS;
 import static undercroft.outlook.lot.CauseFigure.WORKING_PRESSURE_GAUGE_BAR;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import undercroft.calc.chill.Frost;
+import undercroft.calc.conditioning.Stuck;
+import undercroft.calc.spell.FrostExposure;
 
 /** Grades a lot: from its facts to its verdict. All limits between clear, watch and act stand here. */
 final class LotVerdict {
@@ -35,6 +41,12 @@ final class LotVerdict {
     private static final double WATCHED_FOR_SUMMER = 0.05;
 
     private static final double ACTED_ON_FOR_SUMMER = 0.25;
+
+    /** So long what happened leads. */
+    private static final Duration LATELY = Duration.ofDays(14);
+
+    /** A peak is told beside the pressure of now from this difference on, bar. */
+    private static final double WORSE_BAR = 0.2;
 
     private static final double NOTICED = 1;
     private static final double POSSIBLE = 0.25;
@@ -56,24 +68,82 @@ final class LotVerdict {
         }
         LotVerdict verdict = new LotVerdict(lot);
         verdict.bursts();
+        verdict.frost();
         verdict.readings();
         verdict.pressure();
+        verdict.past();
         verdict.light();
         verdict.yeast();
         verdict.age();
         return new Verdict(verdict.causes);
     }
 
-    /** A burst bottle says more than any figure. */
+    /** A burst bottle says more than any figure, until the user has said why and a later reading bears it out. */
     private void bursts() {
         for (Evidence.Burst burst : lot.evidence().bursts()) {
-            causes.add(new Cause(
-                    Cause.Kind.BURST,
-                    Alert.ACT,
-                    Optional.of(burst.lotId()),
-                    Optional.of(burst.at()),
-                    Map.of(BOTTLES, (double) burst.bottles())));
+            boolean settled = burst.cause().isPresent();
+            if (!settled || !lot.evidence().isBorneOut(burst)) {
+                causes.add(new Cause(
+                        settled ? Cause.Kind.BURST_SETTLED : Cause.Kind.BURST,
+                        settled ? Alert.WATCH : Alert.ACT,
+                        Optional.of(burst.lotId()),
+                        Optional.of(burst.at()),
+                        Map.of(BOTTLES, (double) burst.bottles())));
+            }
         }
+    }
+
+    /** Act where ice may have burst bottles, now or lately; watch where ice forms, and what may have burst long ago. */
+    private void frost() {
+        FrostExposure frost = lot.frost().exposure();
+        Map<CauseFigure, Double> figures = Map.of(
+                TEMPERATURE_CELSIUS,
+                lot.temperature().nowCelsius(),
+                COLDEST_CELSIUS,
+                frost.coldestCelsius(),
+                FREEZING_CELSIUS,
+                lot.frost().limits().freezingCelsius());
+        Optional<Instant> first = frost.firstBelow().isPresent()
+                ? Optional.of(Instant.ofEpochSecond(frost.firstBelow().getAsLong()))
+                : Optional.empty();
+        boolean mayHaveBurst = frost.worst() == Frost.State.MAY_HAVE_BURST;
+        if (frost.now() != Frost.State.NONE) {
+            graded(Cause.Kind.FROZEN, mayHaveBurst ? Alert.ACT : Alert.WATCH, first, figures);
+        } else if (mayHaveBurst) {
+            Instant last = Instant.ofEpochSecond(frost.lastBelow().orElseThrow());
+            graded(Cause.Kind.WAS_FROZEN, isLately(last) ? Alert.ACT : Alert.WATCH, first, figures);
+        }
+    }
+
+    /**
+     * A peak that was worse than it is now leads for a fortnight, graded by the chance that it passed the working pressure;
+     * from then on it stands below.
+     */
+    private void past() {
+        PressurePast past = lot.pressure().past();
+        if (past.peak().high() < lot.pressure().strongestBottle().high() + WORSE_BAR) {
+            return;
+        }
+        Map<CauseFigure, Double> figures = Map.of(
+                PEAK_PAST_GAUGE_BAR,
+                past.peak().high(),
+                CHANCE,
+                past.chance(),
+                WORKING_PRESSURE_GAUGE_BAR,
+                lot.pressure().workingPressureBar());
+        if (isLately(past.lastOver())) {
+            graded(
+                    Cause.Kind.PEAK_PAST_OVER_WORKING_PRESSURE,
+                    soon(past.chance()),
+                    Optional.of(past.peakAt()),
+                    figures);
+        } else if (past.peak().high() > lot.pressure().workingPressureBar()) {
+            graded(Cause.Kind.OLD_PEAK_OVER_WORKING_PRESSURE, Alert.WATCH, Optional.of(past.peakAt()), figures);
+        }
+    }
+
+    private boolean isLately(Instant when) {
+        return when.isAfter(lot.at().minus(LATELY));
     }
 
     /** Act on gas that the sugar cannot explain; watch readings that do not fit. */
@@ -190,12 +260,23 @@ final class LotVerdict {
                 lot.carbonation().fractionDone().median(),
                 TEMPERATURE_CELSIUS,
                 lot.temperature().nowCelsius());
+        for (Stuck reason : lot.stuck().reasons()) {
+            graded(stuck(reason), Alert.WATCH, lot.stuck().stillSince(), figures);
+        }
         switch (lot.progress()) {
             case STALLED -> add(Cause.Kind.STALLED, Alert.WATCH, figures);
             case TOO_HOT -> add(Cause.Kind.TOO_HOT_FOR_YEAST, Alert.WATCH, figures);
             case SLOW -> add(Cause.Kind.SLOW, Alert.WATCH, figures);
             case WORKING, DONE -> {}
         }
+    }
+
+    private static Cause.Kind stuck(Stuck reason) {
+        return switch (reason) {
+            case BEYOND_ALCOHOL_LIMIT -> Cause.Kind.BEYOND_ALCOHOL_LIMIT;
+            case NO_SUGAR -> Cause.Kind.NO_SUGAR;
+            case STANDS_STILL -> Cause.Kind.READINGS_STAND_STILL;
+        };
     }
 
     private void age() {

@@ -1,13 +1,15 @@
 package undercroft.outlook.lot;
 
+import java.time.Instant;
 import undercroft.calc.conditioning.PressureForecast;
 import undercroft.calc.gas.LimitTemperatures;
+import undercroft.calc.spell.ColdRest;
 import undercroft.calc.spell.WarmestWeek;
 import undercroft.series.Band;
 import undercroft.series.Track;
 
 /**
- * Works out how likely the strongest bottle passes its working pressure.
+ * Works out how likely the strongest bottle passes its working pressure, and has passed it.
  *
  * @param strongest the CO2 its priming makes over the average bottle's
  * @param trajectory its course along {@code bottles}
@@ -28,7 +30,7 @@ record PassingChances(
      * @param here index of the present in {@code bottles}
      * @param until end of the weeks ahead, epoch second
      */
-    PassingChance of(int present, int aheadUntil, int here, long until, WarmestWeek year) {
+    PassingChance ahead(int present, int aheadUntil, int here, long until, WarmestWeek year) {
         WarmestWeek.Ahead week = WarmestWeek.ahead(bottles, bottles.timeAt(here), until);
         double yearCelsius = Math.max(year.celsius(), week.celsius());
         return new PassingChance(
@@ -51,17 +53,49 @@ record PassingChances(
 
     /** At the hour of the highest pressure to come, which a hot afternoon may make higher than its week. */
     private double atThePeak(int present, int aheadUntil) {
-        int peak = present;
-        for (int i = present; i < aheadUntil; i++) {
+        return atTheWarmest(peak(present, aheadUntil));
+    }
+
+    /** The worst there was up to the present, with the bursts of the batch. */
+    PressurePast past(int present, Evidence evidence) {
+        int peak = peak(0, present + 1);
+        long lastOver = trajectory.timeAt(peak);
+        long warmOver = bottles.timeAt(0);
+        for (int i = 0; i <= present; i++) {
+            if (trajectory.highAt(i) > workingPressureBar) {
+                lastOver = trajectory.timeAt(i);
+                warmOver = bottles.valueAt(bottles.indexAt(lastOver)) > ColdRest.COLD_CELSIUS ? lastOver : warmOver;
+            }
+        }
+        long burst = evidence.bursts().stream()
+                .mapToLong(each -> each.at().getEpochSecond())
+                .max()
+                .orElse(Long.MIN_VALUE);
+        return new PressurePast(
+                LotCalculator.peak(trajectory, 0, present + 1),
+                Instant.ofEpochSecond(trajectory.timeAt(peak)),
+                atTheWarmest(peak),
+                Instant.ofEpochSecond(lastOver),
+                ColdRest.since(bottles, Math.max(burst, warmOver), trajectory.timeAt(present)));
+    }
+
+    private int peak(int fromInclusive, int untilExclusive) {
+        int peak = fromInclusive;
+        for (int i = fromInclusive; i < untilExclusive; i++) {
             peak = trajectory.highAt(i) > trajectory.highAt(peak) ? i : peak;
         }
-        int warmest = bottles.indexAt(trajectory.timeAt(peak));
-        for (int i = bottles.indexAt(trajectory.timeAt(Math.max(0, peak - 1)));
-                trajectory.timeAt(peak) > bottles.timeAt(i);
+        return peak;
+    }
+
+    /** At the warmest hour between the instant before and this one. */
+    private double atTheWarmest(int instant) {
+        int warmest = bottles.indexAt(trajectory.timeAt(instant));
+        for (int i = bottles.indexAt(trajectory.timeAt(Math.max(0, instant - 1)));
+                bottles.timeAt(i) < trajectory.timeAt(instant);
                 i++) {
             warmest = bottles.valueAt(i) > bottles.valueAt(warmest) ? i : warmest;
         }
-        return over(peak, warmest);
+        return over(instant, warmest);
     }
 
     private double over(int instant, int hour) {

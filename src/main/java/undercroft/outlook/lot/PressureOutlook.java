@@ -14,7 +14,7 @@ import undercroft.series.Band;
  * of a typical lot of as many.
  *
  * @param atPresent now, in the average bottle
- * @param peakPast highest since capping, in the strongest bottle
+ * @param past the worst the strongest bottle has had since capping
  * @param peakAhead highest in the weeks ahead, in the strongest bottle at the place's own coming temperatures
  * @param passesWorkingPressureAt when the strongest bottle's 95 % pressure first passes the working pressure in those weeks
  * @param strongestBottle now, in the most strongly primed of the bottles that are left
@@ -29,7 +29,7 @@ import undercroft.series.Band;
  */
 public record PressureOutlook(
         Interval atPresent,
-        Interval peakPast,
+        PressurePast past,
         Interval peakAhead,
         Optional<Instant> passesWorkingPressureAt,
         Interval strongestBottle,
@@ -58,6 +58,11 @@ public record PressureOutlook(
      */
     public double probabilityOverAt(double celsius) {
         return limitTemperatures.probabilityOver(celsius);
+    }
+
+    /** The highest since capping, in the strongest bottle. */
+    public Interval peakPast() {
+        return past.peak();
     }
 
     /** Whether the glass may have borne all that its class stands in a 60-second test. */

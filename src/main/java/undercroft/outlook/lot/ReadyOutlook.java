@@ -17,6 +17,12 @@ public record ReadyOutlook(
         Optional<Instant> late,
         double probabilityNow,
         TimeSeries chance) {
+    /** Of a lot for which no date is promised. */
+    static ReadyOutlook never(Instant at) {
+        TimeSeries none = TimeSeries.of(new long[] {at.getEpochSecond()}, new double[] {0});
+        return new ReadyOutlook(Optional.empty(), Optional.empty(), Optional.empty(), 0, none);
+    }
+
     /** Probability, 0 to 1, that it is ready by an instant where it stands. */
     public double probabilityBy(Instant instant) {
         long second = instant.getEpochSecond();

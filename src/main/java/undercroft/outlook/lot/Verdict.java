@@ -46,10 +46,8 @@ public record Verdict(List<Cause> causes) {
         return causes.stream().anyMatch(cause -> cause.kind() == kind);
     }
 
-    /** Whether the strongest bottle left may well be over its working pressure at this instant. */
-    public boolean isOverNow() {
-        return causes.stream()
-                .anyMatch(cause ->
-                        cause.kind() == Cause.Kind.STRONGEST_OVER_WORKING_PRESSURE && cause.alert() == Alert.ACT);
+    /** How much attention bottles that may burst want, whether by pressure or by frost. */
+    public Alert danger() {
+        return alert(Cause.Topic.PRESSURE).or(alert(Cause.Topic.FROST));
     }
 }

@@ -59,7 +59,8 @@ public record ServingChoices(
         double cost = shelfDaysCost(batch);
         List<ServingChoice.Reason> reasons = new ArrayList<>();
         double haste = haste(batch, cost, reasons);
-        boolean heldBack = batch.verdict().isOverNow();
+        boolean heldBack = batch.lots().stream()
+                .anyMatch(lot -> lot.left() > 0 && lot.handling().isHeldBack());
         if (heldBack) {
             reasons.add(ServingChoice.Reason.OVER_WORKING_PRESSURE);
         }

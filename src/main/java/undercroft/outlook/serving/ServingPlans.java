@@ -16,7 +16,6 @@ import undercroft.cellar.Serving;
 import undercroft.outlook.climate.PlaceClimate;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.series.TimeSeries;
 
@@ -107,7 +106,7 @@ public final class ServingPlans {
             Optional<Instant> chillFrom,
             double probability) {
         List<Concern> concerns = new ArrayList<>();
-        if (lot.verdict().alert(Cause.Topic.PRESSURE) == Alert.ACT) {
+        if (lot.handling().isHeldBack()) {
             concerns.add(new Concern(Concern.Kind.PRESSURE, Alert.ACT));
         }
         if (lot.ready().median().isEmpty()) {

@@ -31,6 +31,8 @@ public record SpellImpact(
     public enum Advice {
         /** They may still be over their working pressure: cold first, hands later. */
         COOL_BEFORE_TOUCHING,
+        /** They may have been over it and have been cold for a day: opened over a sink, or discarded. */
+        OPEN_COLD,
         /** They may have been over it and have borne much: careful hands, and first in turn. */
         DRINK_FIRST,
         /** They came near: cooler from now on. */

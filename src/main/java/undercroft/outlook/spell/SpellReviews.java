@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import undercroft.calc.ageing.ShelfLife;
+import undercroft.calc.chill.Frost;
 import undercroft.calc.conditioning.CardinalTemperatures;
 import undercroft.calc.spell.Spell;
 import undercroft.calc.spell.YeastLimits;
@@ -15,6 +16,7 @@ import undercroft.outlook.climate.PlaceClimate;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.Cause;
+import undercroft.outlook.lot.Handling;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.SpellExposure;
 import undercroft.series.Band;
@@ -115,7 +117,7 @@ public final class SpellReviews {
                 conditioningGained(batch.batch().yeast().strain(), bottles, from, until, spell.baselineCelsius());
         SpellImpact.Advice advice = advice(spell, lot, exposure);
         return new SpellImpact(
-                batch.id(), batch.batch().name(), lot.id(), exposure, shelf, gained, alert(advice, spell), advice);
+                batch.id(), batch.batch().name(), lot.id(), exposure, shelf, gained, alert(advice, spell, lot), advice);
     }
 
     private SpellImpact.Advice advice(Spell spell, LotOutlook lot, SpellExposure exposure) {
@@ -123,25 +125,40 @@ public final class SpellReviews {
             return SpellImpact.Advice.GONE;
         }
         if (spell.kind() == Spell.Kind.COLD) {
-            return spell.peakCelsius() < 0 ? SpellImpact.Advice.LOOK_FOR_LIFTED_CAPS : SpellImpact.Advice.NONE;
+            return lot.frost().limits().at(spell.peakCelsius()) == Frost.State.NONE
+                    ? SpellImpact.Advice.NONE
+                    : SpellImpact.Advice.LOOK_FOR_LIFTED_CAPS;
         }
         if (exposure.hoursOverWorkingPressure() > 0 || exposure.mayHaveBeenFull()) {
-            boolean still = at.getEpochSecond() < spell.span().untilExclusive()
-                    || lot.verdict().alert(Cause.Topic.PRESSURE) == Alert.ACT;
-            return still ? SpellImpact.Advice.COOL_BEFORE_TOUCHING : SpellImpact.Advice.DRINK_FIRST;
+            return over(spell, lot.handling());
         }
         return exposure.peakGaugeBar().high() > lot.pressure().cautionBar()
                 ? SpellImpact.Advice.KEEP_COOLER
                 : SpellImpact.Advice.NONE;
     }
 
-    /** A warm spell with readings missing may have been warmer, so that it is worth watching at least. */
-    private static Alert alert(SpellImpact.Advice advice, Spell spell) {
+    /** What is to be done first is the lot's, whatever spell led to it. */
+    private SpellImpact.Advice over(Spell spell, Handling handling) {
+        return switch (handling) {
+            case COOL_WHERE_IT_STANDS -> SpellImpact.Advice.COOL_BEFORE_TOUCHING;
+            case OPEN_COLD -> SpellImpact.Advice.OPEN_COLD;
+            case THAW_IN_THE_COLD -> SpellImpact.Advice.LOOK_FOR_LIFTED_CAPS;
+            case NONE, MOVE_NOW ->
+                at.getEpochSecond() < spell.span().untilExclusive()
+                        ? SpellImpact.Advice.COOL_BEFORE_TOUCHING
+                        : SpellImpact.Advice.DRINK_FIRST;
+        };
+    }
+
+    /** The lot's own verdict; a warm spell with readings missing may have been warmer, and is worth watching at least. */
+    private static Alert alert(SpellImpact.Advice advice, Spell spell, LotOutlook lot) {
+        Alert unknown = spell.kind() == Spell.Kind.WARM && !spell.certain() ? Alert.WATCH : Alert.CLEAR;
         return switch (advice) {
-            case COOL_BEFORE_TOUCHING, DRINK_FIRST -> Alert.ACT;
-            case KEEP_COOLER -> Alert.WATCH;
-            case GONE, LOOK_FOR_LIFTED_CAPS -> Alert.CLEAR;
-            case NONE -> spell.kind() == Spell.Kind.WARM && !spell.certain() ? Alert.WATCH : Alert.CLEAR;
+            case COOL_BEFORE_TOUCHING, OPEN_COLD, DRINK_FIRST, KEEP_COOLER ->
+                lot.verdict().alert(Cause.Topic.PRESSURE).or(unknown);
+            case LOOK_FOR_LIFTED_CAPS -> lot.verdict().danger();
+            case NONE -> unknown;
+            case GONE -> Alert.CLEAR;
         };
     }
 

@@ -34,12 +34,17 @@ public record Task(
     /** Kinds of task, most urgent first. */
     public enum Kind {
         COOL_BEFORE_TOUCHING(3),
+        THAW_IN_THE_COLD(3),
         LOOK_AT_THE_OTHERS(0),
+        OPEN_COLD(3),
         MOVE_COOLER(3),
+        MOVE_FROM_FROST(3),
+        READ_AFTER_BURST(7),
         COVER_FROM_LIGHT(3),
         MOVE_WARMER(3),
         CHILL(0),
         CHECK_READINGS(14),
+        CHECK_CARBONATION(14),
         READ_GAUGE(4),
         FIRST_TASTE(0),
         DRINK_SOON(14),

@@ -6,8 +6,10 @@ import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import undercroft.cellar.Batch;
@@ -32,6 +34,8 @@ public final class Tasks {
     private static final Duration WEEK = Duration.ofDays(7);
     private static final Duration GAUGE_INTERVAL = Duration.ofDays(4);
     private static final Duration CHILL_NOTICE = Duration.ofDays(4);
+    private static final Set<Cause.Kind> STUCK =
+            EnumSet.of(Cause.Kind.BEYOND_ALCOHOL_LIMIT, Cause.Kind.NO_SUGAR, Cause.Kind.READINGS_STAND_STILL);
     private static final long DAY_SECONDS = 86_400;
     private static final LocalTime EVENING = LocalTime.of(18, 0);
 
@@ -71,7 +75,7 @@ public final class Tasks {
         bursts(batch);
         readings(batch);
         for (LotOutlook lot : batch.lots()) {
-            pressure(batch, lot);
+            danger(batch, lot);
             light(batch, lot);
             yeast(batch, lot);
         }
@@ -90,16 +94,22 @@ public final class Tasks {
                         Task.Kind.CLOSE_BATCH, Alert.CLEAR, at, batch.id(), "", Optional.of(last), Optional.empty())));
     }
 
-    /** After a burst the other bottles are looked at, whatever the figures say. */
+    /** After a burst the other bottles are looked at, and once it is settled a reading is wanted that bears it out. */
     private void bursts(BatchOutlook batch) {
-        batch.verdict().causes().stream()
-                .filter(cause -> cause.kind() == Cause.Kind.BURST)
-                .max(Comparator.comparing(cause -> cause.since().orElseThrow()))
-                .ifPresent(burst -> add(
-                        Task.Kind.LOOK_AT_THE_OTHERS,
-                        batch,
-                        "burst-" + burst.since().orElseThrow().getEpochSecond() / DAY_SECONDS,
-                        burst));
+        newest(batch, Cause.Kind.BURST)
+                .ifPresent(burst -> add(Task.Kind.LOOK_AT_THE_OTHERS, batch, "burst-" + day(burst), burst));
+        newest(batch, Cause.Kind.BURST_SETTLED)
+                .ifPresent(burst -> add(Task.Kind.READ_AFTER_BURST, batch, "burst-" + day(burst), burst));
+    }
+
+    private static Optional<Cause> newest(BatchOutlook batch, Cause.Kind kind) {
+        return batch.verdict().causes().stream()
+                .filter(cause -> cause.kind() == kind)
+                .max(Comparator.comparing(cause -> cause.since().orElseThrow()));
+    }
+
+    private static long day(Cause cause) {
+        return cause.since().orElseThrow().getEpochSecond() / DAY_SECONDS;
     }
 
     private void readings(BatchOutlook batch) {
@@ -107,27 +117,35 @@ public final class Tasks {
                 .leading(Cause.Topic.READINGS)
                 .ifPresent(cause -> add(
                         cause.kind() == Cause.Kind.READINGS_ABOVE_SUGAR
-                                ? Task.Kind.COOL_BEFORE_TOUCHING
+                                ? firstThing(batch.mainLot())
                                 : Task.Kind.CHECK_READINGS,
                         batch,
                         "",
                         cause));
     }
 
-    /** One task a lot, for the gravest of its figures. */
-    private void pressure(BatchOutlook batch, LotOutlook lot) {
+    /** One task a lot, for the gravest of its figures; what is to be done is the same everywhere. */
+    private void danger(BatchOutlook batch, LotOutlook lot) {
         lot.verdict().causes().stream()
                 .filter(cause -> cause.alert() == Alert.ACT
-                        && cause.kind().topic() == Cause.Topic.PRESSURE
+                        && (cause.kind().topic() == Cause.Topic.PRESSURE
+                                || cause.kind().topic() == Cause.Topic.FROST)
                         && cause.kind() != Cause.Kind.BURST)
                 .findFirst()
-                .ifPresent(cause -> add(
-                        cause.kind().bite() == Cause.Bite.AHEAD
-                                ? Task.Kind.MOVE_COOLER
-                                : Task.Kind.COOL_BEFORE_TOUCHING,
-                        batch,
-                        lot.id(),
-                        cause));
+                .ifPresent(cause -> add(firstThing(lot), batch, lot.id(), cause));
+        lot.verdict()
+                .leading(Cause.Topic.FROST)
+                .filter(cause -> cause.kind() == Cause.Kind.FROZEN && cause.alert() == Alert.WATCH)
+                .ifPresent(cause -> add(Task.Kind.MOVE_FROM_FROST, batch, lot.id(), cause));
+    }
+
+    private static Task.Kind firstThing(LotOutlook lot) {
+        return switch (lot.handling()) {
+            case COOL_WHERE_IT_STANDS -> Task.Kind.COOL_BEFORE_TOUCHING;
+            case OPEN_COLD -> Task.Kind.OPEN_COLD;
+            case THAW_IN_THE_COLD -> Task.Kind.THAW_IN_THE_COLD;
+            case MOVE_NOW, NONE -> Task.Kind.MOVE_COOLER;
+        };
     }
 
     /** Bottles that had light but stand in the dark now need no cover. */
@@ -148,6 +166,8 @@ public final class Tasks {
                 add(Task.Kind.MOVE_WARMER, batch, lot.id(), cause);
             } else if (cause.kind() == Cause.Kind.TOO_HOT_FOR_YEAST) {
                 add(Task.Kind.MOVE_COOLER, batch, lot.id(), cause);
+            } else if (STUCK.contains(cause.kind())) {
+                add(Task.Kind.CHECK_CARBONATION, batch, lot.id(), cause);
             }
         }
     }

@@ -102,14 +102,23 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        MoveForm form = new MoveForm(cellar(), batch, lot, clock.instant());
+        MoveForm form = moveForm(batch, lot);
         dialogs.open(Texts.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
     public void moveTo(Batch batch, Lot lot, Place place) {
-        MoveForm form = new MoveForm(cellar(), batch, lot, clock.instant()).to(place);
+        MoveForm form = moveForm(batch, lot).to(place);
         dialogs.open(Texts.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    private MoveForm moveForm(Batch batch, Lot lot) {
+        return new MoveForm(
+                cellar(),
+                batch,
+                lot,
+                clock.instant(),
+                place -> LotDialogs.warning(outlook(), batch.id(), lot.id(), place));
     }
 
     @Override

@@ -5,11 +5,14 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import undercroft.app.form.Field;
+import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
-import undercroft.outlook.lot.Cause;
+import undercroft.outlook.lot.LotOutlook;
 import undercroft.view.kit.CautionView;
 import undercroft.view.kit.form.FormGrid;
+import undercroft.wording.HandlingWords;
+import undercroft.wording.ShelfWords;
 import undercroft.wording.Texts;
 
 /** What the forms about bottles under pressure have in common: a word of caution above what is asked. */
@@ -18,29 +21,28 @@ final class LotDialogs {
 
     static Node content(Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
         FormGrid grid = new FormGrid().fields(fields);
-        Alert alert =
-                outlook.flatMap(known -> pressureAlert(known, batchId, lotId)).orElse(Alert.CLEAR);
-        if (alert == Alert.CLEAR) {
+        Optional<LotOutlook> lot = outlook.flatMap(known -> lot(known, batchId, lotId));
+        if (lot.isEmpty() || lot.get().verdict().danger() == Alert.CLEAR) {
             return grid;
         }
-        VBox content = new VBox(new CautionView(alert, cautions(alert)), grid);
+        ShelfWords words = ShelfWords.of(outlook.orElseThrow(), Texts.messages());
+        List<String> cautions = new HandlingWords(words).cautions(lot.get());
+        VBox content = new VBox(new CautionView(lot.get().verdict().danger(), cautions), grid);
         content.getStyleClass().add("form-content");
         return content;
     }
 
-    private static Optional<Alert> pressureAlert(CellarOutlook outlook, String batchId, String lotId) {
+    /** That a place may get too warm for a lot. */
+    static Optional<String> warning(Optional<CellarOutlook> outlook, String batchId, String lotId, Place place) {
+        return outlook.flatMap(known -> lot(known, batchId, lotId)
+                .flatMap(lot -> new HandlingWords(ShelfWords.of(known, Texts.messages())).warmer(lot, place.id())));
+    }
+
+    private static Optional<LotOutlook> lot(CellarOutlook outlook, String batchId, String lotId) {
         return outlook.batches().stream()
                 .filter(batch -> batch.id().equals(batchId))
                 .flatMap(batch -> batch.lots().stream())
-                .filter(lot -> lot.lot().id().equals(lotId))
-                .map(lot -> lot.verdict().alert(Cause.Topic.PRESSURE))
+                .filter(lot -> lot.id().equals(lotId))
                 .findFirst();
-    }
-
-    private static List<String> cautions(Alert alert) {
-        return List.of(
-                Texts.of(alert == Alert.ACT ? "batch.caution.act" : "batch.caution.watch"),
-                Texts.of("batch.caution.wear"),
-                Texts.of("batch.caution.rules"));
     }
 }

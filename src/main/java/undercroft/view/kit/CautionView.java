@@ -14,7 +14,7 @@ public final class CautionView extends HBox {
         super(12);
         getStyleClass().addAll("caution", AlertSign.styleClass(alert));
         setId("caution");
-        Label title = new Label(Texts.of(alert == Alert.ACT ? "batch.caution.title.act" : "batch.caution.title.watch"));
+        Label title = new Label(Texts.of(alert == Alert.ACT ? "caution.act.title" : "caution.watch.title"));
         title.getStyleClass().add("caution-title");
         Label text = new Label(String.join(" ", sentences));
         text.setWrapText(true);

@@ -121,13 +121,14 @@ public final class ToDoActions {
 
     private static String key(Task.Kind kind) {
         return switch (kind) {
-            case COOL_BEFORE_TOUCHING, MOVE_COOLER, MOVE_WARMER, COVER_FROM_LIGHT -> "tonight.action.move";
-            case LOOK_AT_THE_OTHERS, READ_GAUGE -> "tonight.action.read";
+            case MOVE_COOLER, MOVE_WARMER, MOVE_FROM_FROST, COVER_FROM_LIGHT -> "tonight.action.move";
+            case READ_AFTER_BURST, READ_GAUGE, CHECK_CARBONATION -> "tonight.action.read";
             case CHILL -> "tonight.action.pour";
             case FIRST_TASTE -> "tonight.action.draw";
             case DRINK_SOON -> "tonight.action.plan";
             case CLOSE_BATCH -> "tonight.action.notes";
-            case CHECK_READINGS -> "tonight.action.show";
+            case COOL_BEFORE_TOUCHING, THAW_IN_THE_COLD, LOOK_AT_THE_OTHERS, OPEN_COLD, CHECK_READINGS ->
+                "tonight.action.show";
         };
     }
 
@@ -137,15 +138,17 @@ public final class ToDoActions {
         Lot lot = lot(batch, line.task().part());
         Editors editors = context.editors();
         switch (line.task().kind()) {
-            case COOL_BEFORE_TOUCHING, MOVE_COOLER, MOVE_WARMER, COVER_FROM_LIGHT -> editors.move(batch, lot);
-            case LOOK_AT_THE_OTHERS, READ_GAUGE -> editors.read(batch, lot);
+            case MOVE_COOLER, MOVE_WARMER, MOVE_FROM_FROST, COVER_FROM_LIGHT -> editors.move(batch, lot);
+            case READ_AFTER_BURST, READ_GAUGE, CHECK_CARBONATION -> editors.read(batch, lot);
             case CHILL -> chooseServing.accept(line.task().part());
             case FIRST_TASTE -> editors.draw(batch, lot);
             case DRINK_SOON ->
                 editors.addServing(
                         new ServingForm.Wish(Optional.of(batch.id()), Math.min(2, lot.left()), Optional.empty()));
             case CLOSE_BATCH -> editors.editNotes(batch);
-            case CHECK_READINGS -> chooseBatch.accept(batch.id());
+            // Bottles that may burst are looked at before anything is done to them: the batch has what to heed.
+            case COOL_BEFORE_TOUCHING, THAW_IN_THE_COLD, LOOK_AT_THE_OTHERS, OPEN_COLD, CHECK_READINGS ->
+                chooseBatch.accept(batch.id());
         }
     }
 

@@ -24,7 +24,13 @@ class BadInputTest {
             case "batch" -> FormSamples.newBatch(FormSamples.CELLAR);
             case "us-batch" -> FormSamples.newBatch(FormSamples.US_CELLAR);
             case "edited" -> new BatchForm(FormSamples.CELLAR, Optional.of(FormSamples.batch()), FormSamples.NOW);
-            case "move" -> new MoveForm(FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
+            case "move" ->
+                new MoveForm(
+                        FormSamples.CELLAR,
+                        FormSamples.batch(),
+                        FormSamples.lot(),
+                        FormSamples.NOW,
+                        place -> Optional.empty());
             case "draw" -> new DrawForm(FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
             case "reading" ->
                 new ReadingForm(FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);

@@ -59,7 +59,8 @@ class BatchViewModelTest {
         shelf.chooseBatch("beacon");
         String act = String.join(" ", page().cautions());
         assertTrue(
-                act.contains("Cool the closed box") && act.contains("eye protection") && act.contains("local rules"));
+                act.contains("Do not carry it") && act.contains("cool it for a day") && act.contains("ye protection"),
+                act);
         shelf.chooseBatch("larch");
         assertFalse(page().cautions().isEmpty());
         shelf.chooseBatch("hedge");

@@ -136,7 +136,7 @@ final class ShelfPageTest {
                 "eye or face protection",
                 "gloves",
                 "long sleeves",
-                "Cool the whole closed box",
+                "Do not carry it: cool the closed box where it stands for a day",
                 "No knocks",
                 "children")) {
             assertTrue(words.contains(caution), caution);

@@ -184,7 +184,7 @@ class EditorDialogsUiTest {
 
         Node caution = node("caution");
         assertTrue(caution.lookupAll(".label").stream()
-                .anyMatch(label -> ((Label) label).getText().contains("eye protection")));
+                .anyMatch(label -> ((Label) label).getText().contains("Eye protection")));
     }
 
     @Test

@@ -3,6 +3,8 @@ package undercroft.app.form.batch;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.DateTimeField;
 import undercroft.app.form.Field;
@@ -27,7 +29,13 @@ public final class MoveForm extends Form {
     private final ChoiceField<Cover> cover;
     private final DateTimeField at;
 
-    public MoveForm(Cellar cellar, Batch batch, Lot lot, Instant now) {
+    /**
+     * A form for the bottles of a lot.
+     *
+     * @param warning what is to be said of a place before the bottles go there; empty for nothing
+     */
+    public MoveForm(
+            Cellar cellar, Batch batch, Lot lot, Instant now, Function<? super Place, Optional<String>> warning) {
         super(cellar);
         this.batch = batch;
         this.lot = lot;
@@ -42,11 +50,14 @@ public final class MoveForm extends Form {
                 .findFirst()
                 .orElse(cellar.place(stay.placeId()));
         place = add(ChoiceField.of("move-place", Texts.of("form.move.place"), cellar.places(), other), "place");
-        place.hintProperty()
-                .set(Texts.of(
-                        "form.move.now-in",
-                        cellar.place(stay.placeId()).name(),
-                        stay.cover().label()));
+        String nowIn = Texts.of(
+                "form.move.now-in",
+                cellar.place(stay.placeId()).name(),
+                stay.cover().label());
+        place.hintProperty().set(warning.apply(other).orElse(nowIn));
+        place.chosenProperty()
+                .addListener((property, before, after) -> place.hintProperty()
+                        .set(Optional.ofNullable(after).flatMap(warning).orElse(nowIn)));
         cover = add(ChoiceField.of("move-cover", Texts.of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
                 new DateTimeField(

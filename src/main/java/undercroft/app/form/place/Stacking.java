@@ -28,7 +28,7 @@ public enum Stacking {
         return OWN;
     }
 
-    double lagHours() {
+    public double lagHours() {
         return lagHours;
     }
 

@@ -22,7 +22,7 @@ class LotFormsTest {
     private static final Lot LOT = FormSamples.lot();
 
     private static MoveForm move() {
-        return new MoveForm(CELLAR, BATCH, LOT, FormSamples.NOW);
+        return new MoveForm(CELLAR, BATCH, LOT, FormSamples.NOW, place -> Optional.empty());
     }
 
     private static DrawForm draw() {
@@ -66,7 +66,7 @@ class LotFormsTest {
                 FormSamples.NOW.minusSeconds(600),
                 LOT.stays().get(0).cover()));
         Batch batch = moved.batch(BATCH.id());
-        MoveForm form = new MoveForm(moved, batch, batch.lots().get(0), FormSamples.NOW);
+        MoveForm form = new MoveForm(moved, batch, batch.lots().get(0), FormSamples.NOW, place -> Optional.empty());
         FormSamples.type(form, "move-at", "25 Nov 2026|17:00");
 
         assertTrue(FormSamples.fault(form, "move-at").contains("not after the last move"));

@@ -1,0 +1,51 @@
+package undercroft.outlook;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.LotOutlook;
+import undercroft.outlook.lot.PressureOutlook;
+import undercroft.series.Track;
+
+/**
+ * Where a lot could be taken.
+ *
+ * @param warmestCelsius the warmest its bottles may get there in the weeks ahead (95 %), °C
+ * @param withinLimit whether that stays below the lot's heat limit
+ */
+public record Destination(String placeId, String placeName, double warmestCelsius, boolean withinLimit) {
+    /** A place so near the freezing point is no place to go, K. */
+    private static final double ABOVE_FROST_KELVIN = 1;
+
+    /** What a place would be for a lot. */
+    static Destination of(PlaceOutlook place, LotOutlook lot, Instant at) {
+        double warmest = place.bottles()
+                .highest(at.getEpochSecond(), at.plus(PressureOutlook.AHEAD).getEpochSecond());
+        return new Destination(
+                place.place().id(),
+                place.place().name(),
+                warmest,
+                warmest <= lot.pressure().heatLimitCelsius());
+    }
+
+    /** The coolest of the other places in which it does not freeze; empty when there is none. */
+    static Optional<Destination> coolest(List<PlaceOutlook> places, LotOutlook lot, Instant at) {
+        return places.stream()
+                .filter(place -> !place.place().id().equals(lot.place().id()))
+                .filter(place ->
+                        coldest(place.bottles(), at) > lot.frost().limits().freezingCelsius() + ABOVE_FROST_KELVIN)
+                .map(place -> of(place, lot, at))
+                .min(Comparator.comparingDouble(Destination::warmestCelsius));
+    }
+
+    private static double coldest(Track bottles, Instant at) {
+        int until = bottles.indexAt(at.plus(PressureOutlook.AHEAD).getEpochSecond());
+        double coldest = Double.POSITIVE_INFINITY;
+        for (int i = bottles.indexAt(at.getEpochSecond()); i <= until; i++) {
+            coldest = Math.min(coldest, bottles.valueAt(i));
+        }
+        return coldest;
+    }
+}

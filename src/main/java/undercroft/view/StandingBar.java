@@ -1,0 +1,45 @@
+package undercroft.view;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Texts;
+
+/** Says on every page that this is the demo, or that nothing can be changed, with the way out. */
+final class StandingBar extends HBox {
+    StandingBar(WindowContext context) {
+        getStyleClass().add("standing-bar");
+        setId("standing");
+        setAlignment(Pos.CENTER_LEFT);
+        if (context.chooser().isDemo()) {
+            fill(Texts.of("bar.standing.demo"), Texts.of("bar.standing.demo-button"), context.chooser()::startPage);
+        } else {
+            context.workspace()
+                    .lookOnly()
+                    .ifPresent(why -> fill(
+                            Texts.of("bar.standing.look", Texts.messages().what(why)),
+                            Texts.of("bar.standing.look-button"),
+                            context.chooser()::openAgain));
+        }
+        setVisible(!getChildren().isEmpty());
+        managedProperty().bind(visibleProperty());
+    }
+
+    private void fill(String words, String button, Runnable way) {
+        Label sentence = new Label(words);
+        sentence.setId("standing-sentence");
+        sentence.setWrapText(true);
+        sentence.setMinHeight(USE_PREF_SIZE);
+        sentence.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(sentence, Priority.ALWAYS);
+        Button out = new Button(button);
+        out.setId("standing-out");
+        out.getStyleClass().add("quiet");
+        out.setMinWidth(USE_PREF_SIZE);
+        out.setOnAction(event -> way.run());
+        getChildren().addAll(sentence, out);
+    }
+}

@@ -1,0 +1,42 @@
+package undercroft.view;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import javafx.beans.property.BooleanProperty;
+import javafx.scene.Scene;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import undercroft.app.Faults;
+import undercroft.view.kit.CellarChooser;
+import undercroft.view.kit.Looks;
+import undercroft.view.start.StartView;
+import undercroft.wording.Texts;
+
+/** The window while no cellar is shown. */
+public final class StartWindow {
+    private final Scene scene;
+    private final StartView page;
+
+    /** See {@link StartView}; faults are said above it. */
+    public StartWindow(CellarChooser chooser, Faults faults, ZoneId zone, Path documents, BooleanProperty dark) {
+        page = new StartView(chooser, zone, documents, dark);
+        VBox above = new VBox(new FaultBar(faults));
+        above.getStyleClass().add("start-above");
+        VBox.setVgrow(page, Priority.ALWAYS);
+        VBox root = new VBox(above, page);
+        root.getStyleClass().add("window");
+        root.setId("start-window");
+        scene = new Scene(root);
+        Looks.dress(scene, dark.get());
+        dark.addListener((property, before, after) -> Looks.dress(scene, after));
+    }
+
+    public void show(Stage stage) {
+        stage.titleProperty().unbind();
+        stage.setTitle(Texts.of("app.name"));
+        stage.setScene(scene);
+        stage.show();
+        page.takeFocus();
+    }
+}

@@ -1,0 +1,2 @@
+/** The page on which one begins. */
+package undercroft.view.start;
