@@ -36,7 +36,7 @@ import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * Leads from one cellar to the next: all of the new one is read and built, in the background, before the one that is
@@ -47,6 +47,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private final Stage stage;
     private final HostEnvironment host;
+    private final Messages messages;
     private final Doors doors;
     private final RecentCellars recents;
     private final WindowPreferences preferences;
@@ -71,6 +72,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     CellarSwitch(Stage stage, HostEnvironment host, Clock clock) {
         this.stage = stage;
         this.host = host;
+        this.messages = Messages.in(host.locale());
         this.doors = new Doors(host, clock);
         this.recents = RecentCellars.in(host.settingsFolder());
         this.preferences = new WindowPreferences(host.settingsFolder());
@@ -94,13 +96,13 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     /** Shows the window at once, and in it what was asked for as soon as it is read. */
     void begin(WindowRequest request) {
         placement.begin(kept);
-        StackPane waiting = new StackPane(new Label(Texts.of("start.opening.text")));
+        StackPane waiting = new StackPane(new Label(messages.of("start.opening.text")));
         waiting.getStyleClass().addAll("window", "opening");
         Scene scene = new Scene(waiting);
         Looks.dress(scene, kept.dark());
         stage.setScene(scene);
         stage.titleProperty().unbind();
-        stage.setTitle(Texts.of("app.name"));
+        stage.setTitle(messages.of("app.name"));
         stage.setOnCloseRequest(this::mayClose);
         stage.show();
         opening.run(
@@ -183,12 +185,13 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         boolean first = left == null;
         BooleanProperty colours = colours();
         EditorDialogs editors = new EditorDialogs(
-                cellar.workspace(), cellar.forecasts(), cellar.tasks(), cellar.clock(), colours, () -> stage);
+                messages, cellar.workspace(), cellar.forecasts(), cellar.tasks(), cellar.clock(), colours, () -> stage);
         onStartPage = false;
         faults = its;
         // The window asks whether this is the demo while it is built.
         shown = new Shown(cellar, its, colours, null, demo);
         MainWindow window = new MainWindow(new WindowContext(
+                messages,
                 cellar.workspace(),
                 cellar.forecasts(),
                 its,
@@ -231,10 +234,10 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private void refused(Path wanted, InvalidInput fault) {
         if (CellarStore.isOpenElsewhere(fault)) {
-            say(fault, new Faults.Offer(Texts.of("fault.open-elsewhere.look"), () -> look(wanted)));
+            say(fault, new Faults.Offer(messages.of("fault.open-elsewhere.look"), () -> look(wanted)));
             return;
         }
-        Restoring restoring = new Restoring(stage, wanted, fault, doors.clock());
+        Restoring restoring = new Restoring(messages, stage, wanted, fault, doors.clock());
         opening.run(
                 restoring::read,
                 versions -> {
@@ -245,7 +248,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                                 .choose(versions, kept.dark())
                                 .ifPresent(version ->
                                         opening.run(() -> restoring.restore(version), back -> show(wanted), this::say));
-                        say(fault, new Faults.Offer(Texts.of("fault.unreadable.restore"), ask));
+                        say(fault, new Faults.Offer(messages.of("fault.unreadable.restore"), ask));
                     }
                 },
                 unreadable -> say(fault));
@@ -272,7 +275,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     public void startPage() {
         onStartPage = true;
         faults = new Faults();
-        new StartWindow(this, faults, ZoneId.systemDefault(), host.documents(), colours()).show(stage);
+        new StartWindow(messages, this, faults, ZoneId.systemDefault(), host.documents(), colours()).show(stage);
     }
 
     @Override
@@ -307,7 +310,8 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     @Override
     public void open() {
-        FolderQuestion.ask(stage, Texts.of("start.folder.choose"), host.home()).ifPresent(this::show);
+        FolderQuestion.ask(stage, messages.of("start.folder.choose"), host.home())
+                .ifPresent(this::show);
     }
 
     @Override
@@ -319,7 +323,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     @Override
     public void saveElsewhere() {
         OpenCellar cellar = shown.cellar();
-        FolderQuestion.ask(stage, Texts.of("fault.save.choose"), host.home())
+        FolderQuestion.ask(stage, messages.of("fault.save.choose"), host.home())
                 .ifPresent(folder -> opening.run(
                         () -> {
                             cellar.workspace().saveElsewhere(folder);
@@ -352,8 +356,8 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
             request.consume();
             back().ifPresent(Runnable::run);
             say(
-                    new InvalidInput("", "fault.save.closing", Texts.messages().fault(unsaved)),
-                    new Faults.Offer(Texts.of("fault.save.elsewhere"), this::saveElsewhere));
+                    new InvalidInput("", "fault.save.closing", messages.fault(unsaved)),
+                    new Faults.Offer(messages.of("fault.save.elsewhere"), this::saveElsewhere));
         }
     }
 

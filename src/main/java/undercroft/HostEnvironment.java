@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import undercroft.store.Export;
 
-/** What only the outside can tell: the display, the libraries, where settings and scratch files belong. */
-record HostEnvironment(Map<String, String> environment, String system, Path home, Path temporary) {
+/** What only the outside can tell: the display, the libraries, the language, where settings and scratch files belong. */
+record HostEnvironment(Map<String, String> environment, String system, Path home, Path temporary, Locale locale) {
     private static final List<String> LIBRARY_FOLDERS =
             List.of("/usr/lib", "/usr/lib64", "/lib", "/lib64", "/usr/local/lib", "/run/current-system/sw/lib");
     private static final String GTK = "libgtk-3.so.0";
@@ -20,7 +20,8 @@ record HostEnvironment(Map<String, String> environment, String system, Path home
                 System.getenv(),
                 System.getProperty("os.name", ""),
                 Path.of(System.getProperty("user.home", ".")),
-                Path.of(System.getProperty("java.io.tmpdir", ".")));
+                Path.of(System.getProperty("java.io.tmpdir", ".")),
+                Locale.getDefault());
     }
 
     /** Whether a window can be opened: always taken for granted but on Linux, where a display and GTK 3 are looked for. */

@@ -12,11 +12,11 @@ import undercroft.quantity.UnitSystem;
 import undercroft.store.Rescue;
 import undercroft.store.Version;
 import undercroft.view.RescueDialog;
+import undercroft.wording.Messages;
 import undercroft.wording.QuantityFormat;
-import undercroft.wording.Texts;
 
 /** Brings back an earlier version of a cellar that cannot be read. */
-record Restoring(Stage stage, Path folder, InvalidInput fault, Clock clock) {
+record Restoring(Messages messages, Stage stage, Path folder, InvalidInput fault, Clock clock) {
     /** The versions there are, newest first. Reads a disk. */
     List<Version> read() {
         return Rescue.of(folder).versions();
@@ -24,11 +24,11 @@ record Restoring(Stage stage, Path folder, InvalidInput fault, Clock clock) {
 
     /** Asks which one; empty when all is to stay as it is. */
     Optional<Version> choose(List<Version> versions, boolean dark) {
-        QuantityFormat words = QuantityFormat.of(Texts.messages(), UnitSystem.METRIC, ZoneId.systemDefault());
+        QuantityFormat words = QuantityFormat.of(messages, UnitSystem.METRIC, ZoneId.systemDefault());
         List<String> labels = versions.stream()
-                .map(version -> Texts.of("rescue.version.text", words.dayAndTime(version.until())))
+                .map(version -> messages.of("rescue.version.text", words.dayAndTime(version.until())))
                 .toList();
-        return RescueDialog.ask(stage, Texts.messages().fault(fault), labels, dark)
+        return RescueDialog.ask(messages, stage, messages.fault(fault), labels, dark)
                 .map(versions::get);
     }
 

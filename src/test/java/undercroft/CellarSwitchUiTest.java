@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -53,7 +54,7 @@ class CellarSwitchUiTest {
         Looks.loadFonts();
         stage = shown;
         host = new HostEnvironment(
-                Map.of("XDG_CONFIG_HOME", home.resolve("settings").toString()), "Linux", home, home);
+                Map.of("XDG_CONFIG_HOME", home.resolve("settings").toString()), "Linux", home, home, Locale.UK);
         cellars = new CellarSwitch(stage, host, CLOCK);
         cellars.begin(WindowRequest.of(List.of()));
     }

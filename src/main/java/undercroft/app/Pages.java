@@ -2,7 +2,7 @@ package undercroft.app;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Which page of the window is shown. For the window's thread. */
 public final class Pages {
@@ -22,8 +22,8 @@ public final class Pages {
         }
 
         /** Its name in the bar. */
-        public String title() {
-            return Texts.of(key);
+        public String title(Messages messages) {
+            return messages.of(key);
         }
     }
 

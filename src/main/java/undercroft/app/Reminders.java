@@ -9,9 +9,9 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.task.Task;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
-import undercroft.wording.Texts;
 
 /** What is worth a quiet notice while the window is open, each thing once. */
 public final class Reminders {
@@ -27,9 +27,9 @@ public final class Reminders {
      * What is new since the last call: tasks that have come to "act now", and bottles that go into the cold within the
      * hour. Tasks there at the first call are in plain sight already and are not told.
      */
-    public List<Reminder> fresh(CellarOutlook outlook) {
+    public List<Reminder> fresh(CellarOutlook outlook, Messages messages) {
         List<Reminder> fresh = new ArrayList<>();
-        TaskWords words = new TaskWords(ShelfWords.of(outlook, Texts.messages()));
+        TaskWords words = new TaskWords(ShelfWords.of(outlook, messages));
         for (Task task : outlook.tasks()) {
             if (task.alert() == Alert.ACT && told.add(task.key()) && begun) {
                 fresh.add(new Reminder(words.what(task), words.why(task), task.batchId()));
@@ -41,19 +41,18 @@ public final class Reminders {
                             && !from.isAfter(outlook.at().plus(SOON)))
                     .isPresent();
             if (soon && told.add("chill soon/" + plan.serving().id())) {
-                fresh.add(chill(plan, outlook));
+                fresh.add(chill(plan, ShelfWords.of(outlook, messages)));
             }
         }
         begun = true;
         return fresh;
     }
 
-    private static Reminder chill(ServingPlan plan, CellarOutlook outlook) {
-        String name = outlook.cellar().batch(plan.serving().batchId()).name();
-        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
+    private static Reminder chill(ServingPlan plan, ShelfWords words) {
+        String name = words.outlook().cellar().batch(plan.serving().batchId()).name();
         return new Reminder(
-                Texts.counted("tonight.remind.chill", plan.serving().bottles(), name),
-                Texts.of(
+                words.of("tonight.remind.chill", plan.serving().bottles(), name),
+                words.of(
                         "tonight.remind.why",
                         words.when(plan.chillFrom().orElseThrow()),
                         words.when(plan.serving().at())),

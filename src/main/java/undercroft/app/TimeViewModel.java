@@ -17,11 +17,12 @@ import javafx.beans.property.SimpleIntegerProperty;
 import undercroft.cellar.Batch;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 import undercroft.wording.QuantityFormat;
-import undercroft.wording.Texts;
 
 /** The day the shelf is seen as of: days from today, 0 following the clock, others at noon on the cellar's wall clock. */
 public final class TimeViewModel {
+    private final Messages messages;
     private static final int LEAST_DAYS_BACK = 30;
     private static final int DAYS_AHEAD = 90;
 
@@ -33,7 +34,8 @@ public final class TimeViewModel {
     private final ReadOnlyIntegerWrapper lastDay = new ReadOnlyIntegerWrapper(this, "lastDay", DAYS_AHEAD);
     private final ReadOnlyStringWrapper label = new ReadOnlyStringWrapper(this, "label", "");
 
-    public TimeViewModel(Workspace workspace, ObjectProperty<Instant> asOf, Clock clock) {
+    public TimeViewModel(Messages messages, Workspace workspace, ObjectProperty<Instant> asOf, Clock clock) {
+        this.messages = messages;
         this.workspace = workspace;
         this.asOf = asOf;
         this.clock = clock;
@@ -94,13 +96,13 @@ public final class TimeViewModel {
         LocalDate date = today().plusDays(days);
         Instant noon = date.atTime(LocalTime.NOON).atZone(zone()).toInstant();
         UnitSystem units = workspace.getCellar().settings().units();
-        String written = QuantityFormat.of(Texts.messages(), units, zone()).day(date, clock.instant());
+        String written = QuantityFormat.of(messages, units, zone()).day(date, clock.instant());
         if (days == 0) {
-            label.set(Texts.of("time.label.today", written));
+            label.set(messages.of("time.label.today", written));
         } else if (days < 0) {
-            label.set(Texts.counted("time.label.past", -days, written));
+            label.set(messages.of("time.label.past", -days, written));
         } else {
-            label.set(Texts.counted("time.label.ahead", days, written));
+            label.set(messages.of("time.label.ahead", days, written));
         }
         asOf.set(days == 0 ? null : noon);
     }

@@ -13,9 +13,8 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
-import undercroft.outlook.climate.AirLogs;
+import undercroft.outlook.climate.Climates;
 import undercroft.outlook.climate.PlaceClimate;
-import undercroft.outlook.lot.BatchCalculator;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.serving.ServingPlans;
@@ -43,24 +42,28 @@ public final class Outlooks {
     /** The shelf as it would be if something happened; moves stand in the cellar of the outlook. */
     public static CellarOutlook of(
             Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
-        return of(cellar, temperatures, at, suppositions, new AirLogs());
+        return of(cellar, temperatures, at, suppositions, new ShelfMemory());
     }
 
-    /** The same with logs that were cleaned before; they change nothing but the time it takes. */
+    /**
+     * The same with what was worked out before, which changes nothing but the time it takes. A batch is told for the last
+     * full ten minutes of the wall clock, or for what happened to it since, so that it need not be worked out anew every
+     * second; one of which no bottle is left for the last thing that happened to it.
+     */
     public static CellarOutlook of(
             Cellar told,
             Map<String, TimeSeries> temperatures,
             Instant at,
             List<Supposition> suppositions,
-            AirLogs logs) {
+            ShelfMemory memory) {
         Cellar cellar = SupposedShelf.moved(told, suppositions, at);
-        Map<String, PlaceClimate> places =
-                SupposedShelf.climates(climates(cellar, temperatures, at, logs), suppositions, at, cellar.zone());
-        BatchCalculator calculator = new BatchCalculator(cellar, places, at);
+        Instant moment = BatchGrounds.moment(at);
+        Map<String, PlaceClimate> places = SupposedShelf.climates(
+                climates(cellar, temperatures, moment, memory.climates()), suppositions, at, cellar.zone());
         List<Problem> problems = problems(cellar, temperatures, at);
         List<BatchOutlook> batches = new ArrayList<>();
         List<Reckoned> reckoned = cellar.batches().parallelStream()
-                .map(batch -> reckoned(calculator, batch))
+                .map(batch -> reckoned(BatchGrounds.of(cellar, batch, places, at), memory, suppositions.isEmpty()))
                 .collect(Collectors.toList());
         for (Reckoned one : reckoned) {
             if (one.outlook() != null) {
@@ -69,12 +72,13 @@ public final class Outlooks {
                 problems.add(one.problem());
             }
         }
+        memory.keepOnly(cellar.batches().stream().map(Batch::id));
         List<ServingPlan> servings = new ServingPlans(cellar, places, at).of(batches);
         return new CellarOutlook(
                 at,
                 cellar,
                 batches,
-                places.values().stream().map(place -> place.outlook(at)).toList(),
+                places.values().stream().map(place -> place.outlook(moment)).toList(),
                 new SpellReviews(places, at).of(batches),
                 servings,
                 Tasks.of(cellar, batches, servings, at),
@@ -83,16 +87,16 @@ public final class Outlooks {
 
     private record Reckoned(BatchOutlook outlook, Problem problem) {}
 
-    private static Reckoned reckoned(BatchCalculator calculator, Batch batch) {
+    private static Reckoned reckoned(BatchGrounds grounds, ShelfMemory memory, boolean real) {
         try {
-            return new Reckoned(calculator.outlook(batch), null);
+            return new Reckoned(real ? memory.outlook(grounds) : memory.supposed(grounds), null);
         } catch (InvalidInput fault) {
-            return new Reckoned(null, Problem.ofBatch(batch.id(), fault));
+            return new Reckoned(null, Problem.ofBatch(grounds.batchId(), fault));
         }
     }
 
     private static Map<String, PlaceClimate> climates(
-            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, AirLogs logs) {
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Climates known) {
         long now = at.getEpochSecond();
         long earliest = cellar.batches().stream()
                 .flatMap(batch -> batch.cappedAt().stream())
@@ -103,12 +107,17 @@ public final class Outlooks {
         long hour = PlaceClimate.STEP_SECONDS;
         long gridFrom = Math.floorDiv(Math.min(earliest, now - 5 * DAY), hour) * hour;
         long horizon = Math.floorDiv(now, hour) * hour + HORIZON_SECONDS;
+        List<PlaceClimate> made = cellar.places().parallelStream()
+                .map(place -> known.of(
+                        place,
+                        temperatures.getOrDefault(place.id(), TimeSeries.empty()),
+                        limits(cellar, place),
+                        gridFrom,
+                        at,
+                        horizon))
+                .toList();
         Map<String, PlaceClimate> climates = new LinkedHashMap<>();
-        for (Place place : cellar.places()) {
-            TimeSeries raw = temperatures.getOrDefault(place.id(), TimeSeries.empty());
-            TimeSeries air = logs.until(place.id(), raw, now);
-            climates.put(place.id(), PlaceClimate.of(place, air, limits(cellar, place), gridFrom, at, horizon));
-        }
+        made.forEach(climate -> climates.put(climate.place().id(), climate));
         return climates;
     }
 

@@ -55,17 +55,19 @@ public final class BatchPicture {
                         until.getEpochSecond(),
                         words.format().zone(),
                         words.format().messages().locale())
-                .with(picture.carbonation(now).withWeight(1.3))
+                .with(picture.carbonation().withWeight(1.3))
                 .with(picture.pressure().withWeight(1.3))
                 .with(picture.temperature().withWeight(1.1));
         // What stood in the dark all the time has no light to plot.
         PlotStack lit =
                 lot.light().dose().high() > 0 ? stack.with(picture.light(now).withWeight(0.5)) : stack;
-        return lit.withNow(now.getEpochSecond(), "now");
+        return lit.withNow(now.getEpochSecond(), words.of("date.now"));
     }
 
-    private Plot carbonation(Instant now) {
-        Plot plot = Plot.of("Carbonation, vol", ValueAxis.auto("vol", 2).from(0).withSmallestSpan(2));
+    private Plot carbonation() {
+        Plot plot = Plot.of(
+                words.of("picture.carbonation"),
+                ValueAxis.auto("vol", 2).from(0).withSmallestSpan(2));
         Optional<Instant> early = lot.ready().early();
         if (early.isPresent() && lot.carbonation().trajectory().size() > 0) {
             int last = lot.carbonation().trajectory().size() - 1;
@@ -73,21 +75,21 @@ public final class BatchPicture {
             long late = lot.ready().late().map(Instant::getEpochSecond).orElse(horizon);
             Span window =
                     new Span(early.get().getEpochSecond(), Math.max(early.get().getEpochSecond(), late));
-            plot = plot.with(SpanLayer.of(
-                    window,
-                    Role.READY,
-                    window.untilExclusive() <= now.getEpochSecond() ? "became ready" : "becomes ready"));
+            plot = plot.with(SpanLayer.of(window, Role.READY, words.of("picture.ready")));
         }
         if (batch.batch().priming().targetVolumes().isPresent()) {
             double target = batch.batch().priming().targetVolumes().getAsDouble();
-            plot = plot.with(new ThresholdLayer(target, Role.FAINT_INK, "aimed at " + PictureUnits.number(target, 1)));
+            plot = plot.with(new ThresholdLayer(
+                    target,
+                    Role.FAINT_INK,
+                    words.of("picture.target", words.format().statedVolumes(target))));
         }
         return plot.with(new BandLayer(lot.carbonation().trajectory(), Role.CARBONATION, ""));
     }
 
     private Plot pressure() {
         PressureOutlook pressure = lot.pressure();
-        Plot plot = Plot.of("Pressure, " + units.pressureUnit() + " gauge", units.pressureAxis());
+        Plot plot = Plot.of(words.of("picture.pressure", units.pressureUnit()), units.pressureAxis());
         for (SpellReview spell : ownSpells()) {
             plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, ""));
         }
@@ -95,7 +97,7 @@ public final class BatchPicture {
                 .with(new ThresholdLayer(
                         units.pressure(pressure.workingPressureBar()),
                         Role.LIMIT,
-                        "limit " + words.format().barLimit(pressure.workingPressureBar())));
+                        words.of("picture.limit", words.format().barLimit(pressure.workingPressureBar()))));
         List<PointLayer.Point> gauges = gauges();
         return gauges.isEmpty() ? plot : plot.with(new PointLayer(gauges, MarkerShape.CIRCLE, Role.PRESSURE));
     }
@@ -121,21 +123,22 @@ public final class BatchPicture {
             plot = plot.with(SpanLayer.of(span(spell), spell.warm() ? Role.SPELL : Role.ROOM, words(spell)));
         }
         if (!temperature.gaps().isEmpty()) {
-            plot = plot.with(new SpanLayer(temperature.gaps(), Role.GAP, "no log"));
+            plot = plot.with(new SpanLayer(temperature.gaps(), Role.GAP, words.of("picture.gap")));
         }
         if (!temperature.air().isEmpty()) {
             plot = plot.with(new LineLayer(
                     units.temperature(temperature.air()),
                     LONGEST_LOG_STEP_SECONDS,
                     Stroke.of(Role.ROOM, 1).withOpacity(0.6),
-                    "air"));
+                    words.of("picture.air")));
         }
-        plot = plot.with(new BandLayer(units.temperature(temperature.bottles()), Role.TEMPERATURE, "bottles"));
+        plot = plot.with(
+                new BandLayer(units.temperature(temperature.bottles()), Role.TEMPERATURE, words.of("picture.bottles")));
         double heatLimit = lot.pressure().heatLimitCelsius();
         if (Double.isFinite(heatLimit)
                 && heatLimit > 0
                 && heatLimit < temperature.warmestCelsius() + HEAT_LIMIT_REACH_KELVIN) {
-            String label = "heat limit " + words.format().celsiusLimit(heatLimit);
+            String label = words.of("picture.heat-limit", words.format().celsiusLimit(heatLimit));
             plot = plot.with(new ThresholdLayer(units.temperature(heatLimit), Role.LIMIT, label));
         }
         return plot;
@@ -154,8 +157,8 @@ public final class BatchPicture {
     }
 
     private Plot light(Instant now) {
-        Plot plot = Plot.of(
-                "Light, 1 is just noticed", ValueAxis.auto("", 2).from(0).withSmallestSpan(1.2));
+        Plot plot =
+                Plot.of(words.of("picture.light"), ValueAxis.auto("", 2).from(0).withSmallestSpan(1.2));
         if (!lot.light().trajectory().isEmpty()) {
             plot = plot.with(new StripLayer(
                     lot.light().trajectory(),
@@ -178,10 +181,10 @@ public final class BatchPicture {
     }
 
     private String words(SpellReview spell) {
-        String kind = spell.warm() ? "warm spell" : "cold spell";
+        String kind = words.of(spell.warm() ? "picture.spell.warm" : "picture.spell.cold");
         double days = impact(spell).map(SpellImpact::shelfDaysCost).orElse(0.0);
         long rounded = Math.round(days);
-        return rounded < 1 ? kind : kind + ", cost " + rounded + (rounded == 1 ? " keeping day" : " keeping days");
+        return rounded < 1 ? kind : words.of("picture.spell.cost", rounded, kind);
     }
 
     private static Span span(SpellReview spell) {

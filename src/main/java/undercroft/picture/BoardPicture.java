@@ -1,9 +1,7 @@
 package undercroft.picture;
 
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import undercroft.outlook.lot.Alert;
 import undercroft.plot.mark.Anchor;
@@ -19,7 +17,8 @@ import undercroft.plot.scale.TickLadder;
 import undercroft.plot.scale.TimeScale;
 import undercroft.plot.scale.TimeTick;
 import undercroft.wording.AlertWords;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /**
  * The board of spells as a picture: names on the left, a bar for each spell along the row of its batch, at its beginning
@@ -42,14 +41,16 @@ public final class BoardPicture {
     private final List<Mark> marks = new ArrayList<>();
     private final List<Spot> spots = new ArrayList<>();
     private final TextMeasure measure;
+    private final Messages messages;
     private final TimeScale time;
     private final double width;
 
     private record Spot(Frame frame, SpellBoard.Mark mark) {}
 
-    private BoardPicture(double width, double left, SpellBoard board, TextMeasure measure) {
+    private BoardPicture(double width, double left, SpellBoard board, Messages messages, TextMeasure measure) {
         this.width = width;
         this.measure = measure;
+        this.messages = messages;
         this.time =
                 new TimeScale(board.fromInclusive(), board.untilExclusive(), left, Math.max(left + 40, width - RIGHT));
     }
@@ -61,12 +62,15 @@ public final class BoardPicture {
 
     /** Lays the board out in a width; {@code chosen} may be null. */
     public static BoardPicture of(
-            SpellBoard board, SpellBoard.Mark chosen, double width, ZoneId zone, TextMeasure measure) {
+            SpellBoard board, SpellBoard.Mark chosen, double width, QuantityFormat format, TextMeasure measure) {
         double left = Math.min(NAME_MOST, Math.floor(width * NAME_SHARE));
-        BoardPicture picture = new BoardPicture(width, left, board, measure);
-        List<TimeTick> ticks =
-                TickLadder.ticks(board.fromInclusive(), board.untilExclusive(), zone, Locale.UK, Math.max(2, (int)
-                        ((width - left) / PIXELS_A_TICK)));
+        BoardPicture picture = new BoardPicture(width, left, board, format.messages(), measure);
+        List<TimeTick> ticks = TickLadder.ticks(
+                board.fromInclusive(),
+                board.untilExclusive(),
+                format.zone(),
+                format.messages().locale(),
+                Math.max(2, (int) ((width - left) / PIXELS_A_TICK)));
         double bottom = board.rows().size() * ROW;
         for (TimeTick tick : ticks) {
             double x = Math.floor(picture.time.xAt(tick.epochSecond())) + 0.5;
@@ -126,7 +130,7 @@ public final class BoardPicture {
                 SIGN,
                 mark.impact().alert() == Alert.ACT ? role : Role.PAPER,
                 role));
-        String word = new AlertWords(Texts.messages()).word(mark.impact().alert());
+        String word = new AlertWords(messages).word(mark.impact().alert());
         double wordAt = from + Math.max(length, SIGN) + 6;
         if (!word.isEmpty() && wordAt + measure.width(word, TextStyle.TICK) + 10 < Math.min(next, width)) {
             text(word, wordAt, middle + 4, Anchor.START, TextStyle.TICK, wordRole(mark));

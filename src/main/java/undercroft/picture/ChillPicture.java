@@ -1,9 +1,6 @@
 package undercroft.picture;
 
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.LongStream;
 import undercroft.outlook.serving.Chilling;
 import undercroft.outlook.serving.ServingPlan;
@@ -18,9 +15,10 @@ import undercroft.plot.mark.Dash;
 import undercroft.plot.mark.MarkerShape;
 import undercroft.plot.mark.Role;
 import undercroft.plot.mark.Stroke;
-import undercroft.quantity.UnitSystem;
 import undercroft.series.Span;
 import undercroft.series.TimeSeries;
+import undercroft.wording.QuantityFormat;
+import undercroft.wording.ShelfWords;
 
 /** The temperature of the beer up to a pour: when it goes in, when it is cold and clears, when it comes out. */
 public final class ChillPicture {
@@ -34,8 +32,9 @@ public final class ChillPicture {
     }
 
     /** The picture of a plan that {@link #exists}. */
-    public static PlotStack of(ServingPlan plan, ZoneId zone, UnitSystem system, Instant now) {
-        PictureUnits units = new PictureUnits(system);
+    public static PlotStack of(ServingPlan plan, ShelfWords words) {
+        QuantityFormat format = words.format();
+        PictureUnits units = new PictureUnits(format.units());
         Chilling chilling = plan.chilling();
         TimeSeries trajectory = units.temperature(chilling.trajectory());
         long from = trajectory.firstTime();
@@ -45,29 +44,34 @@ public final class ChillPicture {
         double coldest = Math.min(0, chilling.coldCelsius() - 1);
         ValueAxis axis =
                 ValueAxis.fixed(units.temperature(coldest), units.temperature(warmest), units.temperatureUnit(), 1);
-        Plot plot = Plot.of("Beer, " + units.temperatureUnit(), axis);
+        Plot plot = Plot.of(words.of("picture.chill.beer", units.temperatureUnit()), axis);
         long cold = Math.min(chilling.coldFrom().getEpochSecond(), serving);
         long out = Math.min(plan.takeOut().getEpochSecond(), serving);
         if (chilling.clearingHours() > 0 && cold < out) {
-            plot = plot.with(SpanLayer.of(new Span(cold, out), Role.READY, "upright, clearing"));
+            plot = plot.with(SpanLayer.of(new Span(cold, out), Role.READY, words.of("picture.chill.clearing")));
         }
         plot = plot.with(new ThresholdLayer(
                         units.temperature(chilling.coldCelsius()),
                         Role.ROOM,
-                        chilling.coolingMedium().label() + " " + degrees(units, chilling.coldCelsius())))
+                        words.of(
+                                "picture.chill.cold",
+                                chilling.coolingMedium(),
+                                format.wholeCelsius(chilling.coldCelsius()))))
                 .with(new ThresholdLayer(
                         units.temperature(chilling.wantedCelsius()),
                         Role.FAINT_INK,
-                        "in the glass " + degrees(units, chilling.wantedCelsius())))
+                        words.of("picture.chill.glass", format.wholeCelsius(chilling.wantedCelsius()))))
                 .with(new LineLayer(
                         trajectory,
                         Long.MAX_VALUE,
                         Stroke.of(Role.TEMPERATURE, 2).with(Dash.SOLID),
                         ""));
         plot = plot.with(new PointLayer(moments(plan, trajectory), MarkerShape.DIAMOND, Role.TEMPERATURE));
-        PlotStack stack = PlotStack.of(from, until, zone, Locale.UK).with(plot);
-        long second = now.getEpochSecond();
-        return second >= from && second <= until ? stack.withNow(second, "now") : stack;
+        PlotStack stack = PlotStack.of(
+                        from, until, format.zone(), format.messages().locale())
+                .with(plot);
+        long second = words.at().getEpochSecond();
+        return second >= from && second <= until ? stack.withNow(second, words.of("date.now")) : stack;
     }
 
     /** Into the cold, out of it, and the pour. */
@@ -83,9 +87,5 @@ public final class ChillPicture {
     private static PointLayer.Point point(TimeSeries trajectory, long at) {
         double value = trajectory.interpolated(at);
         return new PointLayer.Point(at, value, value, value);
-    }
-
-    private static String degrees(PictureUnits units, double celsius) {
-        return PictureUnits.number(units.temperature(celsius), 0) + " " + units.temperatureUnit();
     }
 }

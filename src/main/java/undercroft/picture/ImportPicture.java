@@ -1,16 +1,13 @@
 package undercroft.picture;
 
-import java.time.ZoneId;
-import java.util.Locale;
 import undercroft.plot.LineLayer;
 import undercroft.plot.Plot;
 import undercroft.plot.PlotStack;
 import undercroft.plot.mark.Role;
 import undercroft.plot.mark.Stroke;
-import undercroft.quantity.UnitSystem;
 import undercroft.series.MinMaxDownsampler;
 import undercroft.series.TimeSeries;
-import undercroft.wording.Texts;
+import undercroft.wording.QuantityFormat;
 
 /** What a place has logged already, and what a file would add. */
 public final class ImportPicture {
@@ -21,21 +18,25 @@ public final class ImportPicture {
     private ImportPicture() {}
 
     /** Both as lines over all their time; {@code imported} has samples, {@code before} may be empty. */
-    public static PlotStack of(TimeSeries before, TimeSeries imported, ZoneId zone, UnitSystem system) {
-        PictureUnits units = new PictureUnits(system);
+    public static PlotStack of(TimeSeries before, TimeSeries imported, QuantityFormat format) {
+        PictureUnits units = new PictureUnits(format.units());
         long from = before.isEmpty() ? imported.firstTime() : Math.min(before.firstTime(), imported.firstTime());
         long until = before.isEmpty() ? imported.lastTime() : Math.max(before.lastTime(), imported.lastTime());
-        Plot plot = Plot.of(Texts.of("form.import.plot", units.temperatureUnit()), units.temperatureAxis());
+        Plot plot = Plot.of(format.of("form.import.plot", units.temperatureUnit()), units.temperatureAxis());
         if (!before.isEmpty()) {
-            plot = plot.with(line(before, units, Stroke.of(Role.FAINT_INK, 1.2), "form.import.plot.there"));
+            plot = plot.with(line(before, units, Stroke.of(Role.FAINT_INK, 1.2), format.of("form.import.plot.there")));
         }
-        plot = plot.with(line(imported, units, Stroke.of(Role.ROOM, 1), "form.import.plot.new"));
-        return PlotStack.of(from, Math.max(until, from + LEAST_SECONDS), zone, Locale.UK)
+        plot = plot.with(line(imported, units, Stroke.of(Role.ROOM, 1), format.of("form.import.plot.new")));
+        return PlotStack.of(
+                        from,
+                        Math.max(until, from + LEAST_SECONDS),
+                        format.zone(),
+                        format.messages().locale())
                 .with(plot);
     }
 
-    private static LineLayer line(TimeSeries celsius, PictureUnits units, Stroke stroke, String labelKey) {
+    private static LineLayer line(TimeSeries celsius, PictureUnits units, Stroke stroke, String label) {
         TimeSeries thin = MinMaxDownsampler.extremes(celsius, BIN_SECONDS);
-        return new LineLayer(units.temperature(thin), LONGEST_STEP_SECONDS, stroke, Texts.of(labelKey));
+        return new LineLayer(units.temperature(thin), LONGEST_STEP_SECONDS, stroke, label);
     }
 }

@@ -1,9 +1,7 @@
 package undercroft.picture;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
-import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.plot.LineLayer;
@@ -15,36 +13,40 @@ import undercroft.plot.mark.Stroke;
 import undercroft.series.Span;
 import undercroft.series.TimeSeries;
 import undercroft.series.Track;
-import undercroft.wording.Texts;
+import undercroft.wording.ShelfWords;
 
 /** The temperature of a place: air and bottles, with its spells shaded and what was not logged hatched. */
-public record PlacePicture(CellarOutlook outlook, PlaceOutlook place) {
+public record PlacePicture(ShelfWords words, PlaceOutlook place) {
     private static final long AIR_STEP_SECONDS = 6 * 3600;
     private static final long MARGIN_SECONDS = 8 * 86_400;
 
     /** All that is known up to now, beginning some days before a spell. */
     public PlotStack around(SpellReview spell) {
-        PictureUnits units = new PictureUnits(outlook.cellar().settings().units());
+        PictureUnits units = new PictureUnits(words.format().units());
         Plot plot = Plot.of(
-                        Texts.of("spells.plot.title", place.place().name(), units.temperatureUnit()),
+                        words.of("spells.plot.title", place.place().name(), units.temperatureUnit()),
                         units.temperatureAxis(),
-                        new SpanLayer(spans(SpellReview::warm), Role.SPELL, Texts.of("spells.plot.warm")),
-                        new SpanLayer(spans(each -> !each.warm()), Role.ROOM, Texts.of("spells.plot.cold")),
-                        new SpanLayer(place.gaps(), Role.GAP, Texts.of("spells.plot.gap")))
+                        new SpanLayer(spans(SpellReview::warm), Role.SPELL, words.of("spells.plot.warm")),
+                        new SpanLayer(spans(each -> !each.warm()), Role.ROOM, words.of("spells.plot.cold")),
+                        new SpanLayer(place.gaps(), Role.GAP, words.of("spells.plot.gap")))
                 .with(new LineLayer(
                         units.temperature(place.air()),
                         AIR_STEP_SECONDS,
                         Stroke.of(Role.ROOM, 1).withOpacity(0.6),
-                        place.air().isEmpty() ? "" : Texts.of("spells.plot.air")))
+                        place.air().isEmpty() ? "" : words.of("spells.plot.air")))
                 .with(new LineLayer(
                         units.temperature(bottles()),
                         2L * place.bottles().stepSeconds(),
                         Stroke.of(Role.TEMPERATURE, 2),
-                        Texts.of("spells.plot.bottles")));
+                        words.of("spells.plot.bottles")));
         long from = Math.max(place.bottles().timeAt(0), spell.from().getEpochSecond() - MARGIN_SECONDS);
-        return PlotStack.of(from, Math.max(from + 1, now()), outlook.cellar().zone(), Locale.UK)
+        return PlotStack.of(
+                        from,
+                        Math.max(from + 1, now()),
+                        words.format().zone(),
+                        words.format().messages().locale())
                 .with(plot)
-                .withNow(now(), Texts.of("words.when.now"));
+                .withNow(now(), words.of("date.now"));
     }
 
     public long end(SpellReview spell) {
@@ -52,11 +54,11 @@ public record PlacePicture(CellarOutlook outlook, PlaceOutlook place) {
     }
 
     private long now() {
-        return outlook.at().getEpochSecond();
+        return words.at().getEpochSecond();
     }
 
     private List<Span> spans(Predicate<SpellReview> kind) {
-        return outlook.spells().stream()
+        return words.outlook().spells().stream()
                 .filter(each -> each.place().id().equals(place.place().id()))
                 .filter(kind)
                 .map(each -> new Span(each.from().getEpochSecond(), each.until().getEpochSecond()))

@@ -1,6 +1,5 @@
 package undercroft.picture;
 
-import java.util.Locale;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.WhatIf;
 import undercroft.outlook.lot.BatchOutlook;
@@ -15,10 +14,10 @@ import undercroft.plot.mark.Dash;
 import undercroft.plot.mark.Role;
 import undercroft.plot.mark.Stroke;
 import undercroft.series.Band;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Pressure and temperature of a lot as they would be, beside the median as it is. */
-public record WhatIfPicture(WhatIf answer, WhatIf.Change change) {
+public record WhatIfPicture(WhatIf answer, WhatIf.Change change, Messages messages) {
     private static final long BACK_SECONDS = 7 * 86_400;
     private static final long AHEAD_SECONDS = 45 * 86_400;
     private static final long NO_GAP = 40L * 86_400;
@@ -29,15 +28,15 @@ public record WhatIfPicture(WhatIf answer, WhatIf.Change change) {
         long now = answer.today().at().getEpochSecond();
         PictureUnits units = new PictureUnits(answer.today().cellar().settings().units());
         Plot pressures = plot(
-                        Texts.of("whatif.plot.pressure", change.batchName(), units.pressureUnit()),
+                        messages.of("whatif.plot.pressure", change.batchName(), units.pressureUnit()),
                         units.pressureAxis(),
                         units.pressure(would.pressure().trajectory()),
                         units.pressure(is.pressure().trajectory()),
                         Role.PRESSURE)
                 .with(new ThresholdLayer(
-                        units.pressure(change.workingPressureBar()), Role.LIMIT, Texts.of("whatif.plot.limit")));
+                        units.pressure(change.workingPressureBar()), Role.LIMIT, messages.of("whatif.plot.limit")));
         Plot temperatures = plot(
-                Texts.of("whatif.plot.temperature", units.temperatureUnit()),
+                messages.of("whatif.plot.temperature", units.temperatureUnit()),
                 units.temperatureAxis(),
                 units.temperature(would.temperature().bottles()),
                 units.temperature(is.temperature().bottles()),
@@ -46,19 +45,19 @@ public record WhatIfPicture(WhatIf answer, WhatIf.Change change) {
                         now - BACK_SECONDS,
                         now + AHEAD_SECONDS,
                         answer.today().cellar().zone(),
-                        Locale.UK)
+                        messages.locale())
                 .with(pressures)
                 .with(temperatures)
-                .withNow(now, Texts.of("words.when.now"));
+                .withNow(now, messages.of("date.now"));
     }
 
-    private static Plot plot(String title, ValueAxis axis, Band would, Band is, Role role) {
+    private Plot plot(String title, ValueAxis axis, Band would, Band is, Role role) {
         Stroke stroke = Stroke.of(Role.ROOM, 1.5).with(Dash.DASHED);
         return Plot.of(
                 title,
                 axis,
-                new BandLayer(would, role, Texts.of("whatif.plot.then")),
-                new LineLayer(is.medianSeries(), NO_GAP, stroke, Texts.of("whatif.plot.today")));
+                new BandLayer(would, role, messages.of("whatif.plot.then")),
+                new LineLayer(is.medianSeries(), NO_GAP, stroke, messages.of("whatif.plot.today")));
     }
 
     private LotOutlook lot(CellarOutlook outlook) {

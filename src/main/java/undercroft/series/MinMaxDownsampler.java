@@ -53,7 +53,7 @@ public final class MinMaxDownsampler {
                 series.times(), series.values(), series.blocks(), from, until, columns, longestStepSeconds);
         int first = Math.max(0, series.indexAtOrBefore(from - 1));
         int last = Math.min(series.size() - 1, series.indexAtOrBefore(until - 1) + 1);
-        return thinning.run(first, last);
+        return thinning.run(series.offset() + first, series.offset() + last);
     }
 
     /**

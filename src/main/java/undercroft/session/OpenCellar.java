@@ -30,7 +30,7 @@ public final class OpenCellar implements AutoCloseable {
         this.clock = clock;
         this.tasks = threads.forCalculating();
         this.workspace = new Workspace(new FolderRepository(store), threads.forSaving(), store.lookOnly());
-        this.forecasts = new Forecasts(workspace, new RememberedAir(), tasks, clock, whenFaulty);
+        this.forecasts = new Forecasts(workspace, new OnlyWhatChanged(), tasks, clock, whenFaulty);
         this.followed = new FollowedLogs(workspace, tasks, threads.window(), whenFaulty);
         this.ticker = new Ticker(clock, threads.beat(), threads.window());
         ticker.nowProperty().addListener((property, before, after) -> forecasts.refresh());

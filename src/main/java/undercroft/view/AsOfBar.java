@@ -12,10 +12,12 @@ import javafx.scene.layout.VBox;
 import org.controlsfx.control.PopOver;
 import undercroft.app.TimeViewModel;
 import undercroft.view.kit.Popovers;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Slides the whole shelf through time, a day a step; in a narrow window the date is a button that opens the slider. */
 final class AsOfBar extends HBox {
+    private final Messages messages;
+
     private static final int WEEK = 7;
 
     private final TimeViewModel time;
@@ -23,8 +25,9 @@ final class AsOfBar extends HBox {
     private final Slider slider;
     private boolean compact;
 
-    AsOfBar(TimeViewModel time, ObservableBooleanValue dark) {
+    AsOfBar(Messages messages, TimeViewModel time, ObservableBooleanValue dark) {
         super(8);
+        this.messages = messages;
         this.time = time;
         this.dark = dark;
         getStyleClass().add("as-of");
@@ -48,7 +51,7 @@ final class AsOfBar extends HBox {
             date.getStyleClass().add("quiet");
             date.setMinWidth(USE_PREF_SIZE);
             date.textProperty().bind(time.labelProperty());
-            date.setAccessibleText(Texts.of("time.slider.sentence"));
+            date.setAccessibleText(messages.of("time.slider.sentence"));
             date.setOnAction(event -> Popovers.show(
                     date,
                     new VBox(8, sentence(), new HBox(8, slider, today())),
@@ -56,7 +59,7 @@ final class AsOfBar extends HBox {
                     dark.get()));
             getChildren().setAll(date);
         } else {
-            Label name = new Label(Texts.of("time.slider.label"));
+            Label name = new Label(messages.of("time.slider.label"));
             name.getStyleClass().add("faint");
             name.setMinWidth(USE_PREF_SIZE);
             name.setLabelFor(slider);
@@ -69,8 +72,8 @@ final class AsOfBar extends HBox {
         }
     }
 
-    private static Node sentence() {
-        Label words = new Label(Texts.of("time.slider.sentence"));
+    private Node sentence() {
+        Label words = new Label(messages.of("time.slider.sentence"));
         words.getStyleClass().add("faint");
         return words;
     }
@@ -78,7 +81,7 @@ final class AsOfBar extends HBox {
     private Slider slider() {
         Slider made = new Slider();
         made.setId("as-of");
-        made.setAccessibleText(Texts.of("time.slider.sentence"));
+        made.setAccessibleText(messages.of("time.slider.sentence"));
         made.minProperty().bind(time.firstDayProperty());
         made.maxProperty().bind(time.lastDayProperty());
         made.setBlockIncrement(1);
@@ -102,7 +105,7 @@ final class AsOfBar extends HBox {
     }
 
     private Button today() {
-        Button today = new Button(Texts.of("time.today.button"));
+        Button today = new Button(messages.of("time.today.button"));
         today.setId("today");
         today.setMinWidth(USE_PREF_SIZE);
         today.getStyleClass().add("quiet");

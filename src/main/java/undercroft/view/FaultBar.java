@@ -9,15 +9,17 @@ import undercroft.app.Faults;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.kit.AlertSign;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The newest fault in one line across the window, with what can be done about it, until it is put away. */
 final class FaultBar extends HBox {
+    private final Messages messages;
     private final Faults faults;
     private final Label sentence = new Label();
     private final Button act = new Button();
 
-    FaultBar(Faults faults) {
+    FaultBar(Messages messages, Faults faults) {
+        this.messages = messages;
         this.faults = faults;
         getStyleClass().add("fault-bar");
         setId("fault-bar");
@@ -30,7 +32,7 @@ final class FaultBar extends HBox {
         act.setId("fault-act");
         act.setMinWidth(USE_PREF_SIZE);
         act.managedProperty().bind(act.visibleProperty());
-        Button close = new Button(Texts.of("fault.close.button"));
+        Button close = new Button(messages.of("fault.close.button"));
         close.setId("fault-close");
         close.setMinWidth(USE_PREF_SIZE);
         close.getStyleClass().add("quiet");
@@ -43,7 +45,7 @@ final class FaultBar extends HBox {
 
     private void fill(InvalidInput fault) {
         setVisible(fault != null);
-        sentence.setText(fault == null ? "" : Texts.messages().fault(fault));
+        sentence.setText(fault == null ? "" : messages.fault(fault));
         act.setVisible(fault != null && faults.offer().isPresent());
         faults.offer().ifPresent(offer -> {
             act.setText(offer.words());

@@ -31,7 +31,6 @@ import undercroft.view.shelf.ShelfPage;
 import undercroft.view.shelf.ToDoActions;
 import undercroft.view.shelf.ToDoView;
 import undercroft.view.spells.SpellsView;
-import undercroft.wording.Texts;
 
 /** The window: bar and strip above, shelf on the left, batch on the right. */
 public final class MainWindow {
@@ -47,15 +46,15 @@ public final class MainWindow {
 
     public MainWindow(WindowContext context) {
         this.context = context;
-        shelf = new ShelfViewModel(context.forecasts().outlookProperty());
-        BatchViewModel batch =
-                new BatchViewModel(context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
-        TimeViewModel time =
-                new TimeViewModel(context.workspace(), context.forecasts().asOfProperty(), context.clock());
-        ToDoViewModel toDo =
-                new ToDoViewModel(context.workspace(), context.forecasts().outlookProperty());
-        ServingsViewModel servings =
-                new ServingsViewModel(context.workspace(), context.forecasts().outlookProperty());
+        shelf = new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
+        BatchViewModel batch = new BatchViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
+        TimeViewModel time = new TimeViewModel(
+                context.messages(), context.workspace(), context.forecasts().asOfProperty(), context.clock());
+        ToDoViewModel toDo = new ToDoViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty());
+        ServingsViewModel servings = new ServingsViewModel(
+                context.messages(), context.workspace(), context.forecasts().outlookProperty());
 
         BottlingView bottling = new BottlingView(context, batchId -> {
             pages.show(Page.SHELF);
@@ -96,9 +95,9 @@ public final class MainWindow {
                         shelf.batchOpenProperty()));
         strip.managedProperty().bind(strip.visibleProperty());
         VBox top = new VBox(
-                new TopBar(context, time, new PageBar(pages, deck.pages())),
+                new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages())),
                 new StandingBar(context),
-                new FaultBar(context.faults()),
+                new FaultBar(context.messages(), context.faults()),
                 strip);
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
@@ -136,8 +135,11 @@ public final class MainWindow {
     public void show(Stage stage) {
         stage.titleProperty()
                 .bind(Bindings.createStringBinding(
-                        () -> Texts.of(
-                                "app.title", context.workspace().getCellar().name(), Texts.of("app.name")),
+                        () -> context.messages()
+                                .of(
+                                        "app.title",
+                                        context.workspace().getCellar().name(),
+                                        context.messages().of("app.name")),
                         context.workspace().stateProperty()));
         // The window's size belongs to the stage: a scene with a size of its own would be cut off by a smaller one.
         if (Double.isNaN(stage.getWidth())) {
@@ -158,8 +160,9 @@ public final class MainWindow {
             context.faults()
                     .show(
                             new InvalidInput(
-                                    "", "fault.save.text", Texts.messages().fault(fault)),
-                            new Faults.Offer(Texts.of("fault.save.elsewhere"), context.chooser()::saveElsewhere));
+                                    "", "fault.save.text", context.messages().fault(fault)),
+                            new Faults.Offer(
+                                    context.messages().of("fault.save.elsewhere"), context.chooser()::saveElsewhere));
         }
     }
 

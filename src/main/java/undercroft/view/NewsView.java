@@ -9,7 +9,6 @@ import javafx.scene.layout.HBox;
 import javafx.util.Duration;
 import undercroft.session.Workspace;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
 
 /** What was just done, in one line at the foot of the window, with the way back; gone after a while by itself. */
 final class NewsView extends HBox {
@@ -17,7 +16,7 @@ final class NewsView extends HBox {
 
     private final WindowContext context;
     private final Label sentence = new Label();
-    private final Button undo = new Button(Texts.of("bar.undo.button"));
+    private final Button undo = new Button();
     private final PauseTransition leaving = new PauseTransition(STAYS);
 
     NewsView(WindowContext context) {
@@ -29,16 +28,17 @@ final class NewsView extends HBox {
         setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         setPickOnBounds(true);
         sentence.setId("news-sentence");
+        undo.setText(context.messages().of("bar.undo.button"));
         undo.setId("news-undo");
         undo.getStyleClass().add("quiet");
         undo.setMinWidth(USE_PREF_SIZE);
         undo.setOnAction(event -> context.faults().guard(context.workspace()::undo));
         undo.managedProperty().bind(undo.visibleProperty());
-        Button close = new Button(Texts.of("news.close.button"));
+        Button close = new Button(context.messages().of("news.close.button"));
         close.setId("news-close");
         close.setMinWidth(USE_PREF_SIZE);
         close.getStyleClass().add("quiet");
-        close.setAccessibleText(Texts.of("news.close.sentence"));
+        close.setAccessibleText(context.messages().of("news.close.sentence"));
         close.setOnAction(event -> context.faults().forgetNews());
         getChildren().addAll(sentence, undo, close);
         leaving.setOnFinished(event -> context.faults().forgetNews());
@@ -60,9 +60,9 @@ final class NewsView extends HBox {
         String done = workspace.undoTextProperty().get();
         String undone = workspace.redoTextProperty().get();
         if (!undone.isEmpty()) {
-            tell(Texts.of("news.undone", undone), false);
+            tell(context.messages().of("news.undone", undone), false);
         } else if (!done.isEmpty()) {
-            tell(Texts.of("news.done", done), true);
+            tell(context.messages().of("news.done", done), true);
         }
     }
 

@@ -8,15 +8,16 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
+import undercroft.wording.Messages;
 
 /** The names of the pages in the bar, the shown one marked. */
 final class PageBar extends HBox {
-    PageBar(Pages pages, Set<Page> all) {
+    PageBar(Messages messages, Pages pages, Set<Page> all) {
         getStyleClass().add("page-links");
         setAlignment(Pos.CENTER_LEFT);
         ToggleGroup group = new ToggleGroup();
         for (Page page : all) {
-            ToggleButton link = new ToggleButton(page.title());
+            ToggleButton link = new ToggleButton(page.title(messages));
             link.setId("page-" + page.name().toLowerCase(Locale.ROOT).replace('_', '-'));
             link.setToggleGroup(group);
             link.setMinWidth(USE_PREF_SIZE);

@@ -11,7 +11,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import undercroft.view.kit.Looks;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Offers earlier versions of a cellar that cannot be read. Nothing is moved or replaced unless a person says so. */
 public final class RescueDialog {
@@ -22,17 +22,18 @@ public final class RescueDialog {
      *
      * @return the index of the version to restore after the unreadable file is moved aside; empty to leave all as it is
      */
-    public static Optional<Integer> ask(Window owner, String fault, List<String> versions, boolean dark) {
+    public static Optional<Integer> ask(
+            Messages messages, Window owner, String fault, List<String> versions, boolean dark) {
         Dialog<Integer> dialog = new Dialog<>();
         // At the start there is no window yet that could own it.
         if (owner.getScene() != null) {
             dialog.initOwner(owner);
         }
-        dialog.setTitle(Texts.of("rescue.title"));
+        dialog.setTitle(messages.of("rescue.title"));
         Label sentence = new Label(fault);
         sentence.setWrapText(true);
         sentence.setMaxWidth(480);
-        Label offer = new Label(Texts.of(versions.isEmpty() ? "rescue.none.text" : "rescue.offer.text"));
+        Label offer = new Label(messages.of(versions.isEmpty() ? "rescue.none.text" : "rescue.offer.text"));
         offer.setWrapText(true);
         offer.setMaxWidth(480);
         ListView<String> list = new ListView<>();
@@ -46,8 +47,8 @@ public final class RescueDialog {
             list.getSelectionModel().select(0);
         }
         dialog.getDialogPane().setContent(content);
-        ButtonType restore = new ButtonType(Texts.of("rescue.restore.button"), ButtonData.OK_DONE);
-        ButtonType leave = new ButtonType(Texts.of("rescue.leave.button"), ButtonData.CANCEL_CLOSE);
+        ButtonType restore = new ButtonType(messages.of("rescue.restore.button"), ButtonData.OK_DONE);
+        ButtonType leave = new ButtonType(messages.of("rescue.leave.button"), ButtonData.CANCEL_CLOSE);
         if (!versions.isEmpty()) {
             dialog.getDialogPane().getButtonTypes().add(restore);
         }

@@ -6,7 +6,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
 
 /** Says on every page that this is the demo, or that nothing can be changed, with the way out. */
 final class StandingBar extends HBox {
@@ -15,13 +14,17 @@ final class StandingBar extends HBox {
         setId("standing");
         setAlignment(Pos.CENTER_LEFT);
         if (context.chooser().isDemo()) {
-            fill(Texts.of("bar.standing.demo"), Texts.of("bar.standing.demo-button"), context.chooser()::startPage);
+            fill(
+                    context.messages().of("bar.standing.demo"),
+                    context.messages().of("bar.standing.demo-button"),
+                    context.chooser()::startPage);
         } else {
             context.workspace()
                     .lookOnly()
                     .ifPresent(why -> fill(
-                            Texts.of("bar.standing.look", Texts.messages().what(why)),
-                            Texts.of("bar.standing.look-button"),
+                            context.messages()
+                                    .of("bar.standing.look", context.messages().what(why)),
+                            context.messages().of("bar.standing.look-button"),
                             context.chooser()::openAgain));
         }
         setVisible(!getChildren().isEmpty());

@@ -11,17 +11,25 @@ import undercroft.app.Faults;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Looks;
 import undercroft.view.start.StartView;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The window while no cellar is shown. */
 public final class StartWindow {
+    private final Messages messages;
     private final Scene scene;
     private final StartView page;
 
     /** See {@link StartView}; faults are said above it. */
-    public StartWindow(CellarChooser chooser, Faults faults, ZoneId zone, Path documents, BooleanProperty dark) {
-        page = new StartView(chooser, zone, documents, dark);
-        VBox above = new VBox(new FaultBar(faults));
+    public StartWindow(
+            Messages messages,
+            CellarChooser chooser,
+            Faults faults,
+            ZoneId zone,
+            Path documents,
+            BooleanProperty dark) {
+        this.messages = messages;
+        page = new StartView(messages, chooser, zone, documents, dark);
+        VBox above = new VBox(new FaultBar(messages, faults));
         above.getStyleClass().add("start-above");
         VBox.setVgrow(page, Priority.ALWAYS);
         VBox root = new VBox(above, page);
@@ -34,7 +42,7 @@ public final class StartWindow {
 
     public void show(Stage stage) {
         stage.titleProperty().unbind();
-        stage.setTitle(Texts.of("app.name"));
+        stage.setTitle(messages.of("app.name"));
         stage.setScene(scene);
         stage.show();
         page.takeFocus();

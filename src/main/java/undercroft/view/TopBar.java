@@ -19,7 +19,6 @@ import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {
@@ -36,7 +35,7 @@ final class TopBar extends HBox {
         getStyleClass().add("top-bar");
         setMinWidth(0);
         setAlignment(Pos.CENTER_LEFT);
-        Label name = new Label(Texts.of("app.name"));
+        Label name = new Label(context.messages().of("app.name"));
         name.getStyleClass().add("app-name");
         name.setMinWidth(USE_PREF_SIZE);
         Region left = new Region();
@@ -44,11 +43,11 @@ final class TopBar extends HBox {
         HBox.setHgrow(left, Priority.SOMETIMES);
         HBox.setHgrow(right, Priority.SOMETIMES);
         left.setMinWidth(10);
-        Label working = new Label(Texts.of("bar.working.sentence"));
+        Label working = new Label(context.messages().of("bar.working.sentence"));
         working.getStyleClass().add("faint");
         working.setMinWidth(USE_PREF_SIZE);
         working.visibleProperty().bind(context.forecasts().workingProperty());
-        AsOfBar asOf = new AsOfBar(time, context.dark());
+        AsOfBar asOf = new AsOfBar(context.messages(), time, context.dark());
         Widths.follow(this, width -> {
             asOf.setCompact(width < WIDE);
             working.setManaged(width >= WIDE);
@@ -66,13 +65,13 @@ final class TopBar extends HBox {
         menu.getStyleClass().add("quiet");
         menu.setMinWidth(110);
         menu.setMaxWidth(200);
-        menu.setAccessibleText(Texts.of("bar.cellar.menu", menu.getText()));
+        menu.setAccessibleText(context.messages().of("bar.cellar.menu", menu.getText()));
         workspace
                 .stateProperty()
                 .addListener(
                         (property, before, after) -> menu.setText(after.cellar().name()));
         menu.setOnShowing(event -> {
-            Menu recent = new Menu(Texts.of("bar.cellar.recent"));
+            Menu recent = new Menu(context.messages().of("bar.cellar.recent"));
             for (CellarChooser.Recent each : chooser.recent()) {
                 MenuItem item = item(each.name() + "  " + each.folder(), () -> chooser.reopen(each));
                 item.setMnemonicParsing(false);
@@ -81,13 +80,13 @@ final class TopBar extends HBox {
             recent.setDisable(recent.getItems().isEmpty());
             menu.getItems()
                     .setAll(
-                            item(Texts.of("bar.cellar.new"), chooser::startPage),
-                            item(Texts.of("bar.cellar.open"), chooser::open),
+                            item(context.messages().of("bar.cellar.new"), chooser::startPage),
+                            item(context.messages().of("bar.cellar.open"), chooser::open),
                             recent,
-                            item(Texts.of("bar.cellar.demo"), chooser::demo),
+                            item(context.messages().of("bar.cellar.demo"), chooser::demo),
                             new SeparatorMenuItem(),
                             item(
-                                    Texts.of("bar.cellar.settings"),
+                                    context.messages().of("bar.cellar.settings"),
                                     () -> context.editors().editSettings()));
         });
         menu.getItems().add(new MenuItem(""));
@@ -102,13 +101,16 @@ final class TopBar extends HBox {
 
     private Node undo() {
         Workspace workspace = context.workspace();
-        Button undo = button("undo", Texts.of("bar.undo.button"), workspace::undo);
+        Button undo = button("undo", context.messages().of("bar.undo.button"), workspace::undo);
         Tooltip tip = new Tooltip();
         undo.setTooltip(tip);
         Runnable show = () -> {
             String what = workspace.undoTextProperty().get();
             undo.setDisable(what.isEmpty());
-            tip.setText(what.isEmpty() ? Texts.of("bar.undo.nothing") : Texts.of("bar.undo.sentence", what));
+            tip.setText(
+                    what.isEmpty()
+                            ? context.messages().of("bar.undo.nothing")
+                            : context.messages().of("bar.undo.sentence", what));
             undo.setAccessibleText(tip.getText());
         };
         workspace.undoTextProperty().addListener((property, before, after) -> show.run());
@@ -118,13 +120,16 @@ final class TopBar extends HBox {
 
     private Node redo() {
         Workspace workspace = context.workspace();
-        Button redo = button("redo", Texts.of("bar.redo.button"), workspace::redo);
+        Button redo = button("redo", context.messages().of("bar.redo.button"), workspace::redo);
         Tooltip tip = new Tooltip();
         redo.setTooltip(tip);
         Runnable show = () -> {
             String what = workspace.redoTextProperty().get();
             redo.setDisable(what.isEmpty());
-            tip.setText(what.isEmpty() ? Texts.of("bar.redo.nothing") : Texts.of("bar.redo.sentence", what));
+            tip.setText(
+                    what.isEmpty()
+                            ? context.messages().of("bar.redo.nothing")
+                            : context.messages().of("bar.redo.sentence", what));
             redo.setAccessibleText(tip.getText());
         };
         workspace.redoTextProperty().addListener((property, before, after) -> show.run());
@@ -138,14 +143,14 @@ final class TopBar extends HBox {
         units.setId("units");
         MenuItem theme = item("", () -> context.dark().set(!context.dark().get()));
         theme.setId("theme");
-        MenuButton menu = new MenuButton(Texts.of("bar.view.menu"), null, units, theme);
+        MenuButton menu = new MenuButton(context.messages().of("bar.view.menu"), null, units, theme);
         menu.setId("view-menu");
         menu.setMinWidth(USE_PREF_SIZE);
         menu.getStyleClass().add("quiet");
         Runnable name = () -> {
             boolean us = context.workspace().getCellar().settings().units() == UnitSystem.US;
-            units.setText(Texts.of(us ? "bar.units.to-metric" : "bar.units.to-us"));
-            theme.setText(Texts.of(context.dark().get() ? "bar.theme.to-light" : "bar.theme.to-dark"));
+            units.setText(context.messages().of(us ? "bar.units.to-metric" : "bar.units.to-us"));
+            theme.setText(context.messages().of(context.dark().get() ? "bar.theme.to-light" : "bar.theme.to-dark"));
         };
         menu.setOnShowing(event -> name.run());
         name.run();

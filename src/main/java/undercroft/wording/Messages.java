@@ -150,14 +150,14 @@ public final class Messages {
     }
 
     private boolean isBundle(String key) {
-        return Messages.class.getResource(name(key) + ".properties") != null;
+        return Messages.class.getResource(bundleName(key) + ".properties") != null;
     }
 
     private ResourceBundle bundleOf(String key) {
-        return bundles.computeIfAbsent(name(key), name -> bundle(name, locale));
+        return bundles.computeIfAbsent(bundleName(key), name -> bundle(name, locale));
     }
 
-    private static String name(String key) {
+    private static String bundleName(String key) {
         return key.substring(0, key.indexOf('.'));
     }
 

@@ -11,6 +11,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
 import undercroft.outlook.ServingShelf;
+import undercroft.wording.Messages;
 
 final class RemindersTest {
     private static final Instant NOW = local("2026-04-13T12:00");
@@ -18,7 +19,7 @@ final class RemindersTest {
     private final Batch batch = ServingShelf.ale("ale", Flocculation.FLOCCULENT, 40);
 
     private List<Reminders.Reminder> fresh(Cellar cellar, Instant at) {
-        return reminders.fresh(ServingShelf.outlook(cellar, at));
+        return reminders.fresh(ServingShelf.outlook(cellar, at), Messages.english());
     }
 
     @Test

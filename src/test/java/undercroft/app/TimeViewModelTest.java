@@ -15,12 +15,13 @@ import undercroft.cellar.Cellar;
 import undercroft.outlook.OutlookSamples;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 
 class TimeViewModelTest {
     private final ObjectProperty<Instant> asOf = new SimpleObjectProperty<>();
     private final Clock clock = Clock.fixed(OutlookSamples.NOW, ZoneOffset.UTC);
     private final Workspace workspace = SampleWorkspace.of(OutlookSamples.cellar());
-    private final TimeViewModel time = new TimeViewModel(workspace, asOf, clock);
+    private final TimeViewModel time = new TimeViewModel(Messages.english(), workspace, asOf, clock);
 
     @Test
     void todayFollowsTheClock() {
@@ -62,7 +63,7 @@ class TimeViewModelTest {
     @Test
     void aCellarWithoutBatchesHasADayToLookAtToo() {
         Workspace empty = SampleWorkspace.of(Cellar.empty("New", ZoneId.of("Asia/Tokyo")));
-        TimeViewModel there = new TimeViewModel(empty, new SimpleObjectProperty<>(), clock);
+        TimeViewModel there = new TimeViewModel(Messages.english(), empty, new SimpleObjectProperty<>(), clock);
         assertEquals("today, 26 November", there.labelProperty().get(), "it is past midnight in Tokyo");
     }
 }

@@ -29,6 +29,7 @@ import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
 import undercroft.wording.DoseLine;
 import undercroft.wording.English;
+import undercroft.wording.Messages;
 
 final class DoseOnScreenTest {
     @TempDir
@@ -81,6 +82,7 @@ final class DoseOnScreenTest {
         Cellar cellar =
                 Cellar.empty("Test", ZoneOffset.UTC).withBatch(Batch.planned("bitter", "Bitter", beer, yeast, plan));
         BottlingViewModel model = new BottlingViewModel(
+                Messages.english(),
                 SampleWorkspace.of(cellar),
                 Clock.fixed(Instant.parse("2026-11-21T17:00:00Z"), ZoneOffset.UTC),
                 id -> {});

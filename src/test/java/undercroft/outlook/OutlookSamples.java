@@ -19,7 +19,6 @@ import undercroft.cellar.Place;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Serving;
 import undercroft.cellar.TemperatureSource;
-import undercroft.outlook.climate.AirLogs;
 import undercroft.series.TimeSeries;
 
 /** An invented shelf with a batch of every sort. */
@@ -31,7 +30,7 @@ public final class OutlookSamples {
             "cupboard", air(day -> day > 40 && day < 46 ? Double.NaN : day > 58 && day < 66 ? 26 : 17.2),
             "sill", air(day -> 20.5));
 
-    private static final AirLogs LOGS = new AirLogs();
+    private static final ShelfMemory MEMORY = new ShelfMemory();
     private static final Map<Asked, CellarOutlook> KNOWN = new ConcurrentHashMap<>();
 
     private record Asked(Cellar cellar, Instant at) {}
@@ -118,6 +117,6 @@ public final class OutlookSamples {
     /** The outlook of that shelf, or of one like it, as of any instant; made once. */
     public static CellarOutlook outlook(Cellar cellar, Instant at) {
         return KNOWN.computeIfAbsent(
-                new Asked(cellar, at), asked -> Outlooks.of(asked.cellar(), AIR, asked.at(), List.of(), LOGS));
+                new Asked(cellar, at), asked -> Outlooks.of(asked.cellar(), AIR, asked.at(), List.of(), MEMORY));
     }
 }

@@ -80,7 +80,7 @@ class BatchPictureTest {
     void aSpellIsShownToTheBatchesItTouched() {
         List<SpanLayer> touched =
                 layers(stack("quarry", UnitSystem.METRIC).plots().get(2), SpanLayer.class);
-        assertTrue(touched.stream().anyMatch(span -> span.label().equals("warm spell, cost 12 keeping days")));
+        assertTrue(touched.stream().anyMatch(span -> span.label().equals("warm spell, cost 12 days of shelf life")));
         List<SpanLayer> other = layers(stack("gable", UnitSystem.METRIC).plots().get(2), SpanLayer.class);
         assertTrue(other.stream().noneMatch(span -> span.role() == Role.SPELL));
     }

@@ -19,6 +19,7 @@ import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.Messages;
 
 /** A window's parts over the sample shelf: nothing on disk, all at once, each outlook asked for noted. */
 final class SampleContext {
@@ -43,7 +44,15 @@ final class SampleContext {
                 faults::show);
         forecasts.refresh();
         context = new WindowContext(
-                workspace, forecasts, faults, editors, new NoChooser(), clock, now, new SimpleBooleanProperty(false));
+                Messages.english(),
+                workspace,
+                forecasts,
+                faults,
+                editors,
+                new NoChooser(),
+                clock,
+                now,
+                new SimpleBooleanProperty(false));
     }
 
     private static final class NoChooser implements CellarChooser {

@@ -3,7 +3,7 @@ package undercroft.app.bottling;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The pages of a bottling day, in working order. */
 public enum BottlingPage {
@@ -26,8 +26,8 @@ public enum BottlingPage {
         return id;
     }
 
-    public String title() {
-        return Texts.of("bottling.screen." + id);
+    public String title(Messages messages) {
+        return messages.of("bottling.screen." + id);
     }
 
     /** Its place in working order, from 1. */

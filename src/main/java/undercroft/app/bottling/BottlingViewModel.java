@@ -12,14 +12,15 @@ import undercroft.bottling.BottlingDay;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 import undercroft.wording.QuantityFormat;
-import undercroft.wording.Texts;
 
 /**
  * Plans of bottling days and the one that is open. What is typed reaches the cellar with {@link #keep}; all of it on one
  * page is taken back together. For the window's thread.
  */
 public final class BottlingViewModel {
+    private final Messages messages;
     private final Workspace workspace;
     private final Clock clock;
     private final Consumer<String> whenCapped;
@@ -36,7 +37,8 @@ public final class BottlingViewModel {
     private int visit;
 
     /** {@code whenCapped} is told the batch that now stands on the shelf. */
-    public BottlingViewModel(Workspace workspace, Clock clock, Consumer<String> whenCapped) {
+    public BottlingViewModel(Messages messages, Workspace workspace, Clock clock, Consumer<String> whenCapped) {
+        this.messages = messages;
         this.workspace = workspace;
         this.clock = clock;
         this.whenCapped = whenCapped;
@@ -65,7 +67,7 @@ public final class BottlingViewModel {
     /** Quantities in the cellar's units. */
     public QuantityFormat words() {
         Cellar cellar = workspace.getCellar();
-        return QuantityFormat.of(Texts.messages(), cellar.settings().units(), cellar.zone());
+        return QuantityFormat.of(messages, cellar.settings().units(), cellar.zone());
     }
 
     public LocalDate today() {
@@ -73,7 +75,7 @@ public final class BottlingViewModel {
     }
 
     public NewPlanForm newPlan() {
-        return new NewPlanForm(workspace.getCellar());
+        return new NewPlanForm(messages, workspace.getCellar());
     }
 
     /** Begins a plan and opens it. */
@@ -113,7 +115,7 @@ public final class BottlingViewModel {
     /** Throws a plan away; undo brings it back. */
     public void delete(Batch planned) {
         workspace.change(
-                Texts.of("undo.batch.deleted", planned.name()), cellar -> BatchForm.without(cellar, planned.id()));
+                messages.of("undo.batch.deleted", planned.name()), cellar -> BatchForm.without(cellar, planned.id()));
     }
 
     /** Turns to a page; what was typed is kept first. */
@@ -169,7 +171,8 @@ public final class BottlingViewModel {
             keep();
             cappingDay = day.get();
             Batch planned = form.get().madeProperty().get();
-            capping = new CappingForm(workspace.getCellar().withBatch(planned), planned, cappingDay, clock.instant());
+            capping = new CappingForm(
+                    messages, workspace.getCellar().withBatch(planned), planned, cappingDay, clock.instant());
         }
         return Optional.of(capping);
     }
@@ -215,7 +218,7 @@ public final class BottlingViewModel {
         formCellar = workspace.getCellar();
         capping = null;
         seen = formCellar.batch(batchId);
-        PlanForm opened = new PlanForm(formCellar, seen, today());
+        PlanForm opened = new PlanForm(messages, formCellar, seen, today());
         kept = opened.madeProperty().get();
         form.set(opened);
     }

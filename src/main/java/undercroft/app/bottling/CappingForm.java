@@ -24,8 +24,8 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Messages;
 import undercroft.wording.QuantityFormat;
-import undercroft.wording.Texts;
 
 /** What was really done on bottling day; it begins with everything as planned. */
 public final class CappingForm extends Form {
@@ -45,48 +45,76 @@ public final class CappingForm extends Form {
     private int rowsMade;
 
     /** {@code now} is the latest the last bottle can have been closed. */
-    public CappingForm(Cellar cellar, Batch batch, BottlingDay day, Instant now) {
-        super(cellar);
+    public CappingForm(Messages messages, Cellar cellar, Batch batch, BottlingDay day, Instant now) {
+        super(messages, cellar);
         this.batchId = batch.id();
         this.day = day;
         this.now = now;
         Capping.Done planned = Capping.Done.asPlanned(day, now.truncatedTo(ChronoUnit.MINUTES), "", Cover.CLOSED_BOX);
         List<FillRow> rows = day.order().rows();
         for (int i = 0; i < rows.size(); i++) {
-            String label = Texts.of(
-                    "form.capping.count",
-                    rows.get(i).bottle().label(),
-                    rows.get(i).bottle().colour().label());
+            String label = messages()
+                    .of(
+                            "form.capping.count",
+                            rows.get(i).bottle(),
+                            rows.get(i).bottle().colour());
             counts.add(add(
-                    new NumberField("capping-count-" + i, label, Measure.BOTTLES, units(), 0, 10_000)
+                    new NumberField(messages(), "capping-count-" + i, label, Measure.BOTTLES, units(), 0, 10_000)
                             .starting(planned.counts().get(i)),
                     i == 0 ? new String[] {"counts[0]", "counts"} : new String[] {"counts[" + i + "]"}));
             counts.get(i)
                     .hintProperty()
-                    .set(Texts.of("form.capping.set-out", rows.get(i).available()));
+                    .set(messages().of("form.capping.set-out", rows.get(i).available()));
         }
         sugar = add(
-                new NumberField("capping-sugar", Texts.of("form.capping.sugar"), Measure.WEIGHT, units(), 0, 20_000)
+                new NumberField(
+                                messages(),
+                                "capping-sugar",
+                                messages().of("form.capping.sugar"),
+                                Measure.WEIGHT,
+                                units(),
+                                0,
+                                20_000)
                         .starting(planned.sugarGrams()),
                 "sugarGrams");
         litres = add(
-                new NumberField("capping-litres", Texts.of("form.capping.litres"), Measure.BEER, units(), 0.1, 2_000)
+                new NumberField(
+                                messages(),
+                                "capping-litres",
+                                messages().of("form.capping.litres"),
+                                Measure.BEER,
+                                units(),
+                                0.1,
+                                2_000)
                         .starting(planned.primedLitres()),
                 "primedLitres");
         place = add(
                 ChoiceField.of(
+                        messages(),
                         "capping-place",
-                        Texts.of("form.capping.place"),
+                        messages().of("form.capping.place"),
                         cellar.places(),
                         cellar.places().isEmpty() ? null : cellar.places().get(0)),
                 "stays");
-        cover = add(ChoiceField.of("capping-cover", Texts.of("form.lot.cover"), Cover.class, Cover.CLOSED_BOX));
+        cover = add(ChoiceField.of(
+                messages(), "capping-cover", messages().of("form.lot.cover"), Cover.class, Cover.CLOSED_BOX));
         habit = add(ChoiceField.of(
-                "capping-habit", Texts.of("form.batch.fill-habit"), FillingMethod.class, FillingMethod.NOT_TOLD));
+                messages(),
+                "capping-habit",
+                messages().of("form.batch.fill-habit"),
+                FillingMethod.class,
+                FillingMethod.NOT_TOLD));
         cappedAt = add(
-                new DateTimeField("capping-at", Texts.of("form.batch.capped-at"), cellar.zone(), planned.cappedAt()),
+                new DateTimeField(
+                        messages(),
+                        "capping-at",
+                        messages().of("form.batch.capped-at"),
+                        cellar.zone(),
+                        planned.cappedAt()),
                 "cappedAt");
-        allTheSame = add(new BooleanField("capping-all-the-same", Texts.of("form.capping.all-the-same"), false), "may");
+        allTheSame = add(
+                new BooleanField(messages(), "capping-all-the-same", messages().of("form.capping.all-the-same"), false),
+                "may");
         allTheSame.asked(!day.mayGoOn());
         elsewhere = addRows("elsewhere");
         begin();
@@ -120,7 +148,7 @@ public final class CappingForm extends Form {
 
     public void addElsewhere() {
         rowsMade++;
-        elsewhere.list().add(new ElsewhereForm(cellar(), day.order().rows(), rowsMade));
+        elsewhere.list().add(new ElsewhereForm(messages(), cellar(), day.order().rows(), rowsMade));
     }
 
     /** Asked only when the day should not have gone on. */
@@ -142,7 +170,7 @@ public final class CappingForm extends Form {
     public Capping capping(Cellar current) {
         Instant at = cappedAt.value();
         if (at.isAfter(now)) {
-            throw new InvalidInput("cappedAt", Texts.of("form.fault.to-come"));
+            throw new InvalidInput("cappedAt", "form.fault.to-come");
         }
         Capping.Done done = new Capping.Done(
                 at,
@@ -169,22 +197,21 @@ public final class CappingForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of("undo.draft.capped", cellar().batch(batchId).name());
+        return messages().of("undo.draft.capped", cellar().batch(batchId).name());
     }
 
     @Override
     public Cellar applyTo(Cellar current) {
         Capping capping = capping(current);
         if (!day.mayGoOn() && !allTheSame.value()) {
-            throw new InvalidInput("may", Texts.of("form.capping.must-say"));
+            throw new InvalidInput("may", "form.capping.must-say");
         }
         Batch capped = capping.batch();
-        QuantityFormat words =
-                QuantityFormat.of(Texts.messages(), current.settings().units(), current.zone());
+        QuantityFormat words = QuantityFormat.of(messages(), current.settings().units(), current.zone());
         String told = capping.differences().stream().map(words::of).collect(Collectors.joining(" "));
         return current.withBatch(
                 told.isEmpty()
                         ? capped
-                        : capped.withNotes((capped.notes() + "\n" + Texts.of("form.capping.note", told)).strip()));
+                        : capped.withNotes((capped.notes() + "\n" + messages().of("form.capping.note", told)).strip()));
     }
 }

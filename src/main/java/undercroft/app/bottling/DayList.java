@@ -9,7 +9,6 @@ import undercroft.bottling.Checklist;
 import undercroft.bottling.Step;
 import undercroft.cellar.Batch;
 import undercroft.session.Workspace;
-import undercroft.wording.Texts;
 
 /** The day's list at work: every tick and timer goes straight into the cellar, so that a crash loses none. */
 public final class DayList {
@@ -48,7 +47,7 @@ public final class DayList {
         form.setSteps(changed.states());
         Batch made = form.madeProperty().get();
         whenKept.accept(made);
-        workspace.change(Texts.of(key, made.name()), cellar -> cellar.withBatch(made));
+        workspace.change(form.messages().of(key, made.name()), cellar -> cellar.withBatch(made));
     }
 
     /** What a timer has to run, {@code 9:41}; empty when it does not run. */

@@ -15,7 +15,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Stay;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Some of the bottles of one kind that go to another place than the rest. */
 public final class ElsewhereForm extends Group implements FilledIn {
@@ -24,12 +24,14 @@ public final class ElsewhereForm extends Group implements FilledIn {
     private final ChoiceField<Place> place;
 
     /** {@code number} tells the rows of a form apart. */
-    ElsewhereForm(Cellar cellar, List<FillRow> kinds, int number) {
+    ElsewhereForm(Messages messages, Cellar cellar, List<FillRow> kinds, int number) {
+        super(messages);
         String id = "elsewhere-" + number + "-";
         count = add(
                 new NumberField(
+                                messages,
                                 id + "count",
-                                Texts.of("form.elsewhere.count"),
+                                messages.of("form.elsewhere.count"),
                                 Measure.BOTTLES,
                                 cellar.settings().units(),
                                 0,
@@ -37,20 +39,22 @@ public final class ElsewhereForm extends Group implements FilledIn {
                         .optional(),
                 "count");
         kind = add(new ChoiceField<>(
+                messages,
                 id + "kind",
-                Texts.of("form.elsewhere.kind"),
+                messages.of("form.elsewhere.kind"),
                 kinds,
-                row -> Texts.of(
+                row -> messages.of(
                         "form.capping.count",
-                        row.bottle().label(),
-                        row.bottle().colour().label()),
+                        messages.name(row.bottle()),
+                        messages.name(row.bottle().colour())),
                 kinds.get(0)));
         kind.asked(kinds.size() > 1);
         List<Place> places = cellar.places();
         place = add(
                 ChoiceField.of(
+                        messages,
                         id + "place",
-                        Texts.of("form.elsewhere.place"),
+                        messages.of("form.elsewhere.place"),
                         places,
                         places.get(Math.min(number, places.size() - 1))),
                 "place");

@@ -9,7 +9,7 @@ import undercroft.app.form.Measure;
 import undercroft.app.form.NumberField;
 import undercroft.cellar.DatedGravity;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A gravity read before bottling. */
 public final class GravityForm extends Group implements FilledIn {
@@ -18,16 +18,25 @@ public final class GravityForm extends Group implements FilledIn {
     private final boolean includesPriming;
 
     /** {@code number} tells the rows of a form apart. */
-    GravityForm(UnitSystem units, Optional<DatedGravity> before, LocalDate today, int number) {
+    GravityForm(Messages messages, UnitSystem units, Optional<DatedGravity> before, LocalDate today, int number) {
+        super(messages);
         String id = "gravity-" + number + "-";
         day = add(
                 new DateField(
+                        messages(),
                         id + "day",
-                        Texts.of("form.gravity.day"),
+                        messages().of("form.gravity.day"),
                         before.map(DatedGravity::day).orElse(today)),
                 "day");
         gravity = add(
-                new NumberField(id + "figure", Texts.of("form.gravity.figure"), Measure.GRAVITY, units, 0.980, 1.200),
+                new NumberField(
+                        messages(),
+                        id + "figure",
+                        messages().of("form.gravity.figure"),
+                        Measure.GRAVITY,
+                        units,
+                        0.980,
+                        1.200),
                 "specificGravity");
         gravity.optional();
         includesPriming = before.map(DatedGravity::includesPriming).orElse(false);

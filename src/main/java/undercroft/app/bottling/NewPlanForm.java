@@ -18,7 +18,7 @@ import undercroft.cellar.Beer;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Yeast;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The least a bottling day can begin with; all else is asked on its pages. */
 public final class NewPlanForm extends Form {
@@ -31,12 +31,21 @@ public final class NewPlanForm extends Form {
     private final ChoiceField<BeerStyle> kind;
     private final NumberField litres;
 
-    public NewPlanForm(Cellar cellar) {
-        super(cellar);
-        name = add(new WordsField("new-draft-name", Texts.of("form.draft.name"), "").required(), "name");
-        kind = add(ChoiceField.of("new-draft-kind", Texts.of("form.batch.kind"), BeerStyle.class, BeerStyle.PALE_ALE));
+    public NewPlanForm(Messages messages, Cellar cellar) {
+        super(messages, cellar);
+        name = add(
+                new WordsField(messages(), "new-draft-name", messages().of("form.draft.name"), "").required(), "name");
+        kind = add(ChoiceField.of(
+                messages(), "new-draft-kind", messages().of("form.batch.kind"), BeerStyle.class, BeerStyle.PALE_ALE));
         litres = add(
-                new NumberField("new-draft-litres", Texts.of("form.draft.vessel"), Measure.BEER, units(), 0.1, 2_000),
+                new NumberField(
+                        messages(),
+                        "new-draft-litres",
+                        messages().of("form.draft.vessel"),
+                        Measure.BEER,
+                        units(),
+                        0.1,
+                        2_000),
                 "vesselLitres");
         begin();
     }
@@ -47,7 +56,7 @@ public final class NewPlanForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of("undo.draft.started", name.value().strip());
+        return messages().of("undo.draft.started", name.value().strip());
     }
 
     /** The id that the plan gets in this cellar. */

@@ -24,7 +24,7 @@ import undercroft.cellar.DatedGravity;
 import undercroft.cellar.FillingPlan;
 import undercroft.cellar.StepState;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * The plan of a bottling day. It is kept as long as each figure can be read; what does not add up yet is said beside its
@@ -49,16 +49,18 @@ public final class PlanForm extends Form {
     private int rowNumber;
 
     /** {@code today} is the latest a gravity can have been read. */
-    public PlanForm(Cellar cellar, Batch before, LocalDate today) {
-        super(cellar);
+    public PlanForm(Messages messages, Cellar cellar, Batch before, LocalDate today) {
+        super(messages, cellar);
         this.batchId = before.id();
         this.today = today;
         FillingPlan plan = before.plan().orElseGet(() -> FirstPlan.of(before));
         steps = plan.steps();
-        name = add(new WordsField("draft-name", Texts.of("form.draft.name"), before.name()).required(), "name");
+        name = add(
+                new WordsField(messages(), "draft-name", messages().of("form.draft.name"), before.name()).required(),
+                "name");
         shares = new ShareFields(this, units(), plan.shares());
         beer = new BeerFields(this, units(), Optional.of(before.beer()), Optional.of(before.yeast()));
-        beer.finalGravity().hintProperty().set(Texts.of("form.draft.final-hint"));
+        beer.finalGravity().hintProperty().set(messages().of("form.draft.final-hint"));
         wish = new WishFields(this, cellar, plan.wish(), shares.hasKeg());
         wash = new WashFields(this, units(), plan.wash());
         gravities = addRows("gravities");
@@ -102,7 +104,7 @@ public final class PlanForm extends Form {
     }
 
     private GravityForm addGravity(Optional<DatedGravity> read) {
-        GravityForm row = new GravityForm(units(), read, today, rowNumber++);
+        GravityForm row = new GravityForm(messages(), units(), read, today, rowNumber++);
         gravities.list().add(row);
         return row;
     }
@@ -112,7 +114,7 @@ public final class PlanForm extends Form {
     }
 
     private StockForm addBottles(Optional<BottleStock> stock) {
-        StockForm row = new StockForm(cellar(), stock, rowNumber++);
+        StockForm row = new StockForm(messages(), cellar(), stock, rowNumber++);
         bottles.list().add(row);
         return row;
     }
@@ -140,7 +142,7 @@ public final class PlanForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of("undo.draft.changed", name.value().strip());
+        return messages().of("undo.draft.changed", name.value().strip());
     }
 
     @Override

@@ -10,7 +10,6 @@ import undercroft.app.form.NumberField;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
 
 /** The part of a plan that tells where the beer goes. */
 public final class ShareFields {
@@ -20,19 +19,40 @@ public final class ShareFields {
 
     ShareFields(Group form, UnitSystem units, FillingPlan.Shares before) {
         vessel = form.add(
-                new NumberField("draft-vessel", Texts.of("form.draft.vessel"), Measure.BEER, units, 0.1, 2_000)
+                new NumberField(
+                                form.messages(),
+                                "draft-vessel",
+                                form.messages().of("form.draft.vessel"),
+                                Measure.BEER,
+                                units,
+                                0.1,
+                                2_000)
                         .starting(before.vesselLitres()),
                 "vesselLitres",
                 "shares");
         loss = form.add(
-                new NumberField("draft-loss", Texts.of("form.draft.loss"), Measure.BEER, units, 0, 2_000)
+                new NumberField(
+                                form.messages(),
+                                "draft-loss",
+                                form.messages().of("form.draft.loss"),
+                                Measure.BEER,
+                                units,
+                                0,
+                                2_000)
                         .starting(before.lossLitres()),
                 "lossLitres");
         keg = form.add(
-                new NumberField("draft-keg", Texts.of("form.draft.keg"), Measure.BEER, units, 0, 2_000)
+                new NumberField(
+                                form.messages(),
+                                "draft-keg",
+                                form.messages().of("form.draft.keg"),
+                                Measure.BEER,
+                                units,
+                                0,
+                                2_000)
                         .starting(before.kegLitres()),
                 "kegLitres");
-        loss.hintProperty().set(Texts.of("form.draft.loss-hint"));
+        loss.hintProperty().set(form.messages().of("form.draft.loss-hint"));
     }
 
     /** In order. */

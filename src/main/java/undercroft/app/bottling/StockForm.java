@@ -11,7 +11,7 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.BottleStock;
 import undercroft.cellar.Cellar;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Empty bottles of one make, set out for a batch. */
 public final class StockForm extends Group implements FilledIn {
@@ -21,14 +21,16 @@ public final class StockForm extends Group implements FilledIn {
     private final BooleanField worn;
 
     /** {@code number} tells the rows of a form apart. */
-    StockForm(Cellar cellar, Optional<BottleStock> before, int number) {
+    StockForm(Messages messages, Cellar cellar, Optional<BottleStock> before, int number) {
+        super(messages);
         String id = "stock-" + number + "-";
         BottleType make = before.map(stock -> cellar.bottleType(stock.bottleTypeId()))
                 .orElse(cellar.bottleTypes().get(0));
         count = add(
                 new NumberField(
+                        messages(),
                         id + "count",
-                        Texts.of("form.stock.count"),
+                        messages().of("form.stock.count"),
                         Measure.BOTTLES,
                         cellar.settings().units(),
                         0,
@@ -36,17 +38,21 @@ public final class StockForm extends Group implements FilledIn {
                 "available");
         count.optional();
         before.ifPresent(stock -> count.show(stock.available()));
-        bottle = add(ChoiceField.of(id + "bottle", Texts.of("form.lot.bottle"), cellar.bottleTypes(), make), "bottle");
+        bottle = add(
+                ChoiceField.of(messages(), id + "bottle", messages().of("form.lot.bottle"), cellar.bottleTypes(), make),
+                "bottle");
         colour = add(
                 ChoiceField.of(
+                        messages(),
                         id + "colour",
-                        Texts.of("form.lot.colour"),
+                        messages().of("form.lot.colour"),
                         GlassColour.class,
                         before.map(BottleStock::colour).orElse(make.colour())),
                 "colour");
         worn = add(new BooleanField(
+                messages(),
                 id + "worn",
-                Texts.of("form.lot.worn"),
+                messages().of("form.lot.worn"),
                 before.map(BottleStock::scuffed).orElse(false)));
         bottle.chosenProperty()
                 .addListener((property, was, chosen) -> colour.chosenProperty().set(chosen.colour()));

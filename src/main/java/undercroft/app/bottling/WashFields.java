@@ -11,7 +11,6 @@ import undercroft.catalogue.Cleaner;
 import undercroft.catalogue.Sanitiser;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
 
 /** The part of a plan that tells what to clean and sanitise with. */
 public final class WashFields {
@@ -21,19 +20,35 @@ public final class WashFields {
     private final NumberField sanitiserRate;
 
     WashFields(Group form, UnitSystem units, FillingPlan.Wash before) {
-        cleaner = form.add(
-                ChoiceField.of("draft-cleaner", Texts.of("form.draft.cleaner"), Cleaner.class, before.cleaner()));
+        cleaner = form.add(ChoiceField.of(
+                form.messages(),
+                "draft-cleaner",
+                form.messages().of("form.draft.cleaner"),
+                Cleaner.class,
+                before.cleaner()));
         cleanerRate = form.add(
-                new NumberField("draft-cleaner-rate", Texts.of("form.draft.rate"), Measure.SOLID_RATE, units, 0.1, 200)
+                new NumberField(
+                                form.messages(),
+                                "draft-cleaner-rate",
+                                form.messages().of("form.draft.rate"),
+                                Measure.SOLID_RATE,
+                                units,
+                                0.1,
+                                200)
                         .optional()
                         .starting(before.cleanerGramsPerLitre()),
                 "cleanerGramsPerLitre");
         sanitiser = form.add(ChoiceField.of(
-                "draft-sanitiser", Texts.of("form.draft.sanitiser"), Sanitiser.class, before.sanitiser()));
+                form.messages(),
+                "draft-sanitiser",
+                form.messages().of("form.draft.sanitiser"),
+                Sanitiser.class,
+                before.sanitiser()));
         sanitiserRate = form.add(
                 new NumberField(
+                                form.messages(),
                                 "draft-sanitiser-rate",
-                                Texts.of("form.draft.rate"),
+                                form.messages().of("form.draft.rate"),
                                 Measure.LIQUID_RATE,
                                 units,
                                 0.05,
@@ -41,8 +56,8 @@ public final class WashFields {
                         .optional()
                         .starting(before.sanitiserMillilitresPerLitre()),
                 "sanitiserMillilitresPerLitre");
-        cleanerRate.hintProperty().set(Texts.of("form.draft.rate-hint"));
-        sanitiserRate.hintProperty().set(Texts.of("form.draft.rate-hint"));
+        cleanerRate.hintProperty().set(form.messages().of("form.draft.rate-hint"));
+        sanitiserRate.hintProperty().set(form.messages().of("form.draft.rate-hint"));
         cleanerRate.askWhen(Bindings.createBooleanBinding(
                 () -> cleaner.value().usualGramsPerLitre().isPresent(), cleaner.chosenProperty()));
         sanitiserRate.askWhen(Bindings.createBooleanBinding(

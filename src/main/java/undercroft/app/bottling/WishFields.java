@@ -10,7 +10,6 @@ import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.FillingPlan;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
 
 /** The part of a plan that tells the carbonation wanted and the sugar for it. */
 public final class WishFields {
@@ -25,8 +24,9 @@ public final class WishFields {
         UnitSystem units = cellar.settings().units();
         target = form.add(
                 new NumberField(
+                                form.messages(),
                                 "draft-target",
-                                Texts.of("form.draft.target"),
+                                form.messages().of("form.draft.target"),
                                 Measure.CARBONATION,
                                 units,
                                 0,
@@ -36,8 +36,9 @@ public final class WishFields {
                 "target");
         kegTarget = form.add(
                 new NumberField(
+                                form.messages(),
                                 "draft-keg-target",
-                                Texts.of("form.draft.keg-target"),
+                                form.messages().of("form.draft.keg-target"),
                                 Measure.CARBONATION,
                                 units,
                                 0,
@@ -47,15 +48,16 @@ public final class WishFields {
                 "kegTargetVolumes");
         sugar = form.add(
                 ChoiceField.of(
+                        form.messages(),
                         "draft-sugar",
-                        Texts.of("form.sugar-dose.kind"),
+                        form.messages().of("form.sugar-dose.kind"),
                         cellar.sugars(),
                         cellar.sugar(before.sugarId())),
                 "sugar");
-        perBottle =
-                form.add(new BooleanField("draft-per-bottle", Texts.of("form.draft.per-bottle"), before.perBottle()));
-        kegTarget.hintProperty().set(Texts.of("form.draft.keg-target-hint"));
-        perBottle.hintProperty().set(Texts.of("form.draft.per-bottle-hint"));
+        perBottle = form.add(new BooleanField(
+                form.messages(), "draft-per-bottle", form.messages().of("form.draft.per-bottle"), before.perBottle()));
+        kegTarget.hintProperty().set(form.messages().of("form.draft.keg-target-hint"));
+        perBottle.hintProperty().set(form.messages().of("form.draft.per-bottle-hint"));
         kegTarget.askWhen(hasKeg);
     }
 

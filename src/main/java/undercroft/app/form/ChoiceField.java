@@ -6,7 +6,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** One of a list. */
 public final class ChoiceField<T> extends Field<T> {
@@ -14,20 +14,23 @@ public final class ChoiceField<T> extends Field<T> {
     private final Function<? super T, String> words;
     private final ObjectProperty<T> chosen = new SimpleObjectProperty<>(this, "chosen");
 
-    public ChoiceField(String id, String label, List<T> choices, Function<? super T, String> words, T initial) {
-        super(id, label);
+    public ChoiceField(
+            Messages messages, String id, String label, List<T> choices, Function<? super T, String> words, T initial) {
+        super(messages, id, label);
         this.choices = List.copyOf(choices);
         this.words = words;
         chosen.set(initial);
         chosen.addListener((property, before, after) -> changed());
     }
 
-    public static <T extends Listed> ChoiceField<T> of(String id, String label, List<T> choices, T initial) {
-        return new ChoiceField<>(id, label, choices, Listed::label, initial);
+    public static <T extends Listed> ChoiceField<T> of(
+            Messages messages, String id, String label, List<T> choices, T initial) {
+        return new ChoiceField<>(messages, id, label, choices, messages::name, initial);
     }
 
-    public static <E extends Enum<E> & Listed> ChoiceField<E> of(String id, String label, Class<E> list, E initial) {
-        return of(id, label, List.of(list.getEnumConstants()), initial);
+    public static <E extends Enum<E> & Listed> ChoiceField<E> of(
+            Messages messages, String id, String label, Class<E> list, E initial) {
+        return of(messages, id, label, List.of(list.getEnumConstants()), initial);
     }
 
     public List<T> choices() {
@@ -46,7 +49,7 @@ public final class ChoiceField<T> extends Field<T> {
     @Override
     public T value() {
         if (chosen.get() == null) {
-            throw new InvalidInput("", Texts.of("form.fault.choose"));
+            throw new InvalidInput("", "form.fault.choose");
         }
         return chosen.get();
     }

@@ -4,14 +4,17 @@ import java.time.LocalDate;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Messages;
 
 /** A day of a certain year. */
 public final class DateField extends Field<LocalDate> {
+    private final DateText dates;
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
-    public DateField(String id, String label, LocalDate initial) {
-        super(id, label);
-        text.set(DateText.of(initial));
+    public DateField(Messages messages, String id, String label, LocalDate initial) {
+        super(messages, id, label);
+        dates = new DateText(messages);
+        text.set(dates.of(initial));
         text.addListener((property, before, after) -> changed());
     }
 
@@ -22,7 +25,7 @@ public final class DateField extends Field<LocalDate> {
     /** Days later, or earlier; nothing when the date cannot be read. */
     public void stepDays(int days) {
         try {
-            text.set(DateText.of(value().plusDays(days)));
+            text.set(dates.of(value().plusDays(days)));
         } catch (InvalidInput unreadable) {
             leave();
         }
@@ -30,6 +33,6 @@ public final class DateField extends Field<LocalDate> {
 
     @Override
     public LocalDate value() {
-        return DateText.date(text.get());
+        return dates.date(text.get());
     }
 }

@@ -10,7 +10,7 @@ import java.time.temporal.ChronoUnit;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A date and a time of day on the cellar's wall clock. */
 public final class DateTimeField extends Field<Instant> {
@@ -18,6 +18,7 @@ public final class DateTimeField extends Field<Instant> {
     private static final LocalDate LATEST = LocalDate.of(2100, 1, 1);
 
     private final ZoneId zone;
+    private final DateText dates;
     private final StringProperty date = new SimpleStringProperty(this, "date");
     private final StringProperty time = new SimpleStringProperty(this, "time");
     private final Instant initial;
@@ -28,14 +29,15 @@ public final class DateTimeField extends Field<Instant> {
     private final String initialDate;
     private final String initialTime;
 
-    public DateTimeField(String id, String label, ZoneId zone, Instant initial) {
-        super(id, label);
+    public DateTimeField(Messages messages, String id, String label, ZoneId zone, Instant initial) {
+        super(messages, id, label);
+        dates = new DateText(messages);
         this.zone = zone;
         this.initial = initial;
         ZonedDateTime local = initial.atZone(zone);
         today = local.toLocalDate();
-        initialDate = DateText.of(local.toLocalDate());
-        initialTime = DateText.of(local.toLocalTime());
+        initialDate = dates.of(local.toLocalDate());
+        initialTime = dates.of(local.toLocalTime());
         date.set(initialDate);
         time.set(initialTime);
         date.addListener((property, before, after) -> changed());
@@ -68,7 +70,7 @@ public final class DateTimeField extends Field<Instant> {
     /** Days later, or earlier; nothing when the date cannot be read. */
     public void stepDays(int days) {
         try {
-            date.set(DateText.of(typed().day().plusDays(days)));
+            date.set(dates.of(typed().day().plusDays(days)));
         } catch (InvalidInput unreadable) {
             leave();
         }
@@ -84,7 +86,7 @@ public final class DateTimeField extends Field<Instant> {
     }
 
     public void setDate(LocalDate chosen) {
-        date.set(DateText.of(chosen));
+        date.set(dates.of(chosen));
     }
 
     /** A day of the week, or a time typed behind the date, becomes the date and the time it means. */
@@ -93,8 +95,8 @@ public final class DateTimeField extends Field<Instant> {
         try {
             DayText typed = typed();
             if (typed.isSpoken()) {
-                date.set(DateText.of(typed.day()));
-                typed.time().map(DateText::of).ifPresent(time::set);
+                date.set(dates.of(typed.day()));
+                typed.time().map(dates::of).ifPresent(time::set);
             }
         } catch (InvalidInput unreadable) {
             // It stays as it was typed, with what is wrong about it beside it.
@@ -102,7 +104,7 @@ public final class DateTimeField extends Field<Instant> {
     }
 
     private DayText typed() {
-        return DayText.parse(date.get(), today, next, Texts.messages().locale());
+        return DayText.parse(date.get(), today, next, dates.messages().locale(), dates);
     }
 
     /** A moment left as it was keeps its seconds; in an hour that comes twice the first is meant. */
@@ -110,10 +112,10 @@ public final class DateTimeField extends Field<Instant> {
     public Instant value() {
         Instant read = read();
         if (read.isBefore(earliest)) {
-            throw new InvalidInput("", Texts.of("form.fault.before-capped"));
+            throw new InvalidInput("", "form.fault.before-capped");
         }
         if (read.isAfter(latest)) {
-            throw new InvalidInput("", Texts.of("form.fault.to-come"));
+            throw new InvalidInput("", "form.fault.to-come");
         }
         return read;
     }
@@ -124,13 +126,13 @@ public final class DateTimeField extends Field<Instant> {
         }
         DayText typed = typed();
         LocalDate day = typed.day();
-        LocalTime clock = typed.time().orElseGet(() -> DateText.time(time.get()));
+        LocalTime clock = typed.time().orElseGet(() -> dates.time(time.get()));
         if (day.isBefore(EARLIEST) || day.isAfter(LATEST)) {
-            throw new InvalidInput("", Texts.of("form.fault.year", day.getYear()));
+            throw new InvalidInput("", "form.fault.year", day.getYear());
         }
         LocalDateTime local = day.atTime(clock);
         if (zone.getRules().getValidOffsets(local).isEmpty()) {
-            throw new InvalidInput("", Texts.of("form.fault.skipped-hour", DateText.of(clock), DateText.of(day)));
+            throw new InvalidInput("", "form.fault.skipped-hour", dates.of(clock), dates.of(day));
         }
         return local.atZone(zone).toInstant().truncatedTo(ChronoUnit.MINUTES);
     }

@@ -25,8 +25,9 @@ record DayText(LocalDate day, Optional<LocalTime> time, boolean isSpoken) {
      *
      * @param next whether a day of the week is the one to come, today included, or the one that was
      * @param locale its words for the days of the week count beside the English ones
+     * @param dates reads plain dates and times
      */
-    static DayText parse(String text, LocalDate today, boolean next, Locale locale) {
+    static DayText parse(String text, LocalDate today, boolean next, Locale locale, DateText dates) {
         String typed = text == null ? "" : text.strip();
         Optional<DayText> plain = day(typed, today, next, locale).map(day -> new DayText(day, Optional.empty(), true));
         if (plain.isPresent()) {
@@ -35,10 +36,10 @@ record DayText(LocalDate day, Optional<LocalTime> time, boolean isSpoken) {
         Matcher both = SHAPE.matcher(typed.toLowerCase(Locale.ROOT));
         if (both.matches()) {
             String first = typed.substring(0, both.end(1));
-            LocalDate day = day(first, today, next, locale).orElseGet(() -> DateText.date(first));
-            return new DayText(day, Optional.of(DateText.time(both.group(2))), true);
+            LocalDate day = day(first, today, next, locale).orElseGet(() -> dates.date(first));
+            return new DayText(day, Optional.of(dates.time(both.group(2))), true);
         }
-        return new DayText(DateText.date(typed), Optional.empty(), false);
+        return new DayText(dates.date(typed), Optional.empty(), false);
     }
 
     private static Optional<LocalDate> day(String word, LocalDate today, boolean next, Locale locale) {

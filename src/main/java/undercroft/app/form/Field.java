@@ -8,7 +8,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * One thing a form asks for. Its fault is worked out at every change, but shown only once the field was left or the form
@@ -16,6 +16,7 @@ import undercroft.wording.Texts;
  */
 public abstract sealed class Field<T>
         permits WordsField, NumberField, ChoiceField, BooleanField, DateTimeField, MonthDayField, DateField {
+    private final Messages messages;
     private final String id;
     private final String label;
     private final StringProperty hint = new SimpleStringProperty(this, "hint", "");
@@ -25,9 +26,15 @@ public abstract sealed class Field<T>
     private boolean shown;
     private Runnable onChange = () -> {};
 
-    Field(String id, String label) {
+    Field(Messages messages, String id, String label) {
+        this.messages = messages;
         this.id = id;
         this.label = label;
+    }
+
+    /** The language of label, hint and fault. */
+    public final Messages messages() {
+        return messages;
     }
 
     /** Names the control. */
@@ -95,7 +102,7 @@ public abstract sealed class Field<T>
     }
 
     final void setFault(InvalidInput thrown) {
-        setFault(Texts.messages().sentence(Texts.messages().what(thrown)));
+        setFault(messages.sentence(messages.what(thrown)));
     }
 
     public final void listen(Runnable listener) {

@@ -1,7 +1,6 @@
 package undercroft.app.form;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -12,7 +11,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * What one dialog asks for. The cellar's own checks decide what may be saved: at every change the form makes the cellar
@@ -26,7 +25,8 @@ public abstract class Form extends Group {
     private String found = "";
     private boolean shown;
 
-    protected Form(Cellar cellar) {
+    protected Form(Messages messages, Cellar cellar) {
+        super(messages);
         this.cellar = cellar;
     }
 
@@ -128,18 +128,12 @@ public abstract class Form extends Group {
         if (field.isPresent()) {
             field.get().setFault(thrown);
         } else {
-            setFault(Texts.of(
-                    "form.fault.plain",
-                    capital(Texts.messages().fault(thrown.at(where.isEmpty() ? "" : thrown.where())))));
+            setFault(messages().sentence(messages().fault(thrown.at(where.isEmpty() ? "" : thrown.where()))));
         }
     }
 
     private void setFault(String sentence) {
         found = sentence;
         fault.set(shown ? sentence : "");
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

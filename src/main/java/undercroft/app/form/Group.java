@@ -6,13 +6,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import undercroft.wording.Messages;
 
 /** Fields that belong together, each known by the path under which the cellar's checks speak of it. */
 public abstract class Group {
     private final List<Field<?>> fields = new ArrayList<>();
     private final Map<String, Field<?>> byPath = new LinkedHashMap<>();
     private final Map<String, Rows<?>> rowsByPath = new LinkedHashMap<>();
+    private final Messages messages;
     private Runnable onChange = () -> {};
+
+    protected Group(Messages messages) {
+        this.messages = messages;
+    }
+
+    /** The language of the labels, hints and faults. */
+    public final Messages messages() {
+        return messages;
+    }
 
     public final <F extends Field<?>> F add(F field, String... paths) {
         fields.add(field);

@@ -1,5 +1,8 @@
 package undercroft.app.form;
 
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
@@ -144,15 +147,18 @@ public enum Measure {
     }
 
     /** A kept figure as a field shows it: in the unit of its label, without the unit and without idle zeros. */
-    public String text(double kept, UnitSystem units) {
+    public String text(double kept, UnitSystem units, Locale locale) {
         double shown = units == UnitSystem.US ? toUs.applyAsDouble(kept) : kept;
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", shown);
-        String lean = text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
-        return lean.equals("-0") ? "0" : lean;
+        // No separators between thousands: what is shown must read the same when it is typed again.
+        DecimalFormat format = new DecimalFormat("0", DecimalFormatSymbols.getInstance(locale));
+        format.setMaximumFractionDigits(decimals);
+        format.setRoundingMode(RoundingMode.HALF_UP);
+        String text = format.format(shown);
+        return text.equals("-0") ? "0" : text;
     }
 
     /** The same with its unit. */
-    public String textWithUnit(double kept, UnitSystem units) {
-        return (text(kept, units) + " " + symbol(units)).strip();
+    public String textWithUnit(double kept, UnitSystem units, Locale locale) {
+        return (text(kept, units, locale) + " " + symbol(units)).strip();
     }
 }

@@ -3,14 +3,17 @@ package undercroft.app.form;
 import java.time.MonthDay;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import undercroft.wording.Messages;
 
 /** A day of any year. */
 public final class MonthDayField extends Field<MonthDay> {
+    private final DateText dates;
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
-    public MonthDayField(String id, String label, MonthDay initial) {
-        super(id, label);
-        text.set(DateText.of(initial));
+    public MonthDayField(Messages messages, String id, String label, MonthDay initial) {
+        super(messages, id, label);
+        dates = new DateText(messages);
+        text.set(dates.of(initial));
         text.addListener((property, before, after) -> changed());
     }
 
@@ -20,6 +23,6 @@ public final class MonthDayField extends Field<MonthDay> {
 
     @Override
     public MonthDay value() {
-        return DateText.day(text.get());
+        return dates.day(text.get());
     }
 }

@@ -5,7 +5,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A figure typed with or without its unit. */
 public final class NumberField extends Field<OptionalDouble> {
@@ -19,8 +19,15 @@ public final class NumberField extends Field<OptionalDouble> {
     private String keptText;
 
     /** The bounds are those of the record the figure goes into, said here in the unit the person sees. */
-    public NumberField(String id, String label, Measure measure, UnitSystem units, double leastKept, double mostKept) {
-        super(id, label);
+    public NumberField(
+            Messages messages,
+            String id,
+            String label,
+            Measure measure,
+            UnitSystem units,
+            double leastKept,
+            double mostKept) {
+        super(messages, id, label);
         this.measure = measure;
         this.units = units;
         this.leastKept = leastKept;
@@ -47,7 +54,7 @@ public final class NumberField extends Field<OptionalDouble> {
     /** Shows a figure; as long as its text stays, exactly this figure is kept, however it was rounded for showing. */
     public void show(double figure) {
         kept = figure;
-        keptText = measure.text(figure, units);
+        keptText = text(figure);
         text.set(keptText);
     }
 
@@ -58,7 +65,7 @@ public final class NumberField extends Field<OptionalDouble> {
     @Override
     public String label() {
         String symbol = measure.symbol(units);
-        return symbol.isEmpty() ? name() : Texts.of("form.label.unit", name(), symbol);
+        return symbol.isEmpty() ? name() : messages().of("form.label.unit", name(), symbol);
     }
 
     /** Empty only where nothing need be given. */
@@ -70,28 +77,35 @@ public final class NumberField extends Field<OptionalDouble> {
         }
         double figure = typed.equals(keptText) ? kept : measure.parse(typed, units);
         if (!(figure >= leastKept && figure <= mostKept)) {
-            throw new InvalidInput("", beyond(figure));
+            throw beyond(figure);
         }
         if (measure == Measure.BOTTLES && figure != Math.rint(figure)) {
-            throw new InvalidInput("", Texts.of("form.fault.whole", typed));
+            throw new InvalidInput("", "form.fault.whole", typed);
         }
         return OptionalDouble.of(figure);
     }
 
-    private String beyond(double figure) {
-        String least = measure.text(leastKept, units);
+    private InvalidInput beyond(double figure) {
+        String least = text(leastKept);
         if (measure == Measure.BOTTLES) {
             return figure < leastKept
-                    ? Texts.of("form.fault.too-few", measure.text(figure, units), least)
-                    : Texts.of("form.fault.too-many", measure.text(figure, units), measure.text(mostKept, units));
+                    ? new InvalidInput("", "form.fault.too-few", text(figure), least)
+                    : new InvalidInput("", "form.fault.too-many", text(figure), text(mostKept));
         }
-        return Texts.of(
-                "form.fault.range", measure.textWithUnit(figure, units), least, measure.textWithUnit(mostKept, units));
+        return new InvalidInput("", "form.fault.range", textWithUnit(figure), least, textWithUnit(mostKept));
+    }
+
+    private String text(double figure) {
+        return measure.text(figure, units, messages().locale());
+    }
+
+    private String textWithUnit(double figure) {
+        return measure.textWithUnit(figure, units, messages().locale());
     }
 
     /** The figure where one must be given. */
     public double figure() {
-        return value().orElseThrow(() -> new InvalidInput("", Texts.of("form.fault.nothing")));
+        return value().orElseThrow(() -> new InvalidInput("", "form.fault.nothing"));
     }
 
     public int count() {

@@ -3,6 +3,7 @@ package undercroft.app.form;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import undercroft.quantity.Check;
+import undercroft.wording.Messages;
 
 /** Free words. */
 public final class WordsField extends Field<String> {
@@ -10,8 +11,8 @@ public final class WordsField extends Field<String> {
     private boolean isRequired;
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
-    public WordsField(String id, String label, String initial) {
-        super(id, label);
+    public WordsField(Messages messages, String id, String label, String initial) {
+        super(messages, id, label);
         text.set(initial);
         text.addListener((property, before, after) -> changed());
     }

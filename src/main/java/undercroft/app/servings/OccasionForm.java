@@ -13,7 +13,7 @@ import undercroft.app.form.Measure;
 import undercroft.app.form.NumberField;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Guests to come: when, how many, how many bottles for each. Changes nothing; the answer is which batch to pour. */
 public final class OccasionForm extends Form {
@@ -29,8 +29,8 @@ public final class OccasionForm extends Form {
     /** When how many bottles are wanted. */
     public record Occasion(Instant at, int bottles) {}
 
-    public OccasionForm(Cellar cellar, Instant now) {
-        super(cellar);
+    public OccasionForm(Messages messages, Cellar cellar, Instant now) {
+        super(messages, cellar);
         this.now = now;
         Instant evening = now.atZone(cellar.zone())
                 .toLocalDate()
@@ -38,13 +38,29 @@ public final class OccasionForm extends Form {
                 .atTime(LocalTime.of(18, 0))
                 .atZone(cellar.zone())
                 .toInstant();
-        at = add(new DateTimeField("occasion-at", Texts.of("form.occasion.at"), cellar.zone(), evening), "at");
+        at = add(
+                new DateTimeField(messages(), "occasion-at", messages().of("form.occasion.at"), cellar.zone(), evening),
+                "at");
         guests = add(
-                new NumberField("occasion-guests", Texts.of("form.occasion.guests"), Measure.BOTTLES, units(), 1, 1000)
+                new NumberField(
+                                messages(),
+                                "occasion-guests",
+                                messages().of("form.occasion.guests"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                1000)
                         .starting(4),
                 "guests");
         each = add(
-                new NumberField("occasion-each", Texts.of("form.occasion.each"), Measure.BOTTLES, units(), 1, 10)
+                new NumberField(
+                                messages(),
+                                "occasion-each",
+                                messages().of("form.occasion.each"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                10)
                         .starting(2),
                 "each");
         begin();
@@ -90,7 +106,7 @@ public final class OccasionForm extends Form {
     @Override
     public Cellar applyTo(Cellar current) {
         if (!at.value().isAfter(now)) {
-            throw new InvalidInput("at", Texts.of("form.pour.past"));
+            throw new InvalidInput("at", "form.pour.past");
         }
         return current;
     }

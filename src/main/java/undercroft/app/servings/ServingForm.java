@@ -27,8 +27,8 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** Bottles promised for a time: which, how many, when, chilled where, how warm in the glass. */
 public final class ServingForm extends Form {
@@ -53,8 +53,13 @@ public final class ServingForm extends Form {
     }
 
     private ServingForm(
-            Cellar cellar, Optional<Serving> before, Wish wish, Optional<CellarOutlook> outlook, Instant now) {
-        super(cellar);
+            Messages messages,
+            Cellar cellar,
+            Optional<Serving> before,
+            Wish wish,
+            Optional<CellarOutlook> outlook,
+            Instant now) {
+        super(messages, cellar);
         this.before = before;
         this.outlook = outlook;
         this.now = now;
@@ -65,11 +70,13 @@ public final class ServingForm extends Form {
                 .map(cellar::batch)
                 .or(() -> pourable.stream().findFirst())
                 .orElse(null);
-        batch = add(ChoiceField.of("pour-batch", Texts.of("form.pour.batch"), pourable, first), "batch");
+        batch = add(
+                ChoiceField.of(messages(), "pour-batch", messages().of("form.pour.batch"), pourable, first), "batch");
         bottles = add(
                 new NumberField(
+                                messages(),
                                 "pour-bottles",
-                                Texts.of("form.pour.bottles"),
+                                messages().of("form.pour.bottles"),
                                 Measure.BOTTLES,
                                 units(),
                                 1,
@@ -78,38 +85,49 @@ public final class ServingForm extends Form {
                 "bottles");
         at = add(
                 new DateTimeField(
+                                messages(),
                                 "pour-at",
-                                Texts.of("form.pour.at"),
+                                messages().of("form.pour.at"),
                                 cellar.zone(),
                                 before.map(Serving::at).or(wish::at).orElseGet(() -> nextFreeEvening(cellar, now)))
                         .toCome(now),
                 "at");
         place = add(
                 new ChoiceField<>(
+                        messages(),
                         "pour-place",
-                        Texts.of("form.pour.place"),
+                        messages().of("form.pour.place"),
                         coldPlaces(cellar),
-                        each -> each.map(Place::name).orElseGet(() -> Texts.of("form.pour.elsewhere")),
+                        each -> each.map(Place::name).orElseGet(() -> messages().of("form.pour.elsewhere")),
                         before.isPresent()
                                 ? before.flatMap(Serving::placeId).map(cellar::place)
                                 : coldest(cellar)),
                 "place");
         coolingMedium = add(
                 ChoiceField.of(
+                        messages(),
                         "pour-surroundings",
-                        Texts.of("form.pour.surroundings"),
+                        messages().of("form.pour.surroundings"),
                         Arrays.asList(CoolingMedium.values()),
                         before.map(Serving::coolingMedium).orElse(CoolingMedium.STILL_FRIDGE)),
                 "surroundings");
         glass = add(
-                new NumberField("pour-glass", Texts.of("form.pour.glass"), Measure.TEMPERATURE, units(), 0, 25)
+                new NumberField(
+                                messages(),
+                                "pour-glass",
+                                messages().of("form.pour.glass"),
+                                Measure.TEMPERATURE,
+                                units(),
+                                0,
+                                25)
                         .optional()
                         .starting(before.map(Serving::glassCelsius).orElse(OptionalDouble.empty())),
                 "glassCelsius");
         note = add(
                 new WordsField(
+                        messages(),
                         "pour-note",
-                        Texts.of("form.pour.note"),
+                        messages().of("form.pour.note"),
                         before.map(Serving::note).orElse("")),
                 "note");
         batch.chosenProperty().addListener((property, was, is) -> hint());
@@ -119,13 +137,15 @@ public final class ServingForm extends Form {
     }
 
     /** A new pour. */
-    public static ServingForm adding(Cellar cellar, Wish wish, Optional<CellarOutlook> outlook, Instant now) {
-        return new ServingForm(cellar, Optional.empty(), wish, outlook, now);
+    public static ServingForm adding(
+            Messages messages, Cellar cellar, Wish wish, Optional<CellarOutlook> outlook, Instant now) {
+        return new ServingForm(messages, cellar, Optional.empty(), wish, outlook, now);
     }
 
     /** A pour that was planned before. */
-    public static ServingForm changing(Cellar cellar, Serving serving, Optional<CellarOutlook> outlook, Instant now) {
-        return new ServingForm(cellar, Optional.of(serving), Wish.OPEN, outlook, now);
+    public static ServingForm changing(
+            Messages messages, Cellar cellar, Serving serving, Optional<CellarOutlook> outlook, Instant now) {
+        return new ServingForm(messages, cellar, Optional.of(serving), Wish.OPEN, outlook, now);
     }
 
     public List<Field<?>> fields() {
@@ -134,16 +154,17 @@ public final class ServingForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of(
-                before.isPresent() ? "undo.pour.changed" : "undo.pour.added",
-                batch.value().name());
+        return messages()
+                .of(
+                        before.isPresent() ? "undo.pour.changed" : "undo.pour.added",
+                        batch.value().name());
     }
 
     @Override
     public Cellar applyTo(Cellar current) {
         Batch chosen = batch.value();
         if (!at.value().isAfter(now)) {
-            throw new InvalidInput("at", Texts.of("form.pour.past"));
+            throw new InvalidInput("at", "form.pour.past");
         }
         checkBottles(current, chosen);
         outlook.ifPresent(known -> checkReady(known, chosen));
@@ -167,7 +188,7 @@ public final class ServingForm extends Form {
     private void checkBottles(Cellar current, Batch chosen) {
         int left = current.batch(chosen.id()).leftAt(now);
         if (bottles.count() > left) {
-            throw new InvalidInput("bottles", Texts.of("form.pour.too-many", left));
+            throw new InvalidInput("bottles", "form.pour.too-many", left);
         }
         int promised = current.servings().stream()
                 .filter(serving ->
@@ -177,8 +198,7 @@ public final class ServingForm extends Form {
                 .mapToInt(Serving::bottles)
                 .sum();
         if (bottles.count() + promised > left) {
-            throw new InvalidInput(
-                    "bottles", Texts.of("form.pour.promised", promised, left, Math.max(0, left - promised)));
+            throw new InvalidInput("bottles", "form.pour.promised", promised, left, Math.max(0, left - promised));
         }
     }
 
@@ -189,7 +209,7 @@ public final class ServingForm extends Form {
                 .findFirst();
         if (lot.isPresent() && lot.get().ready().median().isEmpty()) {
             throw new InvalidInput(
-                    "batch", Texts.of("form.pour.never-ready", lot.get().place().name()));
+                    "batch", "form.pour.never-ready", lot.get().place().name());
         }
     }
 
@@ -207,14 +227,13 @@ public final class ServingForm extends Form {
                         .orElse(Double.NEGATIVE_INFINITY))
                 .orElseGet(() -> coolingMedium.value().usualCelsius());
         if (cold > wanted) {
-            ShelfWords words = ShelfWords.of(known, Texts.messages());
+            ShelfWords words = ShelfWords.of(known, messages());
             throw new InvalidInput(
                     "glassCelsius",
-                    Texts.of(
-                            "form.pour.warm-place",
-                            words.format().celsius(wanted),
-                            place.words(place.value()),
-                            words.format().celsius(cold)));
+                    "form.pour.warm-place",
+                    words.format().celsius(wanted),
+                    place.words(place.value()),
+                    words.format().celsius(cold));
         }
     }
 
@@ -223,12 +242,15 @@ public final class ServingForm extends Form {
         if (chosen != null) {
             Interval usual = chosen.beer().kind().servingCelsius();
             glass.hintProperty()
-                    .set(Texts.of(
-                            "form.pour.glass-hint",
-                            chosen.beer().kind().label(),
-                            Measure.TEMPERATURE.text(usual.low(), units()),
-                            Measure.TEMPERATURE.textWithUnit(usual.high(), units())));
-            bottles.hintProperty().set(Texts.of("form.left.hint", chosen.leftAt(now)));
+                    .set(messages()
+                            .of(
+                                    "form.pour.glass-hint",
+                                    chosen.beer().kind(),
+                                    Measure.TEMPERATURE.text(
+                                            usual.low(), units(), messages().locale()),
+                                    Measure.TEMPERATURE.textWithUnit(
+                                            usual.high(), units(), messages().locale())));
+            bottles.hintProperty().set(messages().of("form.left.hint", chosen.leftAt(now)));
         }
         CoolingMedium kind = coolingMedium.chosenProperty().get();
         coolingMedium
@@ -236,8 +258,11 @@ public final class ServingForm extends Form {
                 .set(
                         kind == null || kind.isGoodForResting()
                                 ? ""
-                                : Texts.of(
-                                        kind == CoolingMedium.FREEZER ? "form.pour.freezer" : "form.pour.ice-water"));
+                                : messages()
+                                        .of(
+                                                kind == CoolingMedium.FREEZER
+                                                        ? "form.pour.freezer"
+                                                        : "form.pour.ice-water"));
     }
 
     private static Instant nextFreeEvening(Cellar cellar, Instant now) {

@@ -9,7 +9,6 @@ import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.wording.ServingWords;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /**
  * What the page says of a pour.
@@ -38,13 +37,13 @@ public record ServingPage(
     /** A moment or a number with what stands above and below it. */
     public record Figure(String id, String label, String value, String detail) {}
 
-    static ServingPage of(ServingPlan plan, CellarOutlook outlook) {
-        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
+    static ServingPage of(ServingPlan plan, ShelfWords words) {
+        CellarOutlook outlook = words.outlook();
         Batch batch = outlook.cellar().batch(plan.serving().batchId());
         ServingWords said = new ServingWords(words);
         return new ServingPage(
                 plan,
-                Texts.counted("pours.page.title", plan.serving().bottles(), batch.name()),
+                words.of("pours.page.title", plan.serving().bottles(), batch.name()),
                 headline(plan, outlook, words),
                 sentence(words, said.why(plan)),
                 figures(plan, batch, outlook, words),
@@ -58,21 +57,21 @@ public record ServingPage(
         String when = words.format().weekdayAndTime(plan.serving().at());
         String place = new ServingWords(words).coldPlace(plan.serving());
         if (plan.chillFrom().isEmpty()) {
-            return Texts.of("pours.headline.too-late", when);
+            return words.of("pours.headline.too-late", when);
         }
         if (plan.chillFrom().get().isBefore(outlook.at())) {
-            return Texts.of("pours.headline.there", when, place);
+            return words.of("pours.headline.there", when, place);
         }
         return plan.serving().coolingMedium().isGoodForResting()
-                ? Texts.of(
+                ? words.of(
                         "pours.headline.chill",
                         when,
                         place,
                         words.format().weekdayAndTime(plan.chillFrom().get()))
-                : Texts.of(
+                : words.of(
                         "pours.headline.quick",
                         when,
-                        plan.serving().coolingMedium().label(),
+                        plan.serving().coolingMedium(),
                         words.format().weekdayAndTime(plan.chillFrom().get()));
     }
 
@@ -81,41 +80,45 @@ public record ServingPage(
         boolean late = plan.chillFrom().isEmpty();
         boolean there = !late && plan.chillFrom().get().isBefore(outlook.at());
         figures.add(figure(
+                words,
                 "in",
                 late
-                        ? Texts.of("pours.figure.in-late")
+                        ? words.of("pours.figure.in-late")
                         : there
-                                ? Texts.of("pours.figure.in-there")
+                                ? words.of("pours.figure.in-there")
                                 : words.format().weekdayAndTime(plan.chillFrom().get()),
-                Texts.of(
+                words.of(
                         "pours.figure.in-detail",
                         words.format().celsius(plan.chilling().coldCelsius()))));
         boolean warms = plan.takeOut().isBefore(plan.serving().at());
         figures.add(figure(
+                words,
                 "out",
                 words.format()
                                 .date(plan.takeOut())
                                 .equals(words.format().date(plan.serving().at()))
                         ? words.format().clock(plan.takeOut())
                         : words.format().weekdayAndTime(plan.takeOut()),
-                warms ? Texts.of("pours.figure.out-before") : Texts.of("pours.figure.out-then")));
+                warms ? words.of("pours.figure.out-before") : words.of("pours.figure.out-then")));
         BeerStyle kind = batch.beer().kind();
         figures.add(figure(
+                words,
                 "glass",
                 words.format().celsius(plan.chilling().wantedCelsius()),
-                Texts.of(
+                words.of(
                         "pours.figure.glass-detail",
                         words.format().celsius(kind.servingCelsius().low()),
                         words.format().celsius(kind.servingCelsius().high()))));
         figures.add(figure(
+                words,
                 "ready",
-                Texts.of("pours.figure.percent", Math.round(100 * plan.probabilityReady())),
-                Texts.of("pours.figure.ready-detail")));
+                words.of("pours.figure.percent", Math.round(100 * plan.probabilityReady())),
+                words.of("pours.figure.ready-detail")));
         return figures;
     }
 
-    private static Figure figure(String id, String value, String detail) {
-        return new Figure(id, Texts.of("pours.figure." + id), value, detail);
+    private static Figure figure(ShelfWords words, String id, String value, String detail) {
+        return new Figure(id, words.of("pours.figure." + id), value, detail);
     }
 
     private static String sentence(ShelfWords words, String half) {

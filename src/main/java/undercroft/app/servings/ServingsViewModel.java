@@ -12,12 +12,13 @@ import undercroft.outlook.lot.Alert;
 import undercroft.outlook.serving.ServingChoice;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 import undercroft.wording.ServingWords;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** The pours to come, one of them chosen, and the batches that might be poured on an occasion. */
 public final class ServingsViewModel {
+    private final Messages messages;
     private final Workspace workspace;
     private final ObservableValue<CellarOutlook> outlook;
     private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(this, "lines", List.of());
@@ -28,7 +29,8 @@ public final class ServingsViewModel {
     /** A pour in the list. */
     public record Line(Serving serving, Alert alert, String what, String when, String chill, boolean chosen) {}
 
-    public ServingsViewModel(Workspace workspace, ObservableValue<CellarOutlook> outlook) {
+    public ServingsViewModel(Messages messages, Workspace workspace, ObservableValue<CellarOutlook> outlook) {
+        this.messages = messages;
         this.workspace = workspace;
         this.outlook = outlook;
         outlook.addListener((property, before, after) -> write());
@@ -53,7 +55,7 @@ public final class ServingsViewModel {
     public void remove(Serving serving) {
         Cellar cellar = workspace.getCellar();
         workspace.change(
-                Texts.of("undo.pour.deleted", cellar.batch(serving.batchId()).name()),
+                messages.of("undo.pour.deleted", cellar.batch(serving.batchId()).name()),
                 current -> current.withServings(current.servings().stream()
                         .filter(each -> !each.id().equals(serving.id()))
                         .toList()));
@@ -71,7 +73,7 @@ public final class ServingsViewModel {
 
     /** What speaks for a choice and against it. */
     public List<String> reasons(ServingChoice choice) {
-        return new ServingWords(ShelfWords.of(outlook.getValue(), Texts.messages())).reasons(choice);
+        return new ServingWords(ShelfWords.of(outlook.getValue(), messages)).reasons(choice);
     }
 
     private void write() {
@@ -79,7 +81,7 @@ public final class ServingsViewModel {
         if (shown == null) {
             return;
         }
-        ShelfWords words = ShelfWords.of(shown, Texts.messages());
+        ShelfWords words = ShelfWords.of(shown, messages);
         List<ServingPlan> plans = shown.servings();
         Optional<ServingPlan> chosen = plans.stream()
                 .filter(plan -> plan.serving().id().equals(chosenId))
@@ -88,20 +90,20 @@ public final class ServingsViewModel {
         lines.set(plans.stream()
                 .map(plan -> line(plan, shown, words, chosen.map(plan::equals).orElse(false)))
                 .toList());
-        page.set(chosen.map(plan -> ServingPage.of(plan, shown)));
+        page.set(chosen.map(plan -> ServingPage.of(plan, words)));
     }
 
-    private static Line line(ServingPlan plan, CellarOutlook outlook, ShelfWords words, boolean chosen) {
+    private Line line(ServingPlan plan, CellarOutlook outlook, ShelfWords words, boolean chosen) {
         String name = outlook.cellar().batch(plan.serving().batchId()).name();
         String chill = plan.chillFrom()
                 .map(from -> from.isBefore(outlook.at())
-                        ? Texts.of("pours.line.there")
-                        : Texts.of("pours.line.chill", words.format().weekdayAndTime(from)))
-                .orElseGet(() -> Texts.of("pours.line.too-late"));
+                        ? messages.of("pours.line.there")
+                        : messages.of("pours.line.chill", words.format().weekdayAndTime(from)))
+                .orElseGet(() -> messages.of("pours.line.too-late"));
         return new Line(
                 plan.serving(),
                 plan.alert(),
-                Texts.of("pours.line.what", plan.serving().bottles(), name),
+                messages.of("pours.line.what", plan.serving().bottles(), name),
                 words.format().weekdayAndTime(plan.serving().at()),
                 chill,
                 chosen);

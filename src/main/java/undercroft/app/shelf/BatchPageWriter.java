@@ -13,13 +13,13 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.wording.HandlingWords;
 import undercroft.wording.Headlines;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** Writes the page of a batch. */
 record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
-    static BatchPage page(CellarOutlook outlook, BatchOutlook batch, String lotId) {
-        return new BatchPageWriter(outlook, batch, ShelfWords.of(outlook, Texts.messages())).page(lotId);
+    static BatchPage page(CellarOutlook outlook, BatchOutlook batch, String lotId, Messages messages) {
+        return new BatchPageWriter(outlook, batch, ShelfWords.of(outlook, messages)).page(lotId);
     }
 
     private BatchPage page(String lotId) {
@@ -46,7 +46,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
     }
 
     private String where(LotOutlook lot) {
-        return Texts.of(
+        return words.of(
                 "batch.where",
                 lot.place().name(),
                 words.format().celsius(lot.temperature().nowCelsius()),
@@ -67,11 +67,11 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
     }
 
     private String lotLabel(LotOutlook lot) {
-        return Texts.of(
+        return words.of(
                 "batch.lot.label",
                 lot.left(),
-                outlook.cellar().bottleType(lot.lot().bottleTypeId()).label(),
-                lot.lot().colour().label(),
+                words.name(outlook.cellar().bottleType(lot.lot().bottleTypeId())),
+                words.nameOf(lot.lot().colour()),
                 lot.place().name());
     }
 
@@ -80,7 +80,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
             return "";
         }
         Lot lot = batch.batch().lot(lotId);
-        return outlook.cellar().bottleType(lot.bottleTypeId()).label();
+        return words.name(outlook.cellar().bottleType(lot.bottleTypeId()));
     }
 
     private List<BatchPage.Row> readings() {
@@ -94,18 +94,17 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
         String what;
         String note = "";
         if (reading instanceof Reading.Gauge gauge) {
-            what = Texts.of("batch.reading.gauge", words.format().bar(gauge.gaugeBar()));
+            what = words.of("batch.reading.gauge", words.format().bar(gauge.gaugeBar()));
             note = gauge.gauge();
         } else if (reading instanceof Reading.Squeeze squeeze) {
-            what = Texts.of("batch.reading.squeeze", squeeze.feel().label());
+            what = words.of("batch.reading.squeeze", squeeze.feel());
             note = lotName(squeeze.lotId());
         } else if (reading instanceof Reading.Opened opened) {
-            what = Texts.of(
-                    "batch.reading.opened", opened.perceivedCarbonation().label());
+            what = words.of("batch.reading.opened", opened.perceivedCarbonation());
             note = lotName(opened.lotId());
         } else {
             double gravity = ((Reading.Density) reading).specificGravity();
-            what = Texts.of("batch.reading.gravity", words.format().number(gravity, 3));
+            what = words.of("batch.reading.gravity", words.format().number(gravity, 3));
         }
         return new BatchPage.Row(words.dayAndTime(reading.at()), what, note, Optional.of(reading), Optional.empty());
     }
@@ -122,10 +121,9 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
         for (Dated<Draw> each : all) {
             Draw draw = each.what();
             left -= draw.count();
-            String what =
-                    Texts.counted("batch.draw.row", draw.count(), draw.fate().label());
+            String what = words.of("batch.draw.row", draw.count(), draw.fate());
             String note = joined(
-                    Texts.of("batch.draw.left", left), joined(lotName(each.lot().id()), draw.note()));
+                    words.of("batch.draw.left", left), joined(lotName(each.lot().id()), draw.note()));
             rows.add(
                     0,
                     new BatchPage.Row(
@@ -145,17 +143,17 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                         .reversed())
                 .map(each -> BatchPage.Row.of(
                         words.dayAndTime(each.what().from()),
-                        Texts.of(
+                        words.of(
                                 "batch.move.row",
                                 outlook.cellar().place(each.what().placeId()).name(),
-                                each.what().cover().label()),
+                                each.what().cover()),
                         joined(
-                                Texts.counted("batch.move.bottles", each.lot().count()),
+                                words.of("batch.move.bottles", each.lot().count()),
                                 lotName(each.lot().id()))))
                 .toList();
     }
 
-    private static String joined(String one, String other) {
-        return one.isEmpty() || other.isEmpty() ? one + other : Texts.of("words.list.joint", one, other);
+    private String joined(String one, String other) {
+        return one.isEmpty() || other.isEmpty() ? one + other : words.of("words.list.joint", one, other);
     }
 }

@@ -12,10 +12,11 @@ import undercroft.cellar.Reading;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.session.Workspace;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The page of the batch chosen on the shelf. */
 public final class BatchViewModel {
+    private final Messages messages;
     private final Workspace workspace;
     private final ObservableValue<CellarOutlook> outlook;
     private final ObservableValue<ShelfPlan.Crate> crate;
@@ -24,7 +25,11 @@ public final class BatchViewModel {
     private String lotId = "";
 
     public BatchViewModel(
-            Workspace workspace, ObservableValue<CellarOutlook> outlook, ObservableValue<ShelfPlan.Crate> crate) {
+            Messages messages,
+            Workspace workspace,
+            ObservableValue<CellarOutlook> outlook,
+            ObservableValue<ShelfPlan.Crate> crate) {
+        this.messages = messages;
         this.workspace = workspace;
         this.outlook = outlook;
         this.crate = crate;
@@ -53,7 +58,7 @@ public final class BatchViewModel {
 
     /** Takes a reading back; undoable. */
     public void remove(Reading reading) {
-        workspace.change(Texts.of("undo.reading.removed"), cellar -> {
+        workspace.change(messages.of("undo.reading.removed"), cellar -> {
             Batch batch = cellar.batch(shownBatchId);
             List<Reading> rest = new ArrayList<>(batch.readings());
             rest.remove(reading);
@@ -63,7 +68,7 @@ public final class BatchViewModel {
 
     /** Takes back that bottles left; undoable. */
     public void remove(BatchPage.Drawn drawn) {
-        workspace.change(Texts.of("undo.draw.removed"), cellar -> {
+        workspace.change(messages.of("undo.draw.removed"), cellar -> {
             Batch batch = cellar.batch(shownBatchId);
             Lot lot = batch.lot(drawn.lotId());
             List<Draw> rest = new ArrayList<>(lot.draws());
@@ -82,7 +87,7 @@ public final class BatchViewModel {
         for (BatchOutlook batch : shown.batches()) {
             if (batch.id().equals(chosen.batchId())) {
                 shownBatchId = batch.id();
-                page.set(BatchPageWriter.page(shown, batch, lotId));
+                page.set(BatchPageWriter.page(shown, batch, lotId, messages));
             }
         }
     }

@@ -18,15 +18,13 @@ import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.Stage;
 import undercroft.wording.AlertWords;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** Letters the crates of one batch. */
 record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
     ShelfPlan.Crate planned() {
         List<Lot> lots = batch.batch().lots();
         int bottles = lots.stream().mapToInt(Lot::count).sum();
-        String state =
-                bottles == 0 ? words.nameOf(Stage.FILLING) : Texts.counted("shelf.crate.planned-bottles", bottles);
+        String state = bottles == 0 ? words.nameOf(Stage.FILLING) : words.of("shelf.crate.planned-bottles", bottles);
         return new ShelfPlan.Crate(
                 batch.id(),
                 batch.id(),
@@ -38,7 +36,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                 ShelfPlan.racks(outlook, lots, lots.stream().map(lot -> 0).toList()),
                 0,
                 0,
-                Texts.of("shelf.crate.planned-sentence", batch.batch().name(), state),
+                words.of("shelf.crate.planned-sentence", batch.batch().name(), state),
                 found("", lots));
     }
 
@@ -67,22 +65,22 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                 new AlertWords(words.format().messages())
                         .before(
                                 alert,
-                                Texts.of(
+                                words.of(
                                         "shelf.crate.sentence",
                                         batch.batch().name(),
                                         place.name(),
                                         state(main),
-                                        Texts.counted("shelf.crate.left", left))),
+                                        words.of("shelf.crate.left", left))),
                 found(place.name(), lots.stream().map(LotOutlook::lot).toList()));
     }
 
     private String state(LotOutlook lot) {
         long day = batch.batch().cappedAt().map(words::dayNumber).orElse(0L);
         return switch (lot.stage()) {
-            case CARBONATING -> Texts.of("shelf.crate.day", day, progress(lot));
-            case CLEARING -> Texts.of("shelf.crate.day", day, words.nameOf(lot.stage()));
+            case CARBONATING -> words.of("shelf.crate.day", day, progress(lot));
+            case CLEARING -> words.of("shelf.crate.day", day, words.nameOf(lot.stage()));
             case READY ->
-                Texts.of(
+                words.of(
                         "shelf.crate.stage",
                         words.nameOf(lot.stage()),
                         words.format().volumes(lot.carbonation().atPresent().median()));
@@ -99,7 +97,7 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                 .filter(at -> !at.isAfter(outlook.at()))
                 .max(Instant::compareTo);
         Instant capped = batch.batch().cappedAt().orElseThrow();
-        return Texts.of("shelf.crate.gone", words.day(capped), words.day(last.orElse(capped)));
+        return words.of("shelf.crate.gone", words.day(capped), words.day(last.orElse(capped)));
     }
 
     private String found(String place, List<Lot> lots) {
@@ -120,9 +118,9 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
 
     private String progress(LotOutlook lot) {
         return switch (lot.progress()) {
-            case SLOW -> Texts.of("shelf.progress.slow");
-            case STALLED -> Texts.of("shelf.progress.stalled");
-            case TOO_HOT -> Texts.of("shelf.progress.too-hot");
+            case SLOW -> words.of("shelf.progress.slow");
+            case STALLED -> words.of("shelf.progress.stalled");
+            case TOO_HOT -> words.of("shelf.progress.too-hot");
             case WORKING, DONE ->
                 words.format().volumes(lot.carbonation().atPresent().median());
         };

@@ -17,8 +17,8 @@ import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.Stage;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** What stands where on the drawn shelf: planks from top to bottom with their crates from left to right. */
 public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gone) {
@@ -97,11 +97,11 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
     /** Bottles of one make and colour: how many there were and how many are left. */
     public record Rack(BottleType type, GlassColour colour, int count, int left) {}
 
-    public static ShelfPlan of(CellarOutlook outlook, Order order) {
+    public static ShelfPlan of(CellarOutlook outlook, Order order, Messages messages) {
         Map<String, List<Crate>> standing = new LinkedHashMap<>();
         List<Crate> planned = new ArrayList<>();
         List<Crate> gone = new ArrayList<>();
-        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
+        ShelfWords words = ShelfWords.of(outlook, messages);
         for (BatchOutlook batch : outlook.batches()) {
             CrateWriter writer = new CrateWriter(outlook, batch, words);
             if (!batch.isCapped()) {
@@ -164,12 +164,12 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
     private static String climate(PlaceOutlook place, ShelfWords words) {
         String now = words.format().celsius(place.nowCelsius());
         if (!place.measured()) {
-            return Texts.of("shelf.climate.guess", now);
+            return words.of("shelf.climate.guess", now);
         }
         if (Math.abs(place.trendKelvin()) < 0.75) {
             return now;
         }
-        return Texts.of(place.trendKelvin() > 0 ? "shelf.climate.rising" : "shelf.climate.falling", now);
+        return words.of(place.trendKelvin() > 0 ? "shelf.climate.rising" : "shelf.climate.falling", now);
     }
 
     /** Without the crates that are not wanted, and without the places that are left with none. */

@@ -20,9 +20,11 @@ import javafx.beans.value.ObservableValue;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.Stage;
+import undercroft.wording.Messages;
 
 /** The drawn shelf and what is chosen on it. */
 public final class ShelfViewModel {
+    private final Messages messages;
     private final ObservableValue<CellarOutlook> outlook;
     private final ObjectProperty<ShelfPlan.Order> order =
             new SimpleObjectProperty<>(this, "order", ShelfPlan.Order.ATTENTION);
@@ -67,7 +69,8 @@ public final class ShelfViewModel {
         LAST
     }
 
-    public ShelfViewModel(ObservableValue<CellarOutlook> outlook) {
+    public ShelfViewModel(Messages messages, ObservableValue<CellarOutlook> outlook) {
+        this.messages = messages;
         this.outlook = outlook;
         outlook.addListener((property, before, after) -> draw());
         order.addListener((property, before, after) -> draw());
@@ -247,7 +250,7 @@ public final class ShelfViewModel {
         if (outlook.getValue() == null) {
             return;
         }
-        whole = ShelfPlan.of(outlook.getValue(), order.get());
+        whole = ShelfPlan.of(outlook.getValue(), order.get(), messages);
         Set<String> keys = whole.crates().stream().map(ShelfPlan.Crate::key).collect(Collectors.toSet());
         marked.set(marked.get().stream().filter(keys::contains).collect(Collectors.toUnmodifiableSet()));
         boolean all = show.get() == Show.ALL && search.get().isBlank();

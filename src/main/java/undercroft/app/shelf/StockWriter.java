@@ -7,7 +7,6 @@ import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.StockOutlook;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** Writes where the bottles of a batch are and how fast they go. */
 record StockWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
@@ -16,38 +15,38 @@ record StockWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
         List<String> lots = new ArrayList<>(batch.lots().stream().map(this::lot).toList());
         double kegged = batch.batch().packaging().keggedLitres();
         if (kegged > 0) {
-            lots.add(Texts.of("stock.kegged", words.format().litres(kegged)));
+            lots.add(words.of("stock.kegged", words.format().litres(kegged)));
         }
         return new BatchPage.Stock(stock, sentence(stock), lots);
     }
 
     private String lot(LotOutlook lot) {
-        return Texts.of(
+        return words.of(
                 "stock.lot.text",
                 lot.left(),
                 lot.lot().count(),
-                outlook.cellar().bottleType(lot.lot().bottleTypeId()).label(),
+                words.name(outlook.cellar().bottleType(lot.lot().bottleTypeId())),
                 lot.place().name());
     }
 
     private String sentence(StockOutlook stock) {
         if (stock.left() == 0) {
-            return Texts.of("stock.sentence.gone");
+            return words.of("stock.sentence.gone");
         }
         String weeks = words.format().number(stock.weeks(), 0);
         if (stock.ahead().isEmpty()) {
-            return Texts.of("stock.sentence.still", weeks);
+            return words.of("stock.sentence.still", weeks);
         }
-        String rate = Texts.of(
+        String rate = words.of(
                 "stock.sentence.rate",
                 words.format().number(stock.perWeek().median(), 1),
                 words.format().range(stock.perWeek(), 1),
                 weeks);
         if (stock.end().isEmpty()) {
-            return Texts.of("stock.sentence.years", rate);
+            return words.of("stock.sentence.years", rate);
         }
         String early = stock.earlyEnd().map(words::day).orElse("");
-        String late = stock.lateEnd().map(words::day).orElseGet(() -> Texts.of("stock.sentence.far"));
-        return Texts.of("stock.sentence.ends", rate, words.day(stock.end().get()), early, late);
+        String late = stock.lateEnd().map(words::day).orElseGet(() -> words.of("stock.sentence.far"));
+        return words.of("stock.sentence.ends", rate, words.day(stock.end().get()), early, late);
     }
 }

@@ -16,12 +16,13 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.task.Task;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
-import undercroft.wording.Texts;
 
 /** The short list of what to do, most urgent first, without what was put away. */
 public final class ToDoViewModel {
+    private final Messages messages;
     /** A dismissed line that says "act now" is not gone for good: the bottles may still be dangerous. */
     private static final Duration ACT_STAYS_AWAY = Duration.ofDays(7);
 
@@ -35,7 +36,8 @@ public final class ToDoViewModel {
     /** One thing to do, and why; {@code when} as a person says it, empty for now. */
     public record Line(Alert alert, String what, String why, String when, String batchId, Task task) {}
 
-    public ToDoViewModel(Workspace workspace, ObservableValue<CellarOutlook> outlook) {
+    public ToDoViewModel(Messages messages, Workspace workspace, ObservableValue<CellarOutlook> outlook) {
+        this.messages = messages;
         this.workspace = workspace;
         this.outlook = outlook;
         outlook.addListener((property, before, after) -> write(after));
@@ -80,21 +82,21 @@ public final class ToDoViewModel {
 
     /** Shows everything again that was put away. */
     public void bringBack() {
-        workspace.change(Texts.of("undo.tonight.back"), cellar -> cellar.withTaskNotes(List.of()));
+        workspace.change(messages.of("undo.tonight.back"), cellar -> cellar.withTaskNotes(List.of()));
     }
 
     private void note(Line line, TaskNote.What what, Optional<Instant> until) {
         Instant now = outlook.getValue().at();
         TaskNote note = new TaskNote(line.task().key(), what, until);
         workspace.change(
-                Texts.of("undo.tonight.noted", line.what(), what.label()), cellar -> cellar.withTaskNote(note, now));
+                messages.of("undo.tonight.noted", line.what(), what), cellar -> cellar.withTaskNote(note, now));
     }
 
     private void write(CellarOutlook shown) {
         if (shown == null) {
             return;
         }
-        ShelfWords words = ShelfWords.of(shown, Texts.messages());
+        ShelfWords words = ShelfWords.of(shown, messages);
         TaskWords said = new TaskWords(words);
         putAway.set((int) shown.cellar().taskNotes().stream()
                 .filter(note -> note.holdsAt(shown.at()))

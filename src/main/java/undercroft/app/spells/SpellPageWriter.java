@@ -18,14 +18,14 @@ import undercroft.picture.SpellBoard;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 import undercroft.wording.HandlingWords;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.SpellWords;
-import undercroft.wording.Texts;
 
 /** Writes the page of a spell. */
 record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords words) {
-    static SpellPage page(CellarOutlook outlook, SpellBoard.Mark chosen) {
-        return new SpellPageWriter(outlook, chosen, ShelfWords.of(outlook, Texts.messages())).page();
+    static SpellPage page(CellarOutlook outlook, SpellBoard.Mark chosen, Messages messages) {
+        return new SpellPageWriter(outlook, chosen, ShelfWords.of(outlook, messages)).page();
     }
 
     private SpellPage page() {
@@ -34,9 +34,9 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
                 .filter(each -> each.place().id().equals(spell.place().id()))
                 .findFirst();
         Alert alert = spell.alert();
-        Optional<PlacePicture> picture = place.map(each -> new PlacePicture(outlook, each));
+        Optional<PlacePicture> picture = place.map(each -> new PlacePicture(words, each));
         return new SpellPage(
-                Texts.of(
+                words.of(
                         spell.warm() ? "spells.title.warm" : "spells.title.cold",
                         spell.place().name(),
                         words.day(spell.from()),
@@ -51,11 +51,11 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
 
     private String summary(SpellReview spell) {
         double days = Duration.between(spell.from(), spell.until()).toHours() / 24.0;
-        String how = Texts.of(
+        String how = words.of(
                 spell.warm() ? "spells.summary.warm" : "spells.summary.cold",
                 words.format().celsius(spell.peakCelsius()),
                 words.format().number(days, 1));
-        return spell.certain() ? how : how + " " + Texts.of("spells.summary.uncertain");
+        return spell.certain() ? how : how + " " + words.of("spells.summary.uncertain");
     }
 
     /** Of the lot the spell pressed hardest. */
@@ -80,30 +80,30 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
                 .toList();
     }
 
-    private static String advice(SpellImpact.Advice advice) {
+    private String advice(SpellImpact.Advice advice) {
         return switch (advice) {
-            case COOL_BEFORE_TOUCHING -> Texts.of("spells.advice.cool-first");
-            case OPEN_COLD -> Texts.of("spells.advice.open-cold");
-            case DRINK_FIRST -> Texts.of("spells.advice.drink-first");
-            case KEEP_COOLER -> Texts.of("spells.advice.keep-cooler");
-            case LOOK_FOR_LIFTED_CAPS -> Texts.of("spells.advice.caps");
-            case NONE -> Texts.of("spells.advice.as-usual");
-            case GONE -> Texts.of("spells.advice.gone");
+            case COOL_BEFORE_TOUCHING -> words.of("spells.advice.cool-first");
+            case OPEN_COLD -> words.of("spells.advice.open-cold");
+            case DRINK_FIRST -> words.of("spells.advice.drink-first");
+            case KEEP_COOLER -> words.of("spells.advice.keep-cooler");
+            case LOOK_FOR_LIFTED_CAPS -> words.of("spells.advice.caps");
+            case NONE -> words.of("spells.advice.as-usual");
+            case GONE -> words.of("spells.advice.gone");
         };
     }
 
     private SpellPage.Line line(SpellImpact impact, Optional<PlaceOutlook> place) {
         List<String> figures = new ArrayList<>();
         Interval peak = impact.peakGaugeBar();
-        figures.add(Texts.of(
+        figures.add(words.of(
                 "spells.figure.peak",
                 words.format().bar(peak.median()),
                 words.format().bar(peak.low()),
                 words.format().bar(peak.high())));
         if (impact.hoursOverWorkingPressure() >= 0.5) {
-            figures.add(Texts.of("spells.figure.over", words.format().number(impact.hoursOverWorkingPressure(), 0)));
+            figures.add(words.of("spells.figure.over", words.format().number(impact.hoursOverWorkingPressure(), 0)));
         }
-        figures.add(Texts.of(
+        figures.add(words.of(
                 "spells.figure.memory",
                 words.format().bar(impact.exposure().memoryBeforeBar().high()),
                 words.format().bar(impact.exposure().memoryAfterBar().high())));
@@ -121,7 +121,7 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
 
     private void days(List<String> figures, double days, String more, String less) {
         if (Math.abs(days) >= 0.5) {
-            figures.add(Texts.of(days > 0 ? more : less, words.format().number(Math.abs(days), 0)));
+            figures.add(words.of(days > 0 ? more : less, words.format().number(Math.abs(days), 0)));
         }
     }
 

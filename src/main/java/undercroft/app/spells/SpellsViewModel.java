@@ -6,9 +6,11 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.outlook.CellarOutlook;
 import undercroft.picture.SpellBoard;
+import undercroft.wording.Messages;
 
 /** The board of spells and the spell chosen on it. */
 public final class SpellsViewModel {
+    private final Messages messages;
     private final ObservableValue<CellarOutlook> outlook;
     private final ReadOnlyObjectWrapper<SpellBoard> board = new ReadOnlyObjectWrapper<>(this, "board");
     private final ReadOnlyObjectWrapper<SpellBoard.Mark> chosen = new ReadOnlyObjectWrapper<>(this, "chosen");
@@ -22,7 +24,8 @@ public final class SpellsViewModel {
         DOWN
     }
 
-    public SpellsViewModel(ObservableValue<CellarOutlook> outlook) {
+    public SpellsViewModel(Messages messages, ObservableValue<CellarOutlook> outlook) {
+        this.messages = messages;
         this.outlook = outlook;
         outlook.addListener((property, before, after) -> draw());
         draw();
@@ -45,7 +48,7 @@ public final class SpellsViewModel {
 
     public void choose(SpellBoard.Mark mark) {
         chosen.set(mark);
-        page.set(mark == null ? null : SpellPageWriter.page(outlook.getValue(), mark));
+        page.set(mark == null ? null : SpellPageWriter.page(outlook.getValue(), mark, messages));
     }
 
     /** Moves the choice along a row, or to the spell nearest in time of the row above or below; at an end it stays. */

@@ -25,8 +25,8 @@ import undercroft.outlook.spell.SpellReview;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Span;
 import undercroft.store.logger.ForecastFile;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** What might happen to the shelf. Saving it does what is supposed, where that can be done: a move. */
 public final class WhatIfForm extends Form {
@@ -44,8 +44,8 @@ public final class WhatIfForm extends Form {
             this.key = key;
         }
 
-        String words() {
-            return Texts.of("form.whatif.kind." + key);
+        String words(Messages messages) {
+            return messages.of("form.whatif.kind." + key);
         }
     }
 
@@ -64,8 +64,8 @@ public final class WhatIfForm extends Form {
     private final DateTimeField from;
 
     /** Asks about the shelf of an outlook. */
-    public WhatIfForm(CellarOutlook outlook) {
-        super(outlook.cellar());
+    public WhatIfForm(Messages messages, CellarOutlook outlook) {
+        super(messages, outlook.cellar());
         this.at = outlook.at();
         Cellar cellar = outlook.cellar();
         List<LotChoice> lots = lots(outlook);
@@ -73,7 +73,7 @@ public final class WhatIfForm extends Form {
                 .filter(SpellReview::warm)
                 .sorted(Comparator.comparingDouble(SpellReview::peakCelsius).reversed())
                 .toList();
-        ShelfWords words = ShelfWords.of(outlook, Texts.messages());
+        ShelfWords words = ShelfWords.of(outlook, messages());
         List<Kind> kinds = new ArrayList<>(List.of(Kind.WARMER, Kind.COOLING_FAILS));
         if (!lots.isEmpty()) {
             kinds.add(Kind.MOVED);
@@ -82,36 +82,52 @@ public final class WhatIfForm extends Form {
             kinds.add(Kind.AGAIN);
         }
         kinds.add(Kind.FORECAST);
-        kind = add(new ChoiceField<>("whatif-kind", words("kind"), kinds, Kind::words, Kind.WARMER));
+        kind = add(new ChoiceField<>(
+                messages(), "whatif-kind", words("kind"), kinds, each -> each.words(messages), Kind.WARMER));
         spell = add(new ChoiceField<>(
+                messages(),
                 "whatif-spell",
                 words("spell"),
                 spells,
-                each -> Texts.of(
-                        "form.whatif.spell.words",
-                        each.place().name(),
-                        words.day(each.from()),
-                        words.format().celsius(each.peakCelsius())),
+                each -> messages()
+                        .of(
+                                "form.whatif.spell.words",
+                                each.place().name(),
+                                words.day(each.from()),
+                                words.format().celsius(each.peakCelsius())),
                 spells.stream().findFirst().orElse(null)));
         lot = add(new ChoiceField<>(
+                messages(),
                 "whatif-lot",
                 words("lot"),
                 lots,
                 LotChoice::words,
                 lots.stream().findFirst().orElse(null)));
-        place = add(ChoiceField.of("whatif-place", words("place"), cellar.places(), fullest(outlook)), "place");
+        place = add(
+                ChoiceField.of(messages(), "whatif-place", words("place"), cellar.places(), fullest(outlook)), "place");
         kelvin = add(
-                new NumberField("whatif-kelvin", words("kelvin"), Measure.TEMPERATURE_STEP, units(), -40, 40)
+                new NumberField(
+                                messages(),
+                                "whatif-kelvin",
+                                words("kelvin"),
+                                Measure.TEMPERATURE_STEP,
+                                units(),
+                                -40,
+                                40)
                         .starting(10),
                 "kelvin");
-        days = add(new NumberField("whatif-days", words("days"), Measure.DAYS, units(), 0.5, 365).starting(5), "days");
+        days = add(
+                new NumberField(messages(), "whatif-days", words("days"), Measure.DAYS, units(), 0.5, 365).starting(5),
+                "days");
         room = add(
-                new NumberField("whatif-room", words("room"), Measure.TEMPERATURE, units(), -20, 60).starting(22),
+                new NumberField(messages(), "whatif-room", words("room"), Measure.TEMPERATURE, units(), -20, 60)
+                        .starting(22),
                 "roomCelsius");
-        file = add(new WordsField("whatif-file", words("file"), ""), "file");
+        file = add(new WordsField(messages(), "whatif-file", words("file"), ""), "file");
         file.hintProperty().set(words("file-hint"));
         from = add(
-                new DateTimeField("whatif-from", words("from"), cellar.zone(), at.truncatedTo(ChronoUnit.MINUTES)),
+                new DateTimeField(
+                        messages(), "whatif-from", words("from"), cellar.zone(), at.truncatedTo(ChronoUnit.MINUTES)),
                 "from");
         askWhatMatters();
         begin();
@@ -147,11 +163,11 @@ public final class WhatIfForm extends Form {
                 .and(kind.chosenProperty().isNotEqualTo(Kind.FORECAST)));
     }
 
-    private static String words(String key) {
-        return Texts.of("form.whatif." + key);
+    private String words(String key) {
+        return messages().of("form.whatif." + key);
     }
 
-    private static List<LotChoice> lots(CellarOutlook outlook) {
+    private List<LotChoice> lots(CellarOutlook outlook) {
         List<LotChoice> lots = new ArrayList<>();
         outlook.batches()
                 .forEach(batch -> batch.lots().stream()
@@ -159,11 +175,12 @@ public final class WhatIfForm extends Form {
                         .forEach(each -> lots.add(new LotChoice(
                                 batch.batch(),
                                 each.lot(),
-                                Texts.of(
-                                        "form.whatif.lot.words",
-                                        batch.batch().name(),
-                                        each.left(),
-                                        each.place().name())))));
+                                messages()
+                                        .of(
+                                                "form.whatif.lot.words",
+                                                batch.batch().name(),
+                                                each.left(),
+                                                each.place().name())))));
         return lots;
     }
 
@@ -251,8 +268,11 @@ public final class WhatIfForm extends Form {
 
     @Override
     public String what() {
-        return Texts.counted(
-                "undo.move", lot.value().lot().leftAt(at), lot.value().batch().name());
+        return messages()
+                .of(
+                        "undo.move",
+                        lot.value().lot().leftAt(at),
+                        lot.value().batch().name());
     }
 
     @Override
@@ -263,7 +283,7 @@ public final class WhatIfForm extends Form {
         Lot moved =
                 current.batch(lot.value().batch().id()).lot(lot.value().lot().id());
         if (moved.stayAt(at).placeId().equals(place.value().id())) {
-            throw new InvalidInput("place", Texts.of("form.move.nowhere"));
+            throw new InvalidInput("place", "form.move.nowhere");
         }
         return current.withBatch(current.batch(lot.value().batch().id())
                 .withMove(

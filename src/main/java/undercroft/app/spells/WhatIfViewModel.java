@@ -17,10 +17,11 @@ import undercroft.plot.PlotStack;
 import undercroft.quantity.InvalidInput;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Asks what might happen and what would become of the shelf; changes it only when told to. */
 public final class WhatIfViewModel {
+    private final Messages messages;
     private static final Duration STALE = Duration.ofHours(12);
 
     private final Workspace workspace;
@@ -35,7 +36,8 @@ public final class WhatIfViewModel {
     private CellarOutlook asked;
     private int questions;
 
-    public WhatIfViewModel(Workspace workspace, Forecasts forecasts, Clock clock) {
+    public WhatIfViewModel(Messages messages, Workspace workspace, Forecasts forecasts, Clock clock) {
+        this.messages = messages;
         this.workspace = workspace;
         this.forecasts = forecasts;
         this.clock = clock;
@@ -82,7 +84,7 @@ public final class WhatIfViewModel {
                 && Duration.between(asked.at(), outlook.at()).abs().compareTo(STALE) < 0;
         if (!same) {
             asked = outlook;
-            WhatIfForm made = new WhatIfForm(outlook);
+            WhatIfForm made = new WhatIfForm(messages, outlook);
             made.editsProperty().addListener((property, before, after) -> clear());
             form.set(made);
             clear();
@@ -120,7 +122,7 @@ public final class WhatIfViewModel {
     private void show(WhatIfForm question, int number, WhatIf answer) {
         if (number == questions) {
             working.set(false);
-            page.set(WhatIfWriter.page(answer));
+            page.set(WhatIfWriter.page(answer, messages));
             canDo.set(question.canBeDone() && isNow());
             answer.changes().stream().findFirst().ifPresent(this::choose);
         }
@@ -129,7 +131,7 @@ public final class WhatIfViewModel {
     private void fail(int number, InvalidInput thrown) {
         if (number == questions) {
             working.set(false);
-            fault.set(Texts.messages().sentence(Texts.messages().fault(thrown)));
+            fault.set(messages.sentence(messages.fault(thrown)));
         }
     }
 
@@ -139,7 +141,7 @@ public final class WhatIfViewModel {
     }
 
     public void choose(WhatIf.Change change) {
-        picture.set(new WhatIfPicture(page.get().answer(), change).stack());
+        picture.set(new WhatIfPicture(page.get().answer(), change, messages).stack());
     }
 
     /** Does what was supposed; undoable. */
@@ -159,7 +161,7 @@ public final class WhatIfViewModel {
         String placeId = change.fix().orElseThrow().placeId();
         Lot lot = workspace.getCellar().batch(change.batchId()).lot(change.lotId());
         workspace.change(
-                Texts.counted("undo.move", lot.leftAt(now), change.batchName()),
+                messages.of("undo.move", lot.leftAt(now), change.batchName()),
                 cellar -> cellar.withBatch(cellar.batch(change.batchId())
                         .withMove(
                                 lot.id(),

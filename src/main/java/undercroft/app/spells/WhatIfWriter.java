@@ -6,13 +6,13 @@ import java.util.Optional;
 import undercroft.outlook.Destination;
 import undercroft.outlook.WhatIf;
 import undercroft.outlook.lot.Alert;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** Writes the answer to a supposition. */
 record WhatIfWriter(WhatIf answer, ShelfWords words) {
-    static WhatIfPage page(WhatIf answer) {
-        return new WhatIfWriter(answer, ShelfWords.of(answer.today(), Texts.messages())).page();
+    static WhatIfPage page(WhatIf answer, Messages messages) {
+        return new WhatIfWriter(answer, ShelfWords.of(answer.today(), messages)).page();
     }
 
     private WhatIfPage page() {
@@ -28,13 +28,13 @@ record WhatIfWriter(WhatIf answer, ShelfWords words) {
 
     private String headline(List<WhatIf.Change> passing) {
         if (passing.isEmpty()) {
-            return Texts.of("whatif.headline.none");
+            return words.of("whatif.headline.none");
         }
         WhatIf.Change first = passing.get(0);
         String when = words.when(first.passesAt().orElseThrow());
         return passing.size() == 1
-                ? Texts.of("whatif.headline.single", first.batchName(), when)
-                : Texts.of("whatif.headline.several", passing.size(), first.batchName(), when);
+                ? words.of("whatif.headline.single", first.batchName(), when)
+                : words.of("whatif.headline.several", passing.size(), first.batchName(), when);
     }
 
     private WhatIfPage.Line line(WhatIf.Change change) {
@@ -43,23 +43,23 @@ record WhatIfWriter(WhatIf answer, ShelfWords words) {
         String sentence;
         if (change.passes()) {
             String key = change.passedAnyway() ? "whatif.line.passes-anyway" : "whatif.line.passes";
-            sentence = Texts.of(
+            sentence = words.of(
                     key,
                     words.format().bar(change.workingPressureBar()),
                     words.when(change.passesAt().orElseThrow()),
                     peak,
                     before);
         } else if (peak.equals(before)) {
-            sentence = Texts.of("whatif.line.same", peak);
+            sentence = words.of("whatif.line.same", peak);
         } else {
-            sentence = Texts.of("whatif.line.stays", peak, before);
+            sentence = words.of("whatif.line.stays", peak, before);
         }
         return new WhatIfPage.Line(
                 change,
                 change.passes() ? Alert.ACT : change.alert(),
                 ready(change).map(ready -> sentence + " " + ready).orElse(sentence),
-                change.fix().map(this::fix).orElse(change.passes() ? Texts.of("whatif.fix.none") : ""),
-                change.fix().map(fix -> Texts.of("whatif.fix.button", fix.placeName())));
+                change.fix().map(this::fix).orElse(change.passes() ? words.of("whatif.fix.none") : ""),
+                change.fix().map(fix -> words.of("whatif.fix.button", fix.placeName())));
     }
 
     private Optional<String> ready(WhatIf.Change change) {
@@ -72,11 +72,11 @@ record WhatIfWriter(WhatIf answer, ShelfWords words) {
                         / 24.0);
         return days == 0
                 ? Optional.empty()
-                : Optional.of(Texts.counted(days < 0 ? "whatif.ready.sooner" : "whatif.ready.later", Math.abs(days)));
+                : Optional.of(words.of(days < 0 ? "whatif.ready.sooner" : "whatif.ready.later", Math.abs(days)));
     }
 
     private String fix(Destination fix) {
-        return Texts.of(
+        return words.of(
                 fix.withinLimit() ? "whatif.fix.enough" : "whatif.fix.not-enough",
                 fix.placeName(),
                 words.format().celsius(fix.warmestCelsius()));

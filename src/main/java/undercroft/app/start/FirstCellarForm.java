@@ -21,8 +21,8 @@ import undercroft.cellar.Settings;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Messages;
 import undercroft.wording.QuantityFormat;
-import undercroft.wording.Texts;
 
 /** A cellar of one's own: what it is called, and the first place in it. Everything but the name has a first guess. */
 public final class FirstCellarForm extends Form {
@@ -39,20 +39,27 @@ public final class FirstCellarForm extends Form {
     private final NumberField warmest;
     private final ChoiceField<LightPlace> light;
 
-    public FirstCellarForm(ZoneId zone, UnitSystem units) {
-        super(Cellar.empty(FALLBACK, zone).withSettings(new Settings(units, 0)));
-        name = add(new WordsField("start-name", Texts.of("start.name.label"), "").required(), "name");
+    public FirstCellarForm(Messages messages, ZoneId zone, UnitSystem units) {
+        super(messages, Cellar.empty(FALLBACK, zone).withSettings(new Settings(units, 0)));
+        name = add(new WordsField(messages(), "start-name", messages().of("start.name.label"), "").required(), "name");
         spot = add(new ChoiceField<>(
-                "start-spot", Texts.of("start.spot.label"), List.of(Spot.values()), Spot::words, Spot.CUPBOARD));
-        placeName = add(new WordsField("start-place", Texts.of("start.place.label"), "").required(), "place");
+                messages(),
+                "start-spot",
+                messages().of("start.spot.label"),
+                List.of(Spot.values()),
+                each -> each.words(messages),
+                Spot.CUPBOARD));
+        placeName = add(
+                new WordsField(messages(), "start-place", messages().of("start.place.label"), "").required(), "place");
         usual = add(temperature("usual"), "celsius");
         coldest = add(temperature("coldest"), "coldest");
         warmest = add(temperature("warmest"), "warmest");
         light = add(new ChoiceField<>(
+                messages(),
                 "start-light",
-                Texts.of("start.light.label"),
+                messages().of("start.light.label"),
                 List.of(LightPlace.DARK, LightPlace.ROOM_EVENING, LightPlace.ROOM_DAY),
-                kind -> Texts.of("start.light." + kind.id()),
+                kind -> messages().of("start.light." + kind.id()),
                 LightPlace.DARK));
         BooleanBinding other =
                 Bindings.createBooleanBinding(() -> spot.chosenProperty().get() == Spot.OTHER, spot.chosenProperty());
@@ -64,7 +71,7 @@ public final class FirstCellarForm extends Form {
 
     /** The same answers in other units. */
     public FirstCellarForm in(UnitSystem other) {
-        FirstCellarForm form = new FirstCellarForm(cellar().zone(), other);
+        FirstCellarForm form = new FirstCellarForm(messages(), cellar().zone(), other);
         form.name.textProperty().set(name.textProperty().get());
         form.spot.chosenProperty().set(spot.chosenProperty().get());
         form.placeName.textProperty().set(placeName.textProperty().get());
@@ -87,7 +94,13 @@ public final class FirstCellarForm extends Form {
 
     private NumberField temperature(String key) {
         return new NumberField(
-                "start-" + key, Texts.of("start." + key + ".label"), Measure.TEMPERATURE, units(), -20, 60);
+                messages(),
+                "start-" + key,
+                messages().of("start." + key + ".label"),
+                Measure.TEMPERATURE,
+                units(),
+                -20,
+                60);
     }
 
     private void guess(Spot chosen) {
@@ -133,7 +146,7 @@ public final class FirstCellarForm extends Form {
     public String placeWords() {
         return spot.chosenProperty().get() == Spot.OTHER
                 ? placeName.textProperty().get().strip()
-                : spot.value().words();
+                : spot.value().words(messages());
     }
 
     /** What is guessed of its air; empty while it cannot be told. */
@@ -141,12 +154,13 @@ public final class FirstCellarForm extends Form {
         if (!(isSound(usual) && isSound(coldest) && isSound(warmest))) {
             return "";
         }
-        QuantityFormat words = QuantityFormat.of(Texts.messages(), units(), cellar().zone());
-        return Texts.of(
-                "start.preview.climate",
-                words.celsius(usual.figure()),
-                words.celsius(coldest.figure()),
-                words.celsius(warmest.figure()));
+        QuantityFormat words = QuantityFormat.of(messages(), units(), cellar().zone());
+        return messages()
+                .of(
+                        "start.preview.climate",
+                        words.celsius(usual.figure()),
+                        words.celsius(coldest.figure()),
+                        words.celsius(warmest.figure()));
     }
 
     @Override

@@ -1,7 +1,7 @@
 package undercroft.app.start;
 
 import java.util.Locale;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * The usual places, each with a first guess of its air over the year, °C (worked out for this project, unpublished: a guess
@@ -39,7 +39,7 @@ public enum Spot {
     }
 
     /** Its name on the page. */
-    public String words() {
-        return Texts.of("start.spot." + name().toLowerCase(Locale.ROOT));
+    public String words(Messages messages) {
+        return messages.of("start.spot." + name().toLowerCase(Locale.ROOT));
     }
 }

@@ -15,19 +15,23 @@ import undercroft.series.Track;
  * bottles start from the temperature they had and follow the new place with its lag.
  *
  * @param bottles hourly, from the hour of capping to the horizon
- * @param air logged air of the places while it stood there, up to the outlook's instant
+ * @param air logged air of the places while it stood there, stay by stay, up to the outlook's instant
  * @param gaps stretches without a log in that time
  * @param coverage share of the time since capping with measured temperatures
  */
-public record LotClimate(Track bottles, TimeSeries air, List<Span> gaps, double coverage) {
-    public static LotClimate of(Lot lot, Instant capped, Instant at, Map<String, PlaceClimate> places) {
+public record LotClimate(Track bottles, List<TimeSeries> air, List<Span> gaps, double coverage) {
+    /**
+     * The climate of a lot.
+     *
+     * @param gone whether its batch has no bottle left, so that nothing is to be told beyond the instant
+     */
+    public static LotClimate of(Lot lot, Instant capped, Instant at, Map<String, PlaceClimate> places, boolean gone) {
         PlaceClimate first = places.get(lot.stays().get(0).placeId());
-        Track grid = first.bottles();
-        int from = grid.indexAt(capped.getEpochSecond());
-        int size = grid.size() - from;
-        double[] celsius = new double[size];
-        double[] spread = new double[size];
-        TimeSeries.Builder air = new TimeSeries.Builder();
+        Track whole = first.bottles();
+        Track grid = whole.between(
+                whole.indexAt(capped.getEpochSecond()), gone ? whole.indexAt(endOf(at)) + 1 : whole.size());
+        Course course = new Course(grid);
+        List<TimeSeries> air = new ArrayList<>();
         List<Span> gaps = new ArrayList<>();
         long known = 0;
         for (int s = 0; s < lot.stays().size(); s++) {
@@ -43,9 +47,14 @@ public record LotClimate(Track bottles, TimeSeries air, List<Span> gaps, double 
                 ends = Long.MAX_VALUE;
             }
             PlaceClimate place = places.get(stay.placeId());
-            follow(place, grid, from, begins, ends, celsius, spread);
+            if (s > 0 || ends < Long.MAX_VALUE) {
+                course.follow(place, begins, ends);
+            }
             long until = Math.min(ends, at.getEpochSecond());
-            addAir(place.air().between(begins, until), air);
+            TimeSeries logged = place.air().between(begins, until);
+            if (!logged.isEmpty()) {
+                air.add(logged);
+            }
             for (Span gap : place.gaps()) {
                 if (gap.overlaps(new Span(begins, until))) {
                     gaps.add(new Span(Math.max(gap.fromInclusive(), begins), Math.min(gap.untilExclusive(), until)));
@@ -54,30 +63,43 @@ public record LotClimate(Track bottles, TimeSeries air, List<Span> gaps, double 
             known += place.knownSeconds(begins, until);
         }
         long past = Math.max(1, at.getEpochSecond() - capped.getEpochSecond());
-        Track bottles = Track.of(grid.timeAt(from), grid.stepSeconds(), celsius, spread);
-        return new LotClimate(bottles, air.build(), List.copyOf(gaps), Math.min(1, (double) known / past));
+        return new LotClimate(course.track(), List.copyOf(air), List.copyOf(gaps), Math.min(1, (double) known / past));
     }
 
-    private static void follow(
-            PlaceClimate place, Track grid, int from, long begins, long ends, double[] celsius, double[] spread) {
-        Track track = place.bottles();
-        double lagSeconds = Math.max(1, place.place().lagHours() * 3600);
-        double carried = 0;
-        double carriedAt = begins;
-        int start = grid.indexAt(begins);
-        if (start > from) {
-            carried = celsius[start - from - 1] - track.valueAt(start);
-        }
-        for (int i = start; i < grid.size() && grid.timeAt(i) < ends; i++) {
-            double fade = Math.exp(-Math.max(0, grid.timeAt(i) - carriedAt) / lagSeconds);
-            celsius[i - from] = track.valueAt(i) + carried * fade;
-            spread[i - from] = track.spreadAt(i);
-        }
+    /** The last second that is told of a place for bottles of which the last one left at an instant. */
+    public static long endOf(Instant lastLeft) {
+        return lastLeft.getEpochSecond() + PlaceClimate.STEP_SECONDS;
     }
 
-    private static void addAir(TimeSeries stretch, TimeSeries.Builder air) {
-        for (int i = 0; i < stretch.size(); i++) {
-            air.add(stretch.timeAt(i), stretch.valueAt(i));
+    /** From place to place. A lot that stood in one place only shares that place's values. */
+    private static final class Course {
+        private final Track grid;
+        private double[] celsius;
+        private double[] spread;
+
+        Course(Track grid) {
+            this.grid = grid;
+        }
+
+        void follow(PlaceClimate place, long begins, long ends) {
+            if (celsius == null) {
+                celsius = new double[grid.size()];
+                spread = new double[grid.size()];
+            }
+            Track track = place.bottles();
+            int ahead = (int) ((grid.timeAt(0) - track.timeAt(0)) / grid.stepSeconds());
+            double lagSeconds = Math.max(1, place.place().lagHours() * 3600);
+            int start = grid.indexAt(begins);
+            double carried = start > 0 ? celsius[start - 1] - track.valueAt(start + ahead) : 0;
+            for (int i = start; i < grid.size() && grid.timeAt(i) < ends; i++) {
+                double fade = carried == 0 ? 0 : Math.exp(-Math.max(0, grid.timeAt(i) - begins) / lagSeconds);
+                celsius[i] = track.valueAt(i + ahead) + carried * fade;
+                spread[i] = track.spreadAt(i + ahead);
+            }
+        }
+
+        Track track() {
+            return celsius == null ? grid : Track.of(grid.timeAt(0), grid.stepSeconds(), celsius, spread);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import undercroft.calc.spell.BottleHistory;
 import undercroft.calc.spell.BottleLag;
 import undercroft.calc.spell.ColdRest;
@@ -41,6 +42,7 @@ public record PlaceClimate(
         long firstKnown,
         long lastKnown) {
     public static final int STEP_SECONDS = 3600;
+    private static final long YEAR_SECONDS = 366L * 86_400;
     private static final double FROST_CELSIUS = -2;
     /** A log older than this no longer tells what the place is like now. */
     private static final long STALE_SECONDS = 6 * 3600;
@@ -165,6 +167,27 @@ public record PlaceClimate(
     /** The same place with other bottle temperatures on the same grid. */
     public PlaceClimate withBottles(Track other) {
         return new PlaceClimate(place, other, air, gaps, spells, warmestWeek, firstKnown, lastKnown);
+    }
+
+    /** The warmest week of the twelve months before an instant, which is no later than the climate's own. */
+    public WarmestWeek warmestWeekBefore(Instant when) {
+        return air.isEmpty() ? warmestWeek : WarmestWeek.of(air, when.getEpochSecond(), place.summerMaximumCelsius());
+    }
+
+    /** Whether bottles that stood here from one instant to another could not tell this climate from the other one. */
+    public boolean isAlike(PlaceClimate other, long fromInclusive, long untilInclusive) {
+        Span stretch = new Span(fromInclusive, untilInclusive + 1);
+        long year = fromInclusive - YEAR_SECONDS;
+        return place.equals(other.place)
+                && knownSeconds(fromInclusive, untilInclusive) == other.knownSeconds(fromInclusive, untilInclusive)
+                && within(stretch, gaps, gap -> gap).equals(within(stretch, other.gaps, gap -> gap))
+                && within(stretch, spells, Spell::span).equals(within(stretch, other.spells, Spell::span))
+                && air.between(year, untilInclusive + 1).equals(other.air.between(year, untilInclusive + 1))
+                && bottles.isAlike(other.bottles, fromInclusive, untilInclusive);
+    }
+
+    private static <T> List<T> within(Span stretch, List<T> all, Function<T, Span> spanOf) {
+        return all.stream().filter(each -> spanOf.apply(each).overlaps(stretch)).toList();
     }
 
     /** Seconds of a stretch in which the log tells the temperature. */

@@ -13,7 +13,12 @@ import undercroft.cellar.Lot;
 import undercroft.outlook.climate.LotClimate;
 import undercroft.outlook.climate.PlaceClimate;
 
-/** From a batch and the climates of its places to its outlook. */
+/**
+ * From a batch and the climates of its places to its outlook. It is remembered by what stands here, so that nothing else
+ * may be asked.
+ *
+ * @param cellar with this batch, its places, bottles and sugars alone
+ */
 public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, Instant at) {
     private static final int MEMBERS = 512;
 
@@ -21,11 +26,12 @@ public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, I
         if (batch.cappedAt().isEmpty() || batch.cappedAt().get().isAfter(at)) {
             return new BatchOutlook(batch, List.of());
         }
+        boolean gone = batch.leftAt(at) == 0;
         BatchChemistry chemistry = BatchChemistry.of(cellar, batch);
         Map<String, LotClimate> climates = new LinkedHashMap<>();
         Map<String, ClosedBottle> bottles = new LinkedHashMap<>();
         for (Lot lot : batch.lots()) {
-            LotClimate climate = LotClimate.of(lot, batch.cappedAt().get(), at, places);
+            LotClimate climate = LotClimate.of(lot, batch.cappedAt().get(), at, places, gone);
             climates.put(lot.id(), climate);
             bottles.put(
                     lot.id(),

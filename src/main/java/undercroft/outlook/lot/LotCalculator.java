@@ -124,7 +124,9 @@ final class LotCalculator {
     private TimeSeries chance(ConditioningRun run) {
         TimeSeries.Builder chance = new TimeSeries.Builder();
         long now = at.getEpochSecond();
-        for (long ahead = 0; ahead <= CHANCE_AHEAD; ahead += ahead < CLOSELY_AHEAD ? DAY / 4 : DAY) {
+        Track bottles = climate.bottles();
+        long until = Math.min(CHANCE_AHEAD, bottles.timeAt(bottles.size() - 1) - now);
+        for (long ahead = 0; ahead <= until; ahead += ahead < CLOSELY_AHEAD ? DAY / 4 : DAY) {
             chance.add(now + ahead, run.probabilityReadyBy(now + ahead));
         }
         return chance.build();
@@ -154,7 +156,7 @@ final class LotCalculator {
         LimitTemperatures limitTemperatures = forecast.limitTemperatures(strongest, limits);
         long until = at.plus(PressureOutlook.AHEAD).getEpochSecond();
         int aheadUntil = Math.max(present, trajectory.indexAtOrBefore(until)) + 1;
-        WarmestWeek year = places.get(lot.stayAt(at).placeId()).warmestWeek();
+        WarmestWeek year = places.get(lot.stayAt(at).placeId()).warmestWeekBefore(at);
         PassingChances chances =
                 new PassingChances(forecast, strongest, trajectory, bottles, limitTemperatures, working);
         return new PressureOutlook(

@@ -10,7 +10,6 @@ import undercroft.app.bottling.GravityForm;
 import undercroft.app.bottling.PlanForm;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsView;
-import undercroft.wording.Texts;
 
 /** How much beer there is, and what sort. */
 final class BeerView {
@@ -18,21 +17,21 @@ final class BeerView {
 
     static Node of(BottlingContext context, PlanForm form) {
         VBox left = new VBox(new FormGrid()
-                .section(Texts.of("bottling.beer.how-much"))
+                .section(context.messages().of("bottling.beer.how-much"))
                 .field(form.name())
                 .fields(form.shares().fields())
                 .field(form.wish().kegTarget())
                 .wide(new SheetView(context, form, BeerView::shares))
-                .section(Texts.of("bottling.beer.what"))
+                .section(context.messages().of("bottling.beer.what"))
                 .fields(form.beer().strengthFields())
                 .fields(form.beer().hopFields()));
         VBox right = new VBox(
                 new FormGrid()
-                        .section(Texts.of("bottling.beer.gravity"))
+                        .section(context.messages().of("bottling.beer.gravity"))
                         .field(form.beer().finalGravity()),
                 gravities(form),
                 new FormGrid()
-                        .section(Texts.of("form.batch.section.yeast"))
+                        .section(context.messages().of("form.batch.section.yeast"))
                         .fields(form.beer().yeastFields()));
         return Labels.columns(left, right);
     }
@@ -43,12 +42,12 @@ final class BeerView {
 
     /** Readings with their days. */
     static Node gravities(PlanForm form) {
-        Button add = new Button(Texts.of("bottling.beer.add-gravity"));
+        Button add = new Button(form.messages().of("bottling.beer.add-gravity"));
         add.setId("gravity-add");
         RowsView<GravityForm> rows = new RowsView<>(
                 form.gravities(),
-                row -> new FormGrid().line(Texts.of("bottling.beer.reading"), row.gravity(), row.day()),
-                Texts.of("bottling.beer.remove-gravity"),
+                row -> new FormGrid().line(form.messages().of("bottling.beer.reading"), row.gravity(), row.day()),
+                form.messages().of("bottling.beer.remove-gravity"),
                 add);
         add.setOnAction(event -> {
             GravityForm row = form.addGravity();

@@ -15,22 +15,21 @@ import undercroft.bottling.FillOrder;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsView;
-import undercroft.wording.Texts;
 
 /** Which bottles are filled. */
 final class BottlesView {
     private BottlesView() {}
 
     static Node of(BottlingContext context, PlanForm form) {
-        Button add = new Button(Texts.of("form.lot.add"));
+        Button add = new Button(context.messages().of("form.lot.add"));
         add.setId("stock-add");
         RowsView<StockForm> rows = new RowsView<>(
                 form.bottles(),
                 row -> new FormGrid()
-                        .line(Texts.of("form.stock.count"), row.count(), row.bottle())
-                        .line(Texts.of("form.lot.colour"), row.colour())
+                        .line(context.messages().of("form.stock.count"), row.count(), row.bottle())
+                        .line(context.messages().of("form.lot.colour"), row.colour())
                         .field(row.worn()),
-                Texts.of("form.lot.remove"),
+                context.messages().of("form.lot.remove"),
                 add);
         add.setOnAction(event -> {
             StockForm row = form.addBottles();
@@ -41,27 +40,28 @@ final class BottlesView {
                 }
             });
         });
-        VBox left = new VBox(6, Labels.section(Texts.of("bottling.bottles.set-out")), rows);
+        VBox left = new VBox(6, Labels.section(context.messages().of("bottling.bottles.set-out")), rows);
         return Labels.columns(left, new SheetView(context, form, BottlesView::filled));
     }
 
     private static List<Node> filled(DaySheet sheet) {
         List<Node> nodes = new ArrayList<>();
-        nodes.add(Labels.section(Texts.of("bottling.bottles.filled")));
-        nodes.add(table(sheet.bottles()));
+        nodes.add(Labels.section(sheet.words().of("bottling.bottles.filled")));
+        nodes.add(table(sheet));
         nodes.add(Labels.of(sheet.bottleSum(), "figure-line"));
         for (DaySheet.BottleLine line : sheet.bottles()) {
             if (!line.refusal().isEmpty()) {
-                nodes.add(Labels.note(Alert.ACT, Texts.of("bottling.refusal.row", line.name(), line.refusal())));
+                nodes.add(
+                        Labels.note(Alert.ACT, sheet.words().of("bottling.refusal.row", line.name(), line.refusal())));
             }
         }
         nodes.add(Labels.sentences(sheet.said(sheet.day().order().notes())));
-        nodes.add(Labels.section(Texts.of("bottling.bottles.height")));
+        nodes.add(Labels.section(sheet.words().of("bottling.bottles.height")));
         nodes.add(Labels.of(sheet.words().of(FillOrder.FILL_ADVICE)));
         return nodes;
     }
 
-    private static Node table(List<DaySheet.BottleLine> lines) {
+    private static Node table(DaySheet sheet) {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("figure-grid");
         for (int width : new int[] {20, 38, 20, 22}) {
@@ -71,11 +71,11 @@ final class BottlesView {
         }
         grid.addRow(
                 0,
-                Labels.of(Texts.of("bottling.bottles.head.filled"), "faint"),
-                Labels.of(Texts.of("form.lot.bottle"), "faint"),
-                Labels.of(Texts.of("bottling.bottles.head.beer"), "faint"),
-                Labels.of(Texts.of("bottling.bottles.head.headspace"), "faint"));
-        for (DaySheet.BottleLine line : lines) {
+                Labels.of(sheet.words().of("bottling.bottles.head.filled"), "faint"),
+                Labels.of(sheet.words().of("form.lot.bottle"), "faint"),
+                Labels.of(sheet.words().of("bottling.bottles.head.beer"), "faint"),
+                Labels.of(sheet.words().of("bottling.bottles.head.headspace"), "faint"));
+        for (DaySheet.BottleLine line : sheet.bottles()) {
             grid.addRow(
                     grid.getRowCount(),
                     Labels.of(line.filled(), "figure-line"),

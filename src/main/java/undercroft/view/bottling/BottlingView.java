@@ -17,11 +17,11 @@ public final class BottlingView extends StackPane {
 
     /** {@code whenCapped} is told the batch that now stands on the shelf. */
     public BottlingView(WindowContext window, Consumer<String> whenCapped) {
-        this(window, whenCapped, new FilePicker());
+        this(window, whenCapped, new FilePicker(window.messages()));
     }
 
     BottlingView(WindowContext window, Consumer<String> whenCapped, Printouts.Picker picker) {
-        model = new BottlingViewModel(window.workspace(), window.clock(), whenCapped);
+        model = new BottlingViewModel(window.messages(), window.workspace(), window.clock(), whenCapped);
         context = new BottlingContext(model, window, new Printouts(window, picker));
         setId("bottling");
         getStyleClass().add("bottling");

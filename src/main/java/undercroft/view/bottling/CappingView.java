@@ -13,7 +13,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsView;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** What was really done; then the batch goes to the shelf. */
 final class CappingView {
@@ -23,18 +23,18 @@ final class CappingView {
         return context.model()
                 .capping()
                 .map(form -> of(context, form))
-                .orElseGet(() -> Labels.note(Alert.WATCH, Texts.of("bottling.nothing-yet")));
+                .orElseGet(() -> Labels.note(Alert.WATCH, context.messages().of("bottling.nothing-yet")));
     }
 
     private static Node of(BottlingContext context, CappingForm form) {
         VBox left = new VBox(new FormGrid()
-                .section(Texts.of("bottling.cap.counts"))
+                .section(context.messages().of("bottling.cap.counts"))
                 .fields(form.counts())
-                .section(Texts.of("bottling.screen.sugar"))
+                .section(context.messages().of("bottling.screen.sugar"))
                 .fields(form.sugarFields()));
         VBox differences = new VBox(5);
         differences.setId("differences");
-        Button cap = new Button(Texts.of("bottling.cap.button"));
+        Button cap = new Button(context.messages().of("bottling.cap.button"));
         cap.setId("cap");
         cap.getStyleClass().addAll("accent", "cap-button");
         cap.setOnAction(event -> {
@@ -47,7 +47,7 @@ final class CappingView {
                 }
             }
         });
-        Button labels = new Button(Texts.of("bottling.papers.save-labels"));
+        Button labels = new Button(context.messages().of("bottling.papers.save-labels"));
         labels.setId("labels-save");
         labels.setOnAction(event -> context.model()
                 .printouts()
@@ -59,9 +59,11 @@ final class CappingView {
         labels.disableProperty().bind(form.canSaveProperty().not());
         VBox right = new VBox(
                 10,
-                new FormGrid().section(Texts.of("bottling.cap.place")).fields(form.placeFields()),
-                split(form),
-                Labels.section(Texts.of("bottling.cap.differences")),
+                new FormGrid()
+                        .section(context.messages().of("bottling.cap.place"))
+                        .fields(form.placeFields()),
+                split(context.messages(), form),
+                Labels.section(context.messages().of("bottling.cap.differences")),
                 differences,
                 new FormGrid().field(form.allTheSame()),
                 FormGrid.fault(form.faultProperty()),
@@ -75,14 +77,14 @@ final class CappingView {
         return Labels.columns(left, right);
     }
 
-    private static Node split(CappingForm form) {
-        Button add = new Button(Texts.of("bottling.cap.split"));
+    private static Node split(Messages messages, CappingForm form) {
+        Button add = new Button(messages.of("bottling.cap.split"));
         add.setId("capping-split");
         add.setOnAction(event -> form.addElsewhere());
         RowsView<ElsewhereForm> rows = new RowsView<>(
                 form.elsewhere(),
                 row -> new FormGrid().fields(row.fields()),
-                Texts.of("bottling.cap.split.remove"),
+                messages.of("bottling.cap.split.remove"),
                 add);
         rows.setVisible(form.canSplit());
         rows.setManaged(form.canSplit());
@@ -94,9 +96,10 @@ final class CappingView {
         try {
             List<Phrase> told = form.capping(context.model().cellar()).differences();
             told.forEach(one -> nodes.add(Labels.of(context.model().words().of(one))));
-            nodes.add(Labels.of(Texts.of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
+            nodes.add(Labels.of(
+                    context.messages().of(told.isEmpty() ? "bottling.cap.as-planned" : "bottling.cap.noted"), "faint"));
         } catch (InvalidInput unreadable) {
-            nodes.add(Labels.of(Texts.of("bottling.cap.unreadable"), "faint"));
+            nodes.add(Labels.of(context.messages().of("bottling.cap.unreadable"), "faint"));
         }
         differences.getChildren().setAll(nodes);
     }

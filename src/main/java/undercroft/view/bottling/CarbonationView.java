@@ -13,7 +13,6 @@ import undercroft.app.bottling.PlanForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.Interval;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** How lively the beer shall be, and what that does to the bottles. */
 final class CarbonationView {
@@ -38,8 +37,8 @@ final class CarbonationView {
     }
 
     private static void choose(FlowPane choices, PlanForm form, DaySheet sheet, String id, double volumes) {
-        Button button =
-                new Button(Texts.of("bottling.target." + id, sheet.words().number(volumes, 1)));
+        Button button = new Button(
+                sheet.words().of("bottling.target." + id, sheet.words().number(volumes, 1)));
         button.setId("target-" + id);
         button.setOnAction(event -> form.wish().aimAt(volumes));
         choices.getChildren().add(button);
@@ -63,11 +62,11 @@ final class CarbonationView {
     private static List<Node> picture(BottlingContext context, DaySheet sheet) {
         List<Node> nodes = new ArrayList<>();
         sheet.picture().ifPresent(picture -> {
-            nodes.add(Labels.section(Texts.of("bottling.carbonation.picture")));
+            nodes.add(Labels.section(context.messages().of("bottling.carbonation.picture")));
             nodes.add(new PressureView(picture, context.window().dark().get()));
         });
         if (sheet.pressures().size() > 1) {
-            nodes.add(Labels.section(Texts.of("bottling.carbonation.all")));
+            nodes.add(Labels.section(context.messages().of("bottling.carbonation.all")));
             nodes.add(table(sheet));
         }
         return nodes;
@@ -83,10 +82,10 @@ final class CarbonationView {
         }
         grid.addRow(
                 0,
-                Labels.of(Texts.of("form.lot.bottle"), "faint"),
-                Labels.of(Texts.of("bottling.carbonation.head.hot", sheet.checkedAt()), "faint"),
-                Labels.of(Texts.of("bottling.carbonation.head.limit"), "faint"),
-                Labels.of(Texts.of("bottling.carbonation.head.highest"), "faint"));
+                Labels.of(sheet.words().of("form.lot.bottle"), "faint"),
+                Labels.of(sheet.words().of("bottling.carbonation.head.hot", sheet.checkedAt()), "faint"),
+                Labels.of(sheet.words().of("bottling.carbonation.head.limit"), "faint"),
+                Labels.of(sheet.words().of("bottling.carbonation.head.highest"), "faint"));
         for (DaySheet.PressureLine line : sheet.pressures()) {
             grid.addRow(
                     grid.getRowCount(),

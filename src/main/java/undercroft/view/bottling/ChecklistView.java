@@ -10,7 +10,6 @@ import undercroft.app.bottling.DayList;
 import undercroft.app.bottling.PlanForm;
 import undercroft.bottling.Step;
 import undercroft.outlook.lot.Alert;
-import undercroft.wording.Texts;
 
 /** The day's list to tick, made for wet hands: wide rows, arrows to move, Space or Enter to tick. */
 final class ChecklistView extends VBox {
@@ -22,13 +21,13 @@ final class ChecklistView extends VBox {
         super(10);
         setId("day");
         this.context = context;
-        Button save = new Button(Texts.of("bottling.papers.save-sheet"));
+        Button save = new Button(context.messages().of("bottling.papers.save-sheet"));
         save.setId("sheet-save");
         save.setOnAction(event -> context.model()
                 .printouts()
                 .ifPresent(printouts ->
                         context.printouts().save(this, printouts.fileName("worksheet"), printouts::worksheet)));
-        Button print = new Button(Texts.of("bottling.papers.print"));
+        Button print = new Button(context.messages().of("bottling.papers.print"));
         print.setId("sheet-print");
         print.setOnAction(event -> context.model()
                 .printouts()
@@ -43,7 +42,8 @@ final class ChecklistView extends VBox {
         Optional<DayList> list = context.model().dayList();
         if (list.isEmpty()) {
             shown.clear();
-            rows.getChildren().setAll(Labels.note(Alert.WATCH, Texts.of("bottling.nothing-yet")));
+            rows.getChildren()
+                    .setAll(Labels.note(Alert.WATCH, context.messages().of("bottling.nothing-yet")));
             return;
         }
         List<Step> steps = list.get().checklist().steps();

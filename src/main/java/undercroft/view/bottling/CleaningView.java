@@ -9,7 +9,6 @@ import undercroft.app.bottling.PlanForm;
 import undercroft.bottling.Solution;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** What to mix for cleaning and sanitising, and what has to lie ready. */
 final class CleaningView {
@@ -23,8 +22,8 @@ final class CleaningView {
 
     private static List<Node> supplies(DaySheet sheet) {
         List<Node> nodes = new ArrayList<>();
-        nodes.add(Labels.section(Texts.of("bottling.supplies.title")));
-        sheet.supplies().forEach(what -> nodes.add(Labels.of(Texts.of("bottling.supplies.line", what))));
+        nodes.add(Labels.section(sheet.words().of("bottling.supplies.title")));
+        sheet.supplies().forEach(what -> nodes.add(Labels.of(sheet.words().of("bottling.supplies.line", what))));
         return nodes;
     }
 
@@ -37,10 +36,10 @@ final class CleaningView {
     private static Node solution(DaySheet sheet, String key, Solution solution) {
         VBox box = new VBox(
                 6,
-                Labels.section(Texts.of(key)),
+                Labels.section(sheet.words().of(key)),
                 Labels.of(sheet.words().messages().sentence(sheet.words().of(solution.words())), "solution"));
         if (!solution.fromLabel()) {
-            box.getChildren().add(Labels.of(Texts.of("bottling.clean.basis", solution.basis()), "faint"));
+            box.getChildren().add(Labels.of(sheet.words().of("bottling.clean.basis", solution.basis()), "faint"));
         }
         box.getChildren().add(Labels.note(Alert.WATCH, String.join(" ", sheet.said(solution.cautions()))));
         return box;

@@ -5,14 +5,14 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Asks with the system's own dialog. */
-final class FilePicker implements Printouts.Picker {
+record FilePicker(Messages messages) implements Printouts.Picker {
     @Override
     public Optional<Path> pick(Window owner, String suggestedName) {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(Texts.of("bottling.papers.where"));
+        chooser.setTitle(messages.of("bottling.papers.where"));
         chooser.setInitialFileName(suggestedName);
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("HTML", "*.html"));
         File chosen = chooser.showSaveDialog(owner);

@@ -16,7 +16,6 @@ import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import undercroft.app.bottling.BottlingPage;
 import undercroft.app.bottling.PlanForm;
-import undercroft.wording.Texts;
 
 /** An open plan: its pages by name on the left, the one that is turned to beside them. */
 final class PlanView extends HBox {
@@ -84,7 +83,10 @@ final class PlanView extends HBox {
         if (screen == BottlingPage.CAP) {
             made.remove(BottlingPage.CAP);
         }
-        body.getChildren().setAll(Labels.of(screen.title(), "batch-title"), made.computeIfAbsent(screen, this::make));
+        body.getChildren()
+                .setAll(
+                        Labels.of(screen.title(context.messages()), "batch-title"),
+                        made.computeIfAbsent(screen, this::make));
         scroll.setVvalue(0);
         turning.getChildren().clear();
         screen.previous().ifPresent(other -> turning.getChildren().add(turn("bottling.turn.back", "back", other)));
@@ -99,7 +101,7 @@ final class PlanView extends HBox {
     }
 
     private Button turn(String key, String id, BottlingPage other) {
-        Button button = new Button(Texts.of(key, other.title()));
+        Button button = new Button(context.messages().of(key, other.title(context.messages())));
         button.setId("turn-" + id);
         button.setOnAction(
                 event -> context.window().faults().guard(() -> context.model().show(other)));

@@ -11,7 +11,6 @@ import javafx.scene.layout.VBox;
 import undercroft.app.bottling.NewPlanForm;
 import undercroft.cellar.Batch;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** Plans to go on with, and what is asked to begin a new one. */
 final class PlansView extends ScrollPane {
@@ -22,8 +21,8 @@ final class PlansView extends ScrollPane {
         this.context = context;
         VBox content = new VBox(
                 10,
-                Labels.of(Texts.of("bottling.drafts.title"), "batch-title"),
-                Labels.of(Texts.of("bottling.drafts.text"), "faint"),
+                Labels.of(context.messages().of("bottling.drafts.title"), "batch-title"),
+                Labels.of(context.messages().of("bottling.drafts.text"), "faint"),
                 Labels.columns(plans(), begin()));
         content.getStyleClass().addAll("form", "bottling-card");
         setContent(content);
@@ -35,7 +34,7 @@ final class PlansView extends ScrollPane {
     }
 
     private VBox plans() {
-        return new VBox(4, Labels.section(Texts.of("bottling.drafts.go-on")), list);
+        return new VBox(4, Labels.section(context.messages().of("bottling.drafts.go-on")), list);
     }
 
     void fill() {
@@ -44,30 +43,31 @@ final class PlansView extends ScrollPane {
             list.getChildren().add(line(planned));
         }
         if (list.getChildren().isEmpty()) {
-            list.getChildren().add(Labels.of(Texts.of("bottling.drafts.none"), "faint"));
+            list.getChildren().add(Labels.of(context.messages().of("bottling.drafts.none"), "faint"));
         }
     }
 
     private Node line(Batch planned) {
         Label name = new Label(planned.name());
         name.getStyleClass().add("tonight-what");
-        Label about = new Label(Texts.of(
-                "words.list.joint",
-                planned.beer().kind().label(),
-                context.model().litres(planned)));
+        Label about = new Label(context.messages()
+                .of(
+                        "words.list.joint",
+                        planned.beer().kind().label(),
+                        context.model().litres(planned)));
         about.getStyleClass().add("faint");
         Button open = new Button(null, new VBox(2, name, about));
         open.setId("draft-" + planned.id());
         open.getStyleClass().add("draft-line");
         open.setMaxWidth(Double.MAX_VALUE);
-        open.setAccessibleText(Texts.of("bottling.drafts.open", planned.name()));
+        open.setAccessibleText(context.messages().of("bottling.drafts.open", planned.name()));
         open.setOnAction(
                 event -> context.window().faults().guard(() -> context.model().open(planned.id())));
         HBox.setHgrow(open, Priority.ALWAYS);
-        Button delete = new Button(Texts.of("bottling.drafts.delete"));
+        Button delete = new Button(context.messages().of("bottling.drafts.delete"));
         delete.getStyleClass().add("quiet");
         delete.setMinWidth(Region.USE_PREF_SIZE);
-        delete.setAccessibleText(Texts.of("undo.batch.deleted", planned.name()));
+        delete.setAccessibleText(context.messages().of("undo.batch.deleted", planned.name()));
         delete.setOnAction(
                 event -> context.window().faults().guard(() -> context.model().delete(planned)));
         HBox line = new HBox(8, open, delete);
@@ -77,7 +77,7 @@ final class PlansView extends ScrollPane {
 
     private VBox begin() {
         NewPlanForm form = context.model().newPlan();
-        Button start = new Button(Texts.of("bottling.drafts.start"));
+        Button start = new Button(context.messages().of("bottling.drafts.start"));
         start.setId("draft-start");
         start.getStyleClass().add("accent");
         start.setDefaultButton(true);
@@ -88,7 +88,7 @@ final class PlansView extends ScrollPane {
         });
         return new VBox(
                 6,
-                Labels.section(Texts.of("bottling.drafts.new")),
+                Labels.section(context.messages().of("bottling.drafts.new")),
                 new FormGrid().fields(form.fields()),
                 FormGrid.fault(form.faultProperty()),
                 start);

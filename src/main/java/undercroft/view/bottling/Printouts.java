@@ -10,7 +10,6 @@ import javafx.scene.control.Label;
 import javafx.stage.Window;
 import undercroft.app.bottling.DayPrintouts;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
 
 /** Puts the papers of a day into files or on a printer, and says what became of them. */
 final class Printouts {
@@ -42,12 +41,12 @@ final class Printouts {
             String html = page.get();
             picker.pick(from.getScene().getWindow(), suggestedName).ifPresent(file -> {
                 DayPrintouts.write(file, html);
-                answer.set(Texts.of("bottling.papers.saved", file));
+                answer.set(window.messages().of("bottling.papers.saved", file));
             });
         });
     }
 
     void print(Node from, DayPrintouts printouts) {
-        answer.set(SheetPrinter.print(from.getScene().getWindow(), printouts));
+        answer.set(SheetPrinter.print(window.messages(), from.getScene().getWindow(), printouts));
     }
 }

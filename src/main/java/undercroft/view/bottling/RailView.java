@@ -18,7 +18,6 @@ import undercroft.app.bottling.PlanForm;
 import undercroft.app.bottling.Rail;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
-import undercroft.wording.Texts;
 
 /** The pages of a plan by name, each with how far it is. */
 final class RailView extends VBox {
@@ -37,7 +36,7 @@ final class RailView extends VBox {
         getStyleClass().add("rail");
         setMinWidth(WIDTH);
         setPrefWidth(WIDTH);
-        Button all = new Button(Texts.of("bottling.drafts.all"));
+        Button all = new Button(context.messages().of("bottling.drafts.all"));
         all.setId("drafts-all");
         all.getStyleClass().add("quiet");
         all.setOnAction(event -> context.window().faults().guard(context.model()::close));
@@ -83,7 +82,7 @@ final class RailView extends VBox {
             Rail.State state = rail.state(screen);
             Label number = new Label(String.valueOf(screen.number()));
             number.getStyleClass().add("rail-number");
-            Label title = new Label(screen.title());
+            Label title = new Label(screen.title(context.messages()));
             title.getStyleClass().add("rail-title");
             Label words = new Label(state.words());
             words.getStyleClass().add("faint");
@@ -95,7 +94,8 @@ final class RailView extends VBox {
                 row.getChildren().add(new AlertSign(state.alert()));
             }
             link.setGraphic(row);
-            link.setAccessibleText(Texts.of("words.list.joint", screen.title(), state.words()));
+            link.setAccessibleText(
+                    context.messages().of("words.list.joint", screen.title(context.messages()), state.words()));
             link.setSelected(screen == context.model().screenProperty().get());
         });
         second();
@@ -106,8 +106,8 @@ final class RailView extends VBox {
         String words = context.model()
                 .dayList()
                 .flatMap(DayList::waiting)
-                .map(step -> Texts.of(
-                        "bottling.timer.over-rail", context.model().words().of(step.words())))
+                .map(step -> context.messages()
+                        .of("bottling.timer.over-rail", context.model().words().of(step.words())))
                 .orElse("");
         timer.setText(words);
         timer.setVisible(!words.isEmpty());

@@ -11,7 +11,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.stage.Window;
 import undercroft.app.bottling.DayPrintouts;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Prints the sheet as plain lines, as many pages as it takes. */
 final class SheetPrinter {
@@ -20,13 +20,13 @@ final class SheetPrinter {
     private SheetPrinter() {}
 
     /** Prints and says what became of it. */
-    static String print(Window owner, DayPrintouts printouts) {
+    static String print(Messages messages, Window owner, DayPrintouts printouts) {
         if (Printer.getDefaultPrinter() == null && Printer.getAllPrinters().isEmpty()) {
-            return Texts.of("bottling.papers.no-printer");
+            return messages.of("bottling.papers.no-printer");
         }
         PrinterJob job = PrinterJob.createPrinterJob();
         if (job == null) {
-            return Texts.of("bottling.papers.no-printer");
+            return messages.of("bottling.papers.no-printer");
         }
         if (!job.showPrintDialog(owner)) {
             job.cancelJob();
@@ -37,7 +37,7 @@ final class SheetPrinter {
         for (VBox page : pages(printouts.lines(), layout.getPrintableWidth(), layout.getPrintableHeight())) {
             printed = printed && job.printPage(layout, page);
         }
-        return Texts.of(printed && job.endJob() ? "bottling.papers.printed" : "bottling.papers.not-printed");
+        return messages.of(printed && job.endJob() ? "bottling.papers.printed" : "bottling.papers.not-printed");
     }
 
     /** The lines set in pages of a size in points; the first line is the title. */

@@ -7,7 +7,6 @@ import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.PlanForm;
 import undercroft.outlook.lot.Alert;
-import undercroft.wording.Texts;
 
 /** What follows from the plan, written anew at each change of it. */
 final class SheetView extends VBox {
@@ -37,6 +36,6 @@ final class SheetView extends VBox {
 
     private String why() {
         String fault = form.faultProperty().get();
-        return fault.isEmpty() ? Texts.of("bottling.nothing-yet") : fault;
+        return fault.isEmpty() ? context.messages().of("bottling.nothing-yet") : fault;
     }
 }

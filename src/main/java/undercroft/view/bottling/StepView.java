@@ -21,7 +21,6 @@ import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DayList;
 import undercroft.bottling.Step;
 import undercroft.wording.QuantityFormat;
-import undercroft.wording.Texts;
 
 /** One step of the day: a wide button that ticks it, and its timer beside. */
 final class StepView extends HBox {
@@ -96,7 +95,8 @@ final class StepView extends HBox {
         step.oxygen().ifPresent(habit -> text.getChildren().add(Labels.of(words.of(habit), "step-oxygen")));
         step.caution()
                 .ifPresent(caution -> text.getChildren()
-                        .add(Labels.of(Texts.of("bottling.step.caution", words.of(caution)), "step-caution")));
+                        .add(Labels.of(
+                                context.messages().of("bottling.step.caution", words.of(caution)), "step-caution")));
         text.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(text, Priority.ALWAYS);
         return List.of(box, text);
@@ -123,9 +123,10 @@ final class StepView extends HBox {
     void show(DayList list) {
         done = list.checklist().isDone(step.id());
         tick.pseudoClassStateChanged(DONE, done);
-        tick.setAccessibleText(Texts.of(
-                done ? "bottling.step.done" : "bottling.step.open",
-                context.model().words().of(step.words())));
+        tick.setAccessibleText(context.messages()
+                .of(
+                        done ? "bottling.step.done" : "bottling.step.open",
+                        context.model().words().of(step.words())));
         boolean next = list.checklist().next().filter(step::equals).isPresent();
         pseudoClassStateChanged(NEXT, next);
         showTimer(list);
@@ -139,10 +140,11 @@ final class StepView extends HBox {
         String left = list.left(step);
         boolean over = list.isOver(step);
         String words = over
-                ? Texts.of("bottling.timer.over")
+                ? context.messages().of("bottling.timer.over")
                 : left.isEmpty()
-                        ? Texts.of("bottling.timer.start", step.timer().get().toMinutes())
-                        : Texts.of("bottling.timer.runs", left);
+                        ? context.messages()
+                                .of("bottling.timer.start", step.timer().get().toMinutes())
+                        : context.messages().of("bottling.timer.runs", left);
         if (!words.equals(timer.getText())) {
             timer.setText(words);
         }

@@ -9,7 +9,6 @@ import undercroft.app.bottling.DaySheet;
 import undercroft.app.bottling.PlanForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** What to weigh. */
 final class SugarView {
@@ -26,11 +25,11 @@ final class SugarView {
     private static List<Node> notes(DaySheet sheet) {
         List<Node> nodes = new ArrayList<>();
         if (!sheet.syrup().isEmpty()) {
-            nodes.add(Labels.section(Texts.of("bottling.sugar.syrup-title")));
+            nodes.add(Labels.section(sheet.words().of("bottling.sugar.syrup-title")));
             nodes.add(Labels.of(sheet.syrup()));
-            nodes.add(Labels.note(Alert.WATCH, Texts.of("bottling.caution.syrup")));
+            nodes.add(Labels.note(Alert.WATCH, sheet.words().of("bottling.caution.syrup")));
         }
-        nodes.add(Labels.section(Texts.of("bottling.sugar.mind")));
+        nodes.add(Labels.section(sheet.words().of("bottling.sugar.mind")));
         nodes.add(Labels.sentences(sheet.said(sheet.day().sugar().notes())));
         return nodes;
     }
@@ -40,18 +39,18 @@ final class SugarView {
         boolean none = sheet.needsNoSugar();
         Label weight = Labels.of(
                 none
-                        ? Texts.of("bottling.sugar.none")
+                        ? sheet.words().of("bottling.sugar.none")
                         : sheet.words().weighed(sheet.day().sugar().weighGrams()),
                 "big-figure");
         weight.setId("sugar-weight");
         nodes.add(weight);
         nodes.add(Labels.figures(sheet.dose()));
         if (!none && !sheet.perBottle().isEmpty()) {
-            nodes.add(Labels.section(Texts.of("bottling.sugar.each-title")));
+            nodes.add(Labels.section(sheet.words().of("bottling.sugar.each-title")));
             nodes.add(Labels.figures(sheet.perBottle()));
         }
         sheet.day().keg().ifPresent(keg -> {
-            nodes.add(Labels.section(Texts.of("bottling.sugar.keg")));
+            nodes.add(Labels.section(sheet.words().of("bottling.sugar.keg")));
             nodes.add(Labels.of(sheet.words().of(keg.words())));
         });
         return nodes;

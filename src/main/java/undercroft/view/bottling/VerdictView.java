@@ -12,7 +12,6 @@ import undercroft.app.bottling.PlanForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** Whether the fermentation is over. */
 final class VerdictView {
@@ -22,10 +21,10 @@ final class VerdictView {
         VBox left = new VBox(
                 8,
                 new FormGrid()
-                        .section(Texts.of("bottling.beer.gravity"))
+                        .section(context.messages().of("bottling.beer.gravity"))
                         .field(form.beer().finalGravity()),
                 BeerView.gravities(form),
-                Labels.of(Texts.of("bottling.verdict.rule"), "faint"));
+                Labels.of(context.messages().of("bottling.verdict.rule"), "faint"));
         return Labels.columns(left, new SheetView(context, form, VerdictView::verdict));
     }
 

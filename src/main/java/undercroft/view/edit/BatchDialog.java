@@ -16,63 +16,62 @@ import undercroft.view.kit.form.FormDialog;
 import undercroft.view.kit.form.FormDialogs;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsView;
-import undercroft.wording.Texts;
 
 /** Asks for a batch. */
 final class BatchDialog {
     private BatchDialog() {}
 
     static FormDialog open(FormDialogs dialogs, Cellar cellar, Optional<Batch> before, Instant now) {
-        BatchForm form = new BatchForm(cellar, before, now);
+        BatchForm form = new BatchForm(dialogs.messages(), cellar, before, now);
         FormGrid first = new FormGrid()
                 .field(form.name())
-                .section(Texts.of("form.batch.section.beer"))
+                .section(dialogs.messages().of("form.batch.section.beer"))
                 .fields(form.beer().beerFields())
-                .section(Texts.of("form.batch.section.yeast"))
+                .section(dialogs.messages().of("form.batch.section.yeast"))
                 .fields(form.beer().yeastFields())
-                .section(Texts.of("form.batch.section.priming"))
+                .section(dialogs.messages().of("form.batch.section.priming"))
                 .field(form.litres());
         FormGrid second = new FormGrid()
                 .fields(form.primingFields())
-                .section(Texts.of("form.batch.section.filling"))
+                .section(dialogs.messages().of("form.batch.section.filling"))
                 .fields(form.fillingFields());
         VBox content = new VBox(first, sugars(form), second, lots(form));
         content.getStyleClass().add("form-content");
-        String title = before.map(batch -> Texts.of("form.batch.title.edit", batch.name()))
-                .orElseGet(() -> Texts.of("form.batch.title.add"));
+        String title = before.map(batch -> dialogs.messages().of("form.batch.title.edit", batch.name()))
+                .orElseGet(() -> dialogs.messages().of("form.batch.title.add"));
         FormDialog dialog = dialogs.open(title, form, content);
         before.ifPresent(batch -> dialogs.offerDeleting(
                 dialog,
                 "batch",
                 batch.name(),
-                Texts.of("undo.batch.deleted", batch.name()),
+                dialogs.messages().of("undo.batch.deleted", batch.name()),
                 current -> BatchForm.without(current, batch.id())));
         return dialog;
     }
 
     private static Node sugars(BatchForm form) {
-        Button add = new Button(Texts.of("form.sugar-dose.add"));
+        Button add = new Button(form.messages().of("form.sugar-dose.add"));
         add.setId("sugar-add");
         RowsView<SugarDoseForm> rows = new RowsView<>(
                 form.sugars(),
                 row -> new FormGrid().line(row.label(), row.sugar(), row.weight()),
-                Texts.of("form.sugar-dose.remove"),
+                form.messages().of("form.sugar-dose.remove"),
                 add);
         add.setOnAction(event -> focus(rows, form.addSugar().sugar()));
         return rows;
     }
 
     private static Node lots(BatchForm form) {
-        Button add = new Button(Texts.of("form.lot.add"));
+        Button add = new Button(form.messages().of("form.lot.add"));
         add.setId("lot-add");
         RowsView<LotForm> rows = new RowsView<>(
                 form.lots(),
                 row -> new FormGrid()
-                        .line(Texts.of("form.lot.make-line"), row.count(), row.bottle())
+                        .line(form.messages().of("form.lot.make-line"), row.count(), row.bottle())
                         .line(row.fillingLabel(), row.colour(), row.fill())
-                        .line(Texts.of("form.lot.place-line"), row.place(), row.cover())
+                        .line(form.messages().of("form.lot.place-line"), row.place(), row.cover())
                         .field(row.worn()),
-                Texts.of("form.lot.remove"),
+                form.messages().of("form.lot.remove"),
                 add);
         add.setOnAction(event -> focus(rows, form.addLot().count()));
         return rows;

@@ -30,10 +30,11 @@ import undercroft.view.kit.form.FieldControls;
 import undercroft.view.kit.form.FormDialogs;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.QuestionDialog;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The dialogs over the main window. */
 public final class EditorDialogs implements Editors {
+    private final Messages messages;
     private final Workspace workspace;
     private final Forecasts forecasts;
     private final BackgroundTasks tasks;
@@ -49,18 +50,20 @@ public final class EditorDialogs implements Editors {
      * @param owner the main window, asked each time
      */
     public EditorDialogs(
+            Messages messages,
             Workspace workspace,
             Forecasts forecasts,
             BackgroundTasks tasks,
             Clock clock,
             ObservableBooleanValue dark,
             Supplier<Window> owner) {
+        this.messages = messages;
         this.workspace = workspace;
         this.forecasts = forecasts;
         this.tasks = tasks;
         this.clock = clock;
         this.owner = owner;
-        this.dialogs = new FormDialogs(workspace, owner, dark);
+        this.dialogs = new FormDialogs(messages, workspace, owner, dark);
     }
 
     private Cellar cellar() {
@@ -83,9 +86,9 @@ public final class EditorDialogs implements Editors {
             QuestionDialog.ask(
                     dialogs,
                     owner.get(),
-                    Texts.of("form.batch.no-place.title"),
-                    Texts.of("form.batch.no-place.sentence"),
-                    Optional.of(Texts.of("form.place.title.add")),
+                    messages.of("form.batch.no-place.title"),
+                    messages.of("form.batch.no-place.sentence"),
+                    Optional.of(messages.of("form.place.title.add")),
                     this::addPlace);
             return;
         }
@@ -103,22 +106,23 @@ public final class EditorDialogs implements Editors {
             return;
         }
         MoveForm form = moveForm(batch, lot);
-        dialogs.open(Texts.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
+        dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
     public void moveTo(Batch batch, Lot lot, Place place) {
         MoveForm form = moveForm(batch, lot).to(place);
-        dialogs.open(Texts.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
+        dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     private MoveForm moveForm(Batch batch, Lot lot) {
         return new MoveForm(
+                messages,
                 cellar(),
                 batch,
                 lot,
                 clock.instant(),
-                place -> LotDialogs.warning(outlook(), batch.id(), lot.id(), place));
+                place -> LotDialogs.warning(messages, outlook(), batch.id(), lot.id(), place));
     }
 
     @Override
@@ -126,14 +130,14 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        DrawForm form = new DrawForm(cellar(), batch, lot, clock.instant());
-        dialogs.open(Texts.of("form.draw.title", batch.name()), form, content(batch, lot, form.fields()));
+        DrawForm form = new DrawForm(messages, cellar(), batch, lot, clock.instant());
+        dialogs.open(messages.of("form.draw.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
     public void read(Batch batch, Lot lot) {
-        ReadingForm form = new ReadingForm(cellar(), batch, lot, clock.instant());
-        dialogs.open(Texts.of("form.reading.title", batch.name()), form, content(batch, lot, form.fields()));
+        ReadingForm form = new ReadingForm(messages, cellar(), batch, lot, clock.instant());
+        dialogs.open(messages.of("form.reading.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
@@ -142,17 +146,17 @@ public final class EditorDialogs implements Editors {
                 && cellar().batches().stream().anyMatch(batch -> batch.leftAt(clock.instant()) > 0);
         if (!pourable) {
             QuestionDialog.tell(
-                    dialogs, owner.get(), Texts.of("form.pour.none.title"), Texts.of("form.pour.none.sentence"));
+                    dialogs, owner.get(), messages.of("form.pour.none.title"), messages.of("form.pour.none.sentence"));
             return;
         }
-        ServingForm form = ServingForm.adding(cellar(), wish, outlook(), clock.instant());
-        dialogs.open(Texts.of("form.pour.title.add"), form, new FormGrid().fields(form.fields()));
+        ServingForm form = ServingForm.adding(messages, cellar(), wish, outlook(), clock.instant());
+        dialogs.open(messages.of("form.pour.title.add"), form, new FormGrid().fields(form.fields()));
     }
 
     @Override
     public void editServing(Serving serving) {
-        ServingForm form = ServingForm.changing(cellar(), serving, outlook(), clock.instant());
-        dialogs.open(Texts.of("form.pour.title.change"), form, new FormGrid().fields(form.fields()));
+        ServingForm form = ServingForm.changing(messages, cellar(), serving, outlook(), clock.instant());
+        dialogs.open(messages.of("form.pour.title.change"), form, new FormGrid().fields(form.fields()));
     }
 
     private Optional<CellarOutlook> outlook() {
@@ -161,23 +165,23 @@ public final class EditorDialogs implements Editors {
 
     @Override
     public void editNotes(Batch batch) {
-        NotesForm form = new NotesForm(cellar(), batch);
+        NotesForm form = new NotesForm(messages, cellar(), batch);
         VBox content = new VBox(
                 FieldControls.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
-        dialogs.open(Texts.of("form.notes.title", batch.name()), form, content);
+        dialogs.open(messages.of("form.notes.title", batch.name()), form, content);
     }
 
     @Override
     public void importInto(Place place) {
-        new ImportDialog(dialogs, place.name(), new ImportForm(workspace, place, tasks), null).open();
+        new ImportDialog(dialogs, place.name(), new ImportForm(messages, workspace, place, tasks), null).open();
     }
 
     @Override
     public void readDial(Place place) {
-        DialForm form = new DialForm(cellar(), place, clock.instant());
+        DialForm form = new DialForm(messages, cellar(), place, clock.instant());
         dialogs.open(
                 owner.get(),
-                Texts.of("form.dial.title", place.name()),
+                messages.of("form.dial.title", place.name()),
                 form,
                 new FormGrid().fields(form.fields()),
                 () -> form.save(workspace));
@@ -189,7 +193,7 @@ public final class EditorDialogs implements Editors {
     }
 
     private Node content(Batch batch, Lot lot, List<Field<?>> fields) {
-        return LotDialogs.content(outlook(), batch.id(), lot.id(), fields);
+        return LotDialogs.content(messages, outlook(), batch.id(), lot.id(), fields);
     }
 
     private boolean hasNone(Batch batch, Lot lot) {
@@ -199,8 +203,8 @@ public final class EditorDialogs implements Editors {
         QuestionDialog.tell(
                 dialogs,
                 owner.get(),
-                Texts.of("form.none-left.title"),
-                Texts.of("form.none-left.sentence", batch.name()));
+                messages.of("form.none-left.title"),
+                messages.of("form.none-left.sentence", batch.name()));
         return true;
     }
 }

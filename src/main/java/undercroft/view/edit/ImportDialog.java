@@ -25,19 +25,20 @@ import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.form.FormDialog;
 import undercroft.view.kit.form.FormDialogs;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Asks for a logger's file, shows what it holds and what it would add, and brings it in. */
 final class ImportDialog {
     private static final double PLOT_HEIGHT = 150;
     private static final Duration PROGRESS_STEP = Duration.millis(80);
 
+    private final Messages messages;
     private final ImportForm form;
     private final Supplier<Optional<Path>> chooser;
     private final FormDialog dialog;
     private final boolean dark;
-    private final Label none = new Label(Texts.of("form.import.none"));
-    private final Button choose = new Button(Texts.of("form.import.choose"));
+    private final Label none = new Label();
+    private final Button choose = new Button();
     private final VBox preview = new VBox();
     private final VBox result = new VBox();
     private final Button confirm;
@@ -46,22 +47,25 @@ final class ImportDialog {
     ImportDialog(FormDialogs dialogs, String placeName, ImportForm form, Supplier<Optional<Path>> chooser) {
         this.form = form;
         this.dark = dialogs.isDark();
+        this.messages = dialogs.messages();
+        none.setText(messages.of("form.import.none"));
+        choose.setText(messages.of("form.import.choose"));
         VBox content = new VBox(none, choose, progress(), FormGrid.fault(form.faultProperty()), preview, result);
         content.getStyleClass().add("form-content");
-        dialog = dialogs.bare(dialogs.owner(), Texts.of("form.import.title", placeName), content);
+        dialog = dialogs.bare(dialogs.owner(), dialogs.messages().of("form.import.title", placeName), content);
         this.chooser = chooser == null ? () -> ask(dialog.stage()) : chooser;
         none.setWrapText(true);
         preview.getStyleClass().add("form-content");
         result.getStyleClass().add("form-content");
         choose.setId("import-choose");
         choose.setOnAction(event -> this.chooser.get().ifPresent(form::choose));
-        CheckBox follow = new CheckBox(Texts.of("form.import.follow"));
+        CheckBox follow = new CheckBox(dialogs.messages().of("form.import.follow"));
         follow.setId("import-follow");
         follow.selectedProperty().bindBidirectional(form.followsProperty());
         follow.visibleProperty().bind(form.resultProperty().isNotNull());
         follow.managedProperty().bind(follow.visibleProperty());
         content.getChildren().add(follow);
-        confirm = dialog.confirm(Texts.of("form.import.button"), this::save);
+        confirm = dialog.confirm(dialogs.messages().of("form.import.button"), this::save);
         form.previewProperty().addListener((property, before, after) -> show(after));
         form.resultProperty().addListener((property, before, after) -> show(after));
         confirm.setDisable(true);
@@ -74,24 +78,24 @@ final class ImportDialog {
         return dialog;
     }
 
-    private static Optional<Path> ask(Window over) {
+    private Optional<Path> ask(Window over) {
         FileChooser files = new FileChooser();
         files.getExtensionFilters()
                 .addAll(
                         new FileChooser.ExtensionFilter(
-                                Texts.of("form.import.files"), "*.csv", "*.txt", "*.tsv", "*.log"),
-                        new FileChooser.ExtensionFilter(Texts.of("form.import.all-files"), "*"));
+                                messages.of("form.import.files"), "*.csv", "*.txt", "*.tsv", "*.log"),
+                        new FileChooser.ExtensionFilter(messages.of("form.import.all-files"), "*"));
         File file = files.showOpenDialog(over);
         return Optional.ofNullable(file).map(File::toPath);
     }
 
     private HBox progress() {
         ProgressBar bar = new ProgressBar(0);
-        Button stop = new Button(Texts.of("form.import.stop"));
+        Button stop = new Button(messages.of("form.import.stop"));
         stop.setId("import-stop");
         stop.getStyleClass().add("quiet");
         stop.setOnAction(event -> form.callOff());
-        HBox progress = new HBox(10, new Label(Texts.of("form.import.reading")), bar, stop);
+        HBox progress = new HBox(10, new Label(messages.of("form.import.reading")), bar, stop);
         progress.setAlignment(Pos.CENTER_LEFT);
         progress.visibleProperty().bind(form.workingProperty());
         progress.managedProperty().bind(progress.visibleProperty());
@@ -113,7 +117,7 @@ final class ImportDialog {
         none.setVisible(found == null);
         none.setManaged(found == null);
         if (found != null) {
-            choose.setText(Texts.of("form.import.choose-other"));
+            choose.setText(messages.of("form.import.choose-other"));
             Label name = new Label(found.name());
             name.getStyleClass().add("form-section");
             Label words = new Label(found.words());
@@ -135,7 +139,7 @@ final class ImportDialog {
                 label.setMinHeight(Label.USE_PREF_SIZE);
                 lines.getChildren().add(label);
             });
-            PlotsView plot = new PlotsView(instant -> "");
+            PlotsView plot = new PlotsView(messages, instant -> "");
             plot.setPalette(dark ? Palette.DARK : Palette.LIGHT);
             plot.setMinHeight(PLOT_HEIGHT);
             plot.setPrefHeight(PLOT_HEIGHT);

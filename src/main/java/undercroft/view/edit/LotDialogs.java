@@ -12,30 +12,32 @@ import undercroft.outlook.lot.LotOutlook;
 import undercroft.view.kit.CautionView;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.wording.HandlingWords;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** What the forms about bottles under pressure have in common: a word of caution above what is asked. */
 final class LotDialogs {
     private LotDialogs() {}
 
-    static Node content(Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
+    static Node content(
+            Messages messages, Optional<CellarOutlook> outlook, String batchId, String lotId, List<Field<?>> fields) {
         FormGrid grid = new FormGrid().fields(fields);
         Optional<LotOutlook> lot = outlook.flatMap(known -> lot(known, batchId, lotId));
         if (lot.isEmpty() || lot.get().verdict().danger() == Alert.CLEAR) {
             return grid;
         }
-        ShelfWords words = ShelfWords.of(outlook.orElseThrow(), Texts.messages());
+        ShelfWords words = ShelfWords.of(outlook.orElseThrow(), messages);
         List<String> cautions = new HandlingWords(words).cautions(lot.get());
-        VBox content = new VBox(new CautionView(lot.get().verdict().danger(), cautions), grid);
+        VBox content = new VBox(new CautionView(messages, lot.get().verdict().danger(), cautions), grid);
         content.getStyleClass().add("form-content");
         return content;
     }
 
     /** That a place may get too warm for a lot. */
-    static Optional<String> warning(Optional<CellarOutlook> outlook, String batchId, String lotId, Place place) {
+    static Optional<String> warning(
+            Messages messages, Optional<CellarOutlook> outlook, String batchId, String lotId, Place place) {
         return outlook.flatMap(known -> lot(known, batchId, lotId)
-                .flatMap(lot -> new HandlingWords(ShelfWords.of(known, Texts.messages())).warmer(lot, place.id())));
+                .flatMap(lot -> new HandlingWords(ShelfWords.of(known, messages)).warmer(lot, place.id())));
     }
 
     private static Optional<LotOutlook> lot(CellarOutlook outlook, String batchId, String lotId) {

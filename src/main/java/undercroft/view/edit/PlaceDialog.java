@@ -7,31 +7,30 @@ import undercroft.cellar.Place;
 import undercroft.view.kit.form.FormDialog;
 import undercroft.view.kit.form.FormDialogs;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** Asks for a place. */
 final class PlaceDialog {
     private PlaceDialog() {}
 
     static FormDialog open(FormDialogs dialogs, Cellar cellar, Optional<Place> before) {
-        PlaceForm form = new PlaceForm(cellar, before);
+        PlaceForm form = new PlaceForm(dialogs.messages(), cellar, before);
         FormGrid grid = new FormGrid()
                 .field(form.name())
-                .section(Texts.of("form.place.section.temperature"))
+                .section(dialogs.messages().of("form.place.section.temperature"))
                 .field(form.source())
                 .fields(form.temperatureFields())
                 .field(form.stacking())
                 .field(form.lag())
-                .section(Texts.of("form.place.section.light"))
+                .section(dialogs.messages().of("form.place.section.light"))
                 .fields(form.lightFields());
-        String title = before.map(place -> Texts.of("form.place.title.edit", place.name()))
-                .orElseGet(() -> Texts.of("form.place.title.add"));
+        String title = before.map(place -> dialogs.messages().of("form.place.title.edit", place.name()))
+                .orElseGet(() -> dialogs.messages().of("form.place.title.add"));
         FormDialog dialog = dialogs.open(title, form, grid);
         before.ifPresent(place -> dialogs.offerDeleting(
                 dialog,
                 "place",
                 place.name(),
-                Texts.of("undo.place.deleted", place.name()),
+                dialogs.messages().of("undo.place.deleted", place.name()),
                 current -> PlaceForm.without(current, place.id())));
         return dialog;
     }

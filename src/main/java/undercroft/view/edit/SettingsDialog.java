@@ -21,7 +21,6 @@ import undercroft.quantity.InvalidInput;
 import undercroft.view.kit.form.FormDialog;
 import undercroft.view.kit.form.FormDialogs;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** Asks what holds for the whole cellar. */
 final class SettingsDialog {
@@ -31,7 +30,7 @@ final class SettingsDialog {
 
     private SettingsDialog(FormDialogs dialogs, Cellar cellar) {
         this.dialogs = dialogs;
-        this.form = new SettingsForm(cellar);
+        this.form = new SettingsForm(dialogs.messages(), cellar);
     }
 
     static FormDialog open(FormDialogs dialogs, Cellar cellar) {
@@ -41,21 +40,21 @@ final class SettingsDialog {
     private FormDialog open() {
         FormGrid grid = new FormGrid()
                 .fields(form.fields())
-                .section(Texts.of("form.settings.section.bottles"))
+                .section(dialogs.messages().of("form.settings.section.bottles"))
                 .wide(list(
                         "bottles",
                         Cellar::ownBottles,
                         make -> bottle(Optional.of(make)),
                         form::remove,
                         () -> bottle(Optional.empty())))
-                .section(Texts.of("form.settings.section.sugars"))
+                .section(dialogs.messages().of("form.settings.section.sugars"))
                 .wide(list(
                         "sugars",
                         Cellar::ownSugars,
                         sugar -> sugar(Optional.of(sugar)),
                         form::remove,
                         () -> sugar(Optional.empty())));
-        dialog = dialogs.open(Texts.of("form.settings.title"), form, grid);
+        dialog = dialogs.open(dialogs.messages().of("form.settings.title"), form, grid);
         return dialog;
     }
 
@@ -66,7 +65,7 @@ final class SettingsDialog {
             List<T> all = entries.apply(form.draft());
             rows.getChildren().clear();
             if (all.isEmpty()) {
-                Label none = new Label(Texts.of("form.settings." + key + ".none"));
+                Label none = new Label(dialogs.messages().of("form.settings." + key + ".none"));
                 none.getStyleClass().add("faint");
                 rows.getChildren().add(none);
             }
@@ -76,7 +75,7 @@ final class SettingsDialog {
             show.run();
         });
         show.run();
-        Button button = quiet(Texts.of("form.settings." + key + ".add"), add);
+        Button button = quiet(dialogs.messages().of("form.settings." + key + ".add"), add);
         button.setId("settings-" + key + "-add");
         VBox list = new VBox(4, rows, button);
         list.getStyleClass().add("form-list");
@@ -84,13 +83,21 @@ final class SettingsDialog {
     }
 
     private <T extends Listed> HBox row(T entry, Consumer<T> change, Consumer<T> remove) {
-        Label name = new Label(entry.label());
+        Label name = new Label(dialogs.messages().name(entry));
         name.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(name, Priority.ALWAYS);
-        Button edit = quiet(Texts.of("form.settings.row.change"), () -> change.accept(entry));
-        edit.setAccessibleText(Texts.of("form.settings.row.sentence", edit.getText(), entry.label()));
-        Button away = quiet(Texts.of("form.button.remove"), () -> remove.accept(entry));
-        away.setAccessibleText(Texts.of("form.settings.row.sentence", away.getText(), entry.label()));
+        Button edit = quiet(dialogs.messages().of("form.settings.row.change"), () -> change.accept(entry));
+        edit.setAccessibleText(dialogs.messages()
+                .of(
+                        "form.settings.row.sentence",
+                        edit.getText(),
+                        dialogs.messages().name(entry)));
+        Button away = quiet(dialogs.messages().of("form.button.remove"), () -> remove.accept(entry));
+        away.setAccessibleText(dialogs.messages()
+                .of(
+                        "form.settings.row.sentence",
+                        away.getText(),
+                        dialogs.messages().name(entry)));
         HBox row = new HBox(4, name, edit, away);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("list-row");
@@ -111,22 +118,24 @@ final class SettingsDialog {
     }
 
     private void bottle(Optional<BottleType> before) {
-        BottleForm asked = new BottleForm(form.draft(), before);
+        BottleForm asked = new BottleForm(dialogs.messages(), form.draft(), before);
         dialogs.open(
                 dialog.stage(),
-                before.map(make -> Texts.of("form.bottle.title.edit", make.label()))
-                        .orElseGet(() -> Texts.of("form.bottle.title.add")),
+                before.map(make -> dialogs.messages()
+                                .of("form.bottle.title.edit", dialogs.messages().name(make)))
+                        .orElseGet(() -> dialogs.messages().of("form.bottle.title.add")),
                 asked,
                 new FormGrid().fields(asked.fields()),
                 () -> form.change(asked::applyTo));
     }
 
     private void sugar(Optional<Sugar> before) {
-        SugarForm asked = new SugarForm(form.draft(), before);
+        SugarForm asked = new SugarForm(dialogs.messages(), form.draft(), before);
         dialogs.open(
                 dialog.stage(),
-                before.map(sugar -> Texts.of("form.sugar.title.edit", sugar.label()))
-                        .orElseGet(() -> Texts.of("form.sugar.title.add")),
+                before.map(sugar -> dialogs.messages()
+                                .of("form.sugar.title.edit", dialogs.messages().name(sugar)))
+                        .orElseGet(() -> dialogs.messages().of("form.sugar.title.add")),
                 asked,
                 new FormGrid().fields(asked.fields()),
                 () -> form.change(asked::applyTo));

@@ -9,7 +9,7 @@ import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Shape;
 import undercroft.outlook.lot.Alert;
 import undercroft.wording.AlertWords;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The sign of an alert: open circle, open triangle, filled diamond. */
 public final class AlertSign extends StackPane {
@@ -39,11 +39,11 @@ public final class AlertSign extends StackPane {
     }
 
     /** The sign with its word; nothing where nothing is to be seen to. */
-    public static Region withWord(Alert alert) {
+    public static Region withWord(Messages messages, Alert alert) {
         if (alert == Alert.CLEAR) {
             return new Region();
         }
-        Label word = new Label(new AlertWords(Texts.messages()).word(alert), new AlertSign(alert));
+        Label word = new Label(new AlertWords(messages).word(alert), new AlertSign(alert));
         word.getStyleClass().addAll("alert-word", styleClass(alert));
         word.setMinWidth(USE_PREF_SIZE);
         return word;

@@ -6,15 +6,15 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import undercroft.outlook.lot.Alert;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** What to heed before touching bottles under pressure, in the flow of the page. */
 public final class CautionView extends HBox {
-    public CautionView(Alert alert, List<String> sentences) {
+    public CautionView(Messages messages, Alert alert, List<String> sentences) {
         super(12);
         getStyleClass().addAll("caution", AlertSign.styleClass(alert));
         setId("caution");
-        Label title = new Label(Texts.of(alert == Alert.ACT ? "caution.act.title" : "caution.watch.title"));
+        Label title = new Label(messages.of(alert == Alert.ACT ? "caution.act.title" : "caution.watch.title"));
         title.getStyleClass().add("caution-title");
         Label text = new Label(String.join(" ", sentences));
         text.setWrapText(true);

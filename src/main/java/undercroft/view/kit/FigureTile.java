@@ -10,7 +10,7 @@ import javafx.scene.text.Text;
 import org.controlsfx.control.PopOver;
 import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.lot.Alert;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A key figure; a press tells where it comes from. */
 public final class FigureTile extends Button {
@@ -18,7 +18,7 @@ public final class FigureTile extends Button {
     private static final double WIDTH = 132;
     private static final double PADDING = 18;
 
-    public FigureTile(BatchPage.Figure figure, boolean dark) {
+    public FigureTile(Messages messages, BatchPage.Figure figure, boolean dark) {
         Label name = new Label(figure.label());
         name.getStyleClass().add("figure-name");
         Label value = new Label(figure.value());
@@ -45,8 +45,9 @@ public final class FigureTile extends Button {
         setMinWidth(90);
         setPrefWidth(WIDTH);
         setMaxHeight(Double.MAX_VALUE);
-        setAccessibleText(Texts.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
+        setAccessibleText(messages.of("batch.figure.sentence", figure.label(), figure.value(), figure.detail()));
         setTooltip(new Tooltip(getAccessibleText()));
-        setOnAction(event -> Popovers.show(this, new WhyView(figure), PopOver.ArrowLocation.TOP_CENTER, dark));
+        setOnAction(
+                event -> Popovers.show(this, new WhyView(messages, figure), PopOver.ArrowLocation.TOP_CENTER, dark));
     }
 }

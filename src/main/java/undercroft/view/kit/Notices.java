@@ -2,7 +2,6 @@ package undercroft.view.kit;
 
 import undercroft.app.Reminders;
 import undercroft.outlook.CellarOutlook;
-import undercroft.wording.Texts;
 
 /** Tells once what has become due while the window is open. */
 public final class Notices {
@@ -22,8 +21,8 @@ public final class Notices {
     private void tell(CellarOutlook outlook) {
         // A day looked at in past or future reminds nobody of anything.
         if (context.forecasts().asOfProperty().get() == null) {
-            reminders.fresh(outlook).stream()
-                    .map(reminder -> Texts.of("tonight.line.sentence", reminder.title(), reminder.text()))
+            reminders.fresh(outlook, context.messages()).stream()
+                    .map(reminder -> context.messages().of("tonight.line.sentence", reminder.title(), reminder.text()))
                     .forEach(context.faults()::tell);
         }
     }

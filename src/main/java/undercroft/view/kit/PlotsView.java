@@ -18,7 +18,7 @@ import undercroft.plot.Readout;
 import undercroft.plot.mark.Palette;
 import undercroft.plot.mark.Picture;
 import undercroft.plot.scale.TimeScale;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * A stack of plots with a cursor over all of them, zoom and pan. The picture is drawn at most once a pulse, by layout;
@@ -43,19 +43,29 @@ public final class PlotsView extends Region {
     private double lastX;
     private double cursorX = Double.NaN;
 
-    public PlotsView(LongFunction<String> dateWords) {
+    public PlotsView(Messages messages, LongFunction<String> dateWords) {
         cursor = new CursorCanvas(dateWords);
         buttons = new ZoomButtons(
-                zoomButton("zoom-all", "plots.zoom.all", "plots.zoom.all.sentence", this::showUsual),
-                zoomButton("zoom-wider", "plots.zoom.wider", "plots.zoom.wider.sentence", () -> zoom(1 / KEY_ZOOM)),
-                zoomButton("zoom-closer", "plots.zoom.closer", "plots.zoom.closer.sentence", () -> zoom(KEY_ZOOM)));
+                zoomButton(messages, "zoom-all", "plots.zoom.all", "plots.zoom.all.sentence", this::showUsual),
+                zoomButton(
+                        messages,
+                        "zoom-wider",
+                        "plots.zoom.wider",
+                        "plots.zoom.wider.sentence",
+                        () -> zoom(1 / KEY_ZOOM)),
+                zoomButton(
+                        messages,
+                        "zoom-closer",
+                        "plots.zoom.closer",
+                        "plots.zoom.closer.sentence",
+                        () -> zoom(KEY_ZOOM)));
         getChildren().addAll(chart, cursor, buttons);
         cursor.setMouseTransparent(true);
         getStyleClass().add("plots");
         setId("plots");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setAccessibleText(Texts.of("plots.sentence"));
+        setAccessibleText(messages.of("plots.sentence"));
         setOnMouseMoved(event -> pointAt(event.getX()));
         setOnMouseExited(event -> pointAt(Double.NaN));
         setOnMousePressed(this::press);
@@ -64,8 +74,8 @@ public final class PlotsView extends Region {
         setOnKeyPressed(this::key);
     }
 
-    private static Button zoomButton(String id, String key, String sentenceKey, Runnable act) {
-        return ZoomButtons.button(id, Texts.of(key), Texts.of(sentenceKey), act);
+    private static Button zoomButton(Messages messages, String id, String key, String sentenceKey, Runnable act) {
+        return ZoomButtons.button(id, messages.of(key), messages.of(sentenceKey), act);
     }
 
     /** Shows other plots over their whole time; the stretch looked at stays when {@code keepsView}. */

@@ -11,14 +11,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import undercroft.app.shelf.BatchPage;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 import undercroft.wording.Why;
 
 /** Where a figure comes from: how it is reckoned, from what, what was taken for granted, and the source. */
 final class WhyView extends VBox {
     private static final double WIDTH = 430;
 
-    WhyView(BatchPage.Figure figure) {
+    WhyView(Messages messages, BatchPage.Figure figure) {
         super(6);
         getStyleClass().add("why");
         setId("why");
@@ -32,21 +32,21 @@ final class WhyView extends VBox {
                 Why.Input input = why.inputs().get(row);
                 inputs.addRow(row, text(input.name()), strong(input.value()));
             }
-            getChildren().addAll(heading("why.inputs"), inputs);
+            getChildren().addAll(heading(messages, "why.inputs"), inputs);
         }
         if (!why.assumptions().isEmpty()) {
             GridPane assumptions = grid();
             for (int row = 0; row < why.assumptions().size(); row++) {
                 Why.Assumption assumption = why.assumptions().get(row);
-                Label grade = new Label(Texts.messages().nameOf(assumption.grade()));
+                Label grade = new Label(messages.nameOf(assumption.grade()));
                 grade.getStyleClass().add("grade");
                 grade.setMinWidth(USE_PREF_SIZE);
                 assumptions.addRow(row, text(sentence(assumption.text())), grade);
             }
-            getChildren().addAll(heading("why.assumptions"), assumptions);
+            getChildren().addAll(heading(messages, "why.assumptions"), assumptions);
         }
         if (!why.source().isEmpty()) {
-            getChildren().addAll(heading("why.source"), text(sentence(why.source())));
+            getChildren().addAll(heading(messages, "why.source"), text(sentence(why.source())));
         }
     }
 
@@ -76,8 +76,8 @@ final class WhyView extends VBox {
         return title;
     }
 
-    private static Node heading(String key) {
-        Label heading = new Label(Texts.of(key));
+    private static Node heading(Messages messages, String key) {
+        Label heading = new Label(messages.of(key));
         heading.getStyleClass().add("why-heading");
         return heading;
     }

@@ -7,6 +7,7 @@ import javafx.beans.value.ObservableValue;
 import undercroft.app.Faults;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 
 /**
  * What the window of one cellar works with. All of it goes with that cellar, so that views may listen to it for as long as
@@ -16,6 +17,7 @@ import undercroft.session.Workspace;
  * @param dark whether colours are dark; the window changes it, its owner may keep it
  */
 public record WindowContext(
+        Messages messages,
         Workspace workspace,
         Forecasts forecasts,
         Faults faults,

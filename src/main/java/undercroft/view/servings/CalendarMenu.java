@@ -11,21 +11,20 @@ import undercroft.report.ShelfCalendar;
 import undercroft.store.Export;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** Pours, first tastes and best-before dates for a calendar: one file, or one a batch. */
 final class CalendarMenu extends MenuButton {
     private final WindowContext context;
 
     CalendarMenu(WindowContext context) {
-        super(Texts.of("pours.calendar.button"));
+        super(context.messages().of("pours.calendar.button"));
         this.context = context;
         setId("pours-calendar");
         getStyleClass().add("quiet");
         setMinWidth(USE_PREF_SIZE);
-        MenuItem whole = new MenuItem(Texts.of("pours.calendar.whole"));
+        MenuItem whole = new MenuItem(context.messages().of("pours.calendar.whole"));
         whole.setOnAction(event -> context.faults().guard(this::whole));
-        MenuItem each = new MenuItem(Texts.of("pours.calendar.each"));
+        MenuItem each = new MenuItem(context.messages().of("pours.calendar.each"));
         each.setOnAction(event -> context.faults().guard(this::each));
         getItems().addAll(whole, each);
     }
@@ -36,14 +35,14 @@ final class CalendarMenu extends MenuButton {
 
     private void whole() {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(Texts.of("pours.calendar.whole"));
+        chooser.setTitle(context.messages().of("pours.calendar.whole"));
         chooser.setInitialFileName("undercroft.ics");
         write(chooser.showSaveDialog(window()), false);
     }
 
     private void each() {
         DirectoryChooser chooser = new DirectoryChooser();
-        chooser.setTitle(Texts.of("pours.calendar.each"));
+        chooser.setTitle(context.messages().of("pours.calendar.each"));
         write(chooser.showDialog(window()), true);
     }
 
@@ -51,7 +50,7 @@ final class CalendarMenu extends MenuButton {
         CellarOutlook outlook = context.forecasts().outlookProperty().get();
         if (chosen != null && outlook != null) {
             ShelfCalendar calendar = ShelfCalendar.of(
-                    ShelfWords.of(outlook, Texts.messages()), context.clock().instant());
+                    ShelfWords.of(outlook, context.messages()), context.clock().instant());
             if (perBatch) {
                 Export.ofTexts().folder(chosen.toPath(), calendar.perBatch(), Export.Replacing.OURS);
             } else {

@@ -16,7 +16,6 @@ import undercroft.app.servings.ServingsViewModel;
 import undercroft.outlook.serving.ServingChoice;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** Guests to come, and the batches that might be poured for them, best first, with reasons. */
 final class ServingChoiceView extends VBox {
@@ -31,14 +30,17 @@ final class ServingChoiceView extends VBox {
     ServingChoiceView(ServingsViewModel model, WindowContext context) {
         this.model = model;
         this.context = context;
-        form = new OccasionForm(context.workspace().getCellar(), context.clock().instant());
+        form = new OccasionForm(
+                context.messages(),
+                context.workspace().getCellar(),
+                context.clock().instant());
         getStyleClass().add("which-batch");
         setId("which-batch");
-        Label title = new Label(Texts.of("pours.which.title"));
+        Label title = new Label(context.messages().of("pours.which.title"));
         title.getStyleClass().add("section-title");
         FormGrid grid = new FormGrid();
         grid.getStyleClass().add("occasion");
-        grid.field(form.at()).line(Texts.of("pours.which.guests"), form.guests(), form.each());
+        grid.field(form.at()).line(context.messages().of("pours.which.guests"), form.guests(), form.each());
         choices.getStyleClass().add("pour-choices");
         getChildren().addAll(title, grid, choices);
         form.occasionProperty().addListener((property, before, after) -> fill());
@@ -54,7 +56,7 @@ final class ServingChoiceView extends VBox {
         }
         List<ServingChoice> all = model.choices(occasion.get());
         if (all.isEmpty()) {
-            Label none = new Label(Texts.of("pours.which.none"));
+            Label none = new Label(context.messages().of("pours.which.none"));
             none.getStyleClass().add("faint");
             choices.getChildren().add(none);
         }
@@ -63,7 +65,7 @@ final class ServingChoiceView extends VBox {
             choices.getChildren().add(row(i + 1, all.get(i), occasion.get()));
         }
         if (shown < all.size()) {
-            Button more = new Button(Texts.of("pours.which.more", all.size() - shown));
+            Button more = new Button(context.messages().of("pours.which.more", all.size() - shown));
             more.getStyleClass().add("quiet");
             more.setOnAction(event -> {
                 showsAll = true;
@@ -74,7 +76,7 @@ final class ServingChoiceView extends VBox {
     }
 
     private Node row(int rank, ServingChoice choice, OccasionForm.Occasion occasion) {
-        Label name = new Label(Texts.of("pours.which.rank", rank, model.nameOf(choice)));
+        Label name = new Label(context.messages().of("pours.which.rank", rank, model.nameOf(choice)));
         name.getStyleClass().add("tonight-what");
         Label reasons = new Label(String.join(" · ", model.reasons(choice)));
         reasons.getStyleClass().add("faint");
@@ -82,11 +84,11 @@ final class ServingChoiceView extends VBox {
         reasons.setMinHeight(Region.USE_PREF_SIZE);
         VBox words = new VBox(1, name, reasons);
         HBox.setHgrow(words, Priority.ALWAYS);
-        Button plan = new Button(Texts.of("pours.which.plan"));
+        Button plan = new Button(context.messages().of("pours.which.plan"));
         plan.setId("plan-" + choice.batchId());
         plan.setMinWidth(Region.USE_PREF_SIZE);
         plan.getStyleClass().add("quiet");
-        plan.setAccessibleText(Texts.of("pours.which.plan-sentence", model.nameOf(choice)));
+        plan.setAccessibleText(context.messages().of("pours.which.plan-sentence", model.nameOf(choice)));
         plan.setDisable(choice.free() == 0);
         plan.setOnAction(event -> context.editors()
                 .addServing(new ServingForm.Wish(

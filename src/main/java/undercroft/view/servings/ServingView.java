@@ -26,7 +26,6 @@ import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** The pour that is chosen: when to do what, what stands in the way, the beer's temperature, how to pour it. */
 final class ServingView extends ScrollPane {
@@ -40,7 +39,8 @@ final class ServingView extends ScrollPane {
         this.model = model;
         this.context = context;
         plots = new PlotsView(
-                second -> ShelfWords.of(outlook(), Texts.messages()).dayAndTime(Instant.ofEpochSecond(second)));
+                context.messages(),
+                second -> ShelfWords.of(outlook(), context.messages()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setMinHeight(240);
         plots.setPrefHeight(300);
         VBox.setVgrow(plots, Priority.ALWAYS);
@@ -81,7 +81,7 @@ final class ServingView extends ScrollPane {
         if (!serving.plan().serving().note().isEmpty()) {
             page.getChildren().add(wrapped(serving.plan().serving().note(), "pour-note", "pour-note"));
         }
-        Label title = new Label(Texts.of("pours.pouring.title"));
+        Label title = new Label(context.messages().of("pours.pouring.title"));
         title.getStyleClass().add("tonight-what");
         VBox note = new VBox(2, title, wrapped(serving.pouring(), "pour-how", "pour-how"));
         note.getStyleClass().add("pour-pouring");
@@ -89,14 +89,9 @@ final class ServingView extends ScrollPane {
     }
 
     private void draw(ServingPlan plan) {
-        CellarOutlook outlook = outlook();
         plots.setPalette(Looks.palette(context.dark().get()));
         plots.show(
-                ChillPicture.of(
-                        plan,
-                        outlook.cellar().zone(),
-                        outlook.cellar().settings().units(),
-                        outlook.at()),
+                ChillPicture.of(plan, ShelfWords.of(outlook(), context.messages())),
                 plan.serving().id().equals(shownServing));
         shownServing = plan.serving().id();
     }
@@ -127,7 +122,7 @@ final class ServingView extends ScrollPane {
     }
 
     private Button action(String id, String key, Runnable act) {
-        Button button = new Button(Texts.of(key));
+        Button button = new Button(context.messages().of(key));
         button.setId(id);
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.getStyleClass().add("quiet");
@@ -135,14 +130,14 @@ final class ServingView extends ScrollPane {
         return button;
     }
 
-    private static Node concern(ServingPage.Caution concern) {
+    private Node concern(ServingPage.Caution concern) {
         Label sentence = new Label(concern.sentence());
         sentence.setWrapText(true);
         sentence.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(sentence, Priority.ALWAYS);
         HBox line = new HBox(12, new AlertSign(concern.alert()), sentence);
         line.getStyleClass().addAll("caution", AlertSign.styleClass(concern.alert()));
-        line.setAccessibleText(new AlertWords(Texts.messages()).before(concern.alert(), concern.sentence()));
+        line.setAccessibleText(new AlertWords(context.messages()).before(concern.alert(), concern.sentence()));
         return line;
     }
 
@@ -163,8 +158,8 @@ final class ServingView extends ScrollPane {
     }
 
     private Node nothing() {
-        Label title = styled(Texts.of("pours.empty.title"), "empty-title");
-        Label text = wrapped(Texts.of("pours.empty.text"), "empty-text", "pours-empty");
+        Label title = styled(context.messages().of("pours.empty.title"), "empty-title");
+        Label text = wrapped(context.messages().of("pours.empty.text"), "empty-text", "pours-empty");
         VBox note = new VBox(8, title, text);
         note.getStyleClass().add("empty-note");
         return note;

@@ -14,7 +14,6 @@ import undercroft.app.servings.ServingsViewModel;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
-import undercroft.wording.Texts;
 
 /** Left the pours to come and which batch to take, right the pour that is chosen. */
 public final class ServingsView extends HBox {
@@ -49,11 +48,11 @@ public final class ServingsView extends HBox {
     }
 
     private Node header() {
-        Label title = new Label(Texts.of("pours.title"));
+        Label title = new Label(context.messages().of("pours.title"));
         title.getStyleClass().add("section-title");
         title.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(title, Priority.ALWAYS);
-        Button add = new Button(Texts.of("pours.add.button"));
+        Button add = new Button(context.messages().of("pours.add.button"));
         add.setId("pour-add");
         add.setMinWidth(Region.USE_PREF_SIZE);
         add.getStyleClass().add("quiet");
@@ -67,7 +66,7 @@ public final class ServingsView extends HBox {
     private void fill() {
         list.getChildren().clear();
         if (model.linesProperty().get().isEmpty()) {
-            Label none = new Label(Texts.of("pours.none.text"));
+            Label none = new Label(context.messages().of("pours.none.text"));
             none.getStyleClass().add("empty-text");
             none.setWrapText(true);
             list.getChildren().add(none);
@@ -95,8 +94,10 @@ public final class ServingsView extends HBox {
             row.getStyleClass().add("chosen");
         }
         row.setMaxWidth(Double.MAX_VALUE);
-        row.setAccessibleText(new AlertWords(Texts.messages())
-                .before(line.alert(), Texts.of("pours.line.sentence", line.what(), line.when(), line.chill())));
+        row.setAccessibleText(new AlertWords(context.messages())
+                .before(
+                        line.alert(),
+                        context.messages().of("pours.line.sentence", line.what(), line.when(), line.chill())));
         row.setOnAction(event -> model.choose(line.serving().id()));
         return row;
     }

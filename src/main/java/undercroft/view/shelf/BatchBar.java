@@ -13,10 +13,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import undercroft.app.shelf.BatchPage;
 import undercroft.view.kit.Widths;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Back to the shelf, the name of the batch and where it stands, and all that can be done with it. */
 final class BatchBar extends HBox {
+    private final Messages messages;
+
     /** Below this width every action is in one menu. */
     private static final double WIDE = 760;
 
@@ -31,7 +33,8 @@ final class BatchBar extends HBox {
     /** Something to do; {@code words} end in an ellipsis where a dialog asks for more. */
     record Action(String id, String words, Runnable act) {}
 
-    BatchBar(Runnable back) {
+    BatchBar(Messages messages, Runnable back) {
+        this.messages = messages;
         this.back = back;
         getStyleClass().add("batch-bar");
         setMinWidth(0);
@@ -50,11 +53,11 @@ final class BatchBar extends HBox {
     void show(Optional<BatchPage> page, List<Action> all) {
         actions.clear();
         actions.addAll(all);
-        Button toShelf = new Button(Texts.of("batch.back.button"));
+        Button toShelf = new Button(messages.of("batch.back.button"));
         toShelf.setId("back");
         toShelf.setMinWidth(USE_PREF_SIZE);
         toShelf.getStyleClass().add("quiet");
-        toShelf.setAccessibleText(Texts.of("batch.back.sentence"));
+        toShelf.setAccessibleText(messages.of("batch.back.sentence"));
         toShelf.setTooltip(new Tooltip(toShelf.getAccessibleText()));
         toShelf.setOnAction(event -> back.run());
         getChildren().setAll(toShelf);
@@ -88,7 +91,7 @@ final class BatchBar extends HBox {
             buttons.getChildren().add(button);
         }
         if (actions.size() > first) {
-            MenuButton more = new MenuButton(Texts.of(first == 0 ? "batch.actions.all" : "batch.actions.menu"));
+            MenuButton more = new MenuButton(messages.of(first == 0 ? "batch.actions.all" : "batch.actions.menu"));
             more.setId("batch-more");
             more.setMinWidth(USE_PREF_SIZE);
             more.getStyleClass().add("quiet");

@@ -21,10 +21,12 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.view.kit.Editors;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Readings, bottles, moves and notes of a batch, one list at a time, each with the button that adds to it. */
 final class BatchListsView extends VBox {
+    private final Messages messages;
+
     private enum Sort {
         READINGS("tab-readings"),
         BOTTLES("tab-bottles"),
@@ -47,7 +49,8 @@ final class BatchListsView extends VBox {
     private BatchPage page;
     private Sort open = Sort.READINGS;
 
-    BatchListsView(Editors editors, StockView stock, Consumer<BatchPage.Row> takeBack) {
+    BatchListsView(Messages messages, Editors editors, StockView stock, Consumer<BatchPage.Row> takeBack) {
+        this.messages = messages;
         this.editors = editors;
         this.stock = stock;
         this.takeBack = takeBack;
@@ -57,7 +60,7 @@ final class BatchListsView extends VBox {
         list.getStyleClass().add("batch-list");
         list.setId("batch-list");
         list.setAccessibleRole(AccessibleRole.LIST_VIEW);
-        list.setAccessibleText(Texts.of("batch.lists.sentence"));
+        list.setAccessibleText(messages.of("batch.lists.sentence"));
         foot.getStyleClass().add("batch-list-foot");
         ScrollPane scroll = new ScrollPane(list);
         scroll.setFitToWidth(true);
@@ -76,19 +79,21 @@ final class BatchListsView extends VBox {
                         name(
                                 group,
                                 Sort.READINGS,
-                                Texts.of("batch.tab.readings", page.readings().size()),
-                                Texts.of("batch.tab.readings", page.readings().size())),
+                                messages.of(
+                                        "batch.tab.readings", page.readings().size()),
+                                messages.of(
+                                        "batch.tab.readings", page.readings().size())),
                         name(
                                 group,
                                 Sort.BOTTLES,
-                                Texts.of("batch.tab.bottles", page.batch().bottlesLeft()),
-                                Texts.of("batch.tab.bottles-of", page.batch().bottlesLeft(), count)),
+                                messages.of("batch.tab.bottles", page.batch().bottlesLeft()),
+                                messages.of("batch.tab.bottles-of", page.batch().bottlesLeft(), count)),
                         name(
                                 group,
                                 Sort.MOVES,
-                                Texts.of("batch.tab.moves", page.moves().size()),
-                                Texts.of("batch.tab.moves", page.moves().size())),
-                        name(group, Sort.NOTES, Texts.of("batch.tab.notes"), Texts.of("batch.tab.notes")));
+                                messages.of("batch.tab.moves", page.moves().size()),
+                                messages.of("batch.tab.moves", page.moves().size())),
+                        name(group, Sort.NOTES, messages.of("batch.tab.notes"), messages.of("batch.tab.notes")));
         fill();
     }
 
@@ -143,14 +148,15 @@ final class BatchListsView extends VBox {
                 foot("batch.lists.move", lot -> editors.move(batch, lot));
             }
             case NOTES -> {
-                list.getChildren().add(wrapped(page.notes().isEmpty() ? Texts.of("batch.notes.none") : page.notes()));
+                list.getChildren()
+                        .add(wrapped(page.notes().isEmpty() ? messages.of("batch.notes.none") : page.notes()));
                 foot("batch.action.notes", lot -> editors.editNotes(batch));
             }
         }
     }
 
     private void foot(String key, Consumer<Lot> act) {
-        Button button = new Button(Texts.of(key));
+        Button button = new Button(messages.of(key));
         button.setId("list-add");
         button.setOnAction(event -> page.lot().map(LotOutlook::lot).ifPresent(act));
         foot.getChildren().add(button);
@@ -158,7 +164,7 @@ final class BatchListsView extends VBox {
 
     private void rows(List<BatchPage.Row> rows, String noneKey) {
         if (rows.isEmpty()) {
-            Label none = wrapped(Texts.of(noneKey));
+            Label none = wrapped(messages.of(noneKey));
             none.getStyleClass().add("faint");
             list.getChildren().add(none);
         }
@@ -178,9 +184,9 @@ final class BatchListsView extends VBox {
         line.setAlignment(Pos.CENTER_LEFT);
         line.getStyleClass().add("list-row");
         line.setAccessibleRole(AccessibleRole.LIST_ITEM);
-        line.setAccessibleText(Texts.of("batch.list.row-sentence", row.when(), row.what(), row.note()));
+        line.setAccessibleText(messages.of("batch.list.row-sentence", row.when(), row.what(), row.note()));
         if (row.reading().isPresent() || row.drawn().isPresent()) {
-            String sentence = Texts.of(row.reading().isPresent() ? "batch.reading.remove" : "batch.draw.remove");
+            String sentence = messages.of(row.reading().isPresent() ? "batch.reading.remove" : "batch.draw.remove");
             Button take = new Button("×");
             take.getStyleClass().addAll("quiet", "small");
             take.setAccessibleText(sentence);

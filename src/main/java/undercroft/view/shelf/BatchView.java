@@ -31,7 +31,6 @@ import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** The page of the batch that is chosen: what is so, what to do, figures and plots, with its lists beside them. */
 final class BatchView extends VBox {
@@ -63,9 +62,11 @@ final class BatchView extends VBox {
         this.actions = actions;
         this.context = context;
         this.planBatch = planBatch;
-        bar = new BatchBar(back);
-        plots = new PlotsView(epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
+        bar = new BatchBar(context.messages(), back);
+        plots = new PlotsView(
+                context.messages(), epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
         lists = new BatchListsView(
+                context.messages(),
                 context.editors(),
                 new StockView(context),
                 row -> context.faults().guard(() -> {
@@ -89,7 +90,7 @@ final class BatchView extends VBox {
     }
 
     private ShelfWords words() {
-        return ShelfWords.of(context.forecasts().outlookProperty().get(), Texts.messages());
+        return ShelfWords.of(context.forecasts().outlookProperty().get(), context.messages());
     }
 
     private void fill() {
@@ -110,7 +111,7 @@ final class BatchView extends VBox {
             getChildren().setAll(bar, planned(shown));
             return;
         }
-        above.getChildren().setAll(new VerdictCard(shown, lines(shown), actions));
+        above.getChildren().setAll(new VerdictCard(context.messages(), shown, lines(shown), actions));
         if (shown.lots().size() > 1) {
             above.getChildren().add(lotPicker(shown));
         }
@@ -134,7 +135,8 @@ final class BatchView extends VBox {
         HBox figures = new HBox();
         figures.getStyleClass().add("figures");
         for (BatchPage.Figure figure : shown.figures()) {
-            FigureTile tile = new FigureTile(figure, context.dark().get());
+            FigureTile tile =
+                    new FigureTile(context.messages(), figure, context.dark().get());
             HBox.setHgrow(tile, Priority.ALWAYS);
             figures.getChildren().add(tile);
         }
@@ -172,7 +174,8 @@ final class BatchView extends VBox {
     }
 
     private BatchBar.Action action(String id, String key, Runnable act) {
-        return new BatchBar.Action(id, Texts.of(key), () -> context.faults().guard(act));
+        return new BatchBar.Action(
+                id, context.messages().of(key), () -> context.faults().guard(act));
     }
 
     private Node lotPicker(BatchPage shown) {
@@ -191,7 +194,7 @@ final class BatchView extends VBox {
             }
         });
         shown.lots().stream().filter(BatchPage.LotChoice::chosen).findFirst().ifPresent(picker::setValue);
-        picker.setAccessibleText(Texts.of("batch.lot.sentence"));
+        picker.setAccessibleText(context.messages().of("batch.lot.sentence"));
         picker.setOnAction(event -> model.chooseLot(picker.getValue().lotId()));
         FlowPane row = new FlowPane(picker);
         row.getStyleClass().add("lot-row");
@@ -213,7 +216,7 @@ final class BatchView extends VBox {
         headline.getStyleClass().add("headline");
         headline.setWrapText(true);
         VBox note = note("batch.planned.title", "batch.planned.text");
-        Button finish = new Button(Texts.of("batch.planned.finish"));
+        Button finish = new Button(context.messages().of("batch.planned.finish"));
         finish.getStyleClass().add("accent");
         finish.setOnAction(
                 event -> context.faults().guard(() -> edit(shown.batch().batch())));
@@ -222,10 +225,10 @@ final class BatchView extends VBox {
         return note;
     }
 
-    private static VBox note(String titleKey, String textKey) {
-        Label title = new Label(Texts.of(titleKey));
+    private VBox note(String titleKey, String textKey) {
+        Label title = new Label(context.messages().of(titleKey));
         title.getStyleClass().add("empty-title");
-        Label text = new Label(Texts.of(textKey));
+        Label text = new Label(context.messages().of(textKey));
         text.getStyleClass().add("empty-text");
         text.setWrapText(true);
         VBox note = new VBox(8, title, text);

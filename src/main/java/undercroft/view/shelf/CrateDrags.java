@@ -14,7 +14,6 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
 
 /** Crates taken from one place and dropped on another: one asks how many of its bottles go, several go as they are. */
 final class CrateDrags {
@@ -28,7 +27,7 @@ final class CrateDrags {
         this.model = model;
         this.context = context;
         this.board = board;
-        moves = new CrateMoves(context.workspace(), context.clock(), Texts.messages());
+        moves = new CrateMoves(context.workspace(), context.clock(), context.messages());
         board.setOnDragOver(this::over);
         board.setOnDragExited(event -> board.showDrop(Optional.empty()));
         board.setOnDragDropped(this::drop);

@@ -80,7 +80,7 @@ public final class CrateView extends Region {
         HBox.setHgrow(state, Priority.ALWAYS);
         HBox second = new HBox(6);
         if (crate.alert() != Alert.CLEAR) {
-            Label word = (Label) AlertSign.withWord(crate.alert());
+            Label word = (Label) AlertSign.withWord(messages, crate.alert());
             second.getChildren().add(word);
         }
         second.getChildren().add(state);

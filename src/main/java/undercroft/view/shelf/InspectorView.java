@@ -17,10 +17,12 @@ import undercroft.app.shelf.BatchViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The batch that is chosen on the shelf, in short: beside the shelf, or below it in a narrow window. */
 final class InspectorView extends StackPane {
+    private final Messages messages;
+
     private static final double LABELS = 104;
 
     private final BatchViewModel model;
@@ -29,7 +31,8 @@ final class InspectorView extends StackPane {
     private final Runnable open;
     private boolean beside = true;
 
-    InspectorView(BatchViewModel model, ToDoViewModel toDo, ToDoActions actions, Runnable open) {
+    InspectorView(Messages messages, BatchViewModel model, ToDoViewModel toDo, ToDoActions actions, Runnable open) {
+        this.messages = messages;
         this.model = model;
         this.toDo = toDo;
         this.actions = actions;
@@ -65,7 +68,7 @@ final class InspectorView extends StackPane {
         HBox.setHgrow(said, Priority.ALWAYS);
         HBox strip = new HBox(12, said, openButton());
         if (page.alert() != Alert.CLEAR) {
-            strip.getChildren().add(0, AlertSign.withWord(page.alert()));
+            strip.getChildren().add(0, AlertSign.withWord(messages, page.alert()));
         }
         strip.setAlignment(Pos.CENTER_LEFT);
         strip.getStyleClass().add("inspector-strip");
@@ -76,7 +79,7 @@ final class InspectorView extends StackPane {
         VBox column = new VBox(8);
         column.getStyleClass().add("inspector-column");
         if (page.alert() != Alert.CLEAR) {
-            column.getChildren().add(AlertSign.withWord(page.alert()));
+            column.getChildren().add(AlertSign.withWord(messages, page.alert()));
         }
         Label where = new Label(page.where());
         where.getStyleClass().add("faint");
@@ -152,7 +155,7 @@ final class InspectorView extends StackPane {
     }
 
     private Button openButton() {
-        Button button = new Button(Texts.of("shelf.inspector.open"));
+        Button button = new Button(messages.of("shelf.inspector.open"));
         button.setId("open-batch");
         button.setMinWidth(USE_PREF_SIZE);
         button.getStyleClass().add("accent");

@@ -12,7 +12,6 @@ import undercroft.app.shelf.ShelfPlan;
 import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Place;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
 
 /** What can be done with all crates that are marked; there while any is. */
 final class MarksBar extends HBox {
@@ -38,10 +37,10 @@ final class MarksBar extends HBox {
         List<ShelfPlan.Crate> crates = model.markedCrates();
         setVisible(!crates.isEmpty());
         int bottles = crates.stream().mapToInt(ShelfPlan.Crate::left).sum();
-        Label sum = new Label(
-                Texts.counted("shelf.marks.text", crates.size(), Texts.counted("shelf.sum.bottles", bottles)));
+        Label sum = new Label(context.messages()
+                .of("shelf.marks.text", crates.size(), context.messages().of("shelf.sum.bottles", bottles)));
         sum.getStyleClass().add("marks-sum");
-        MenuButton to = new MenuButton(Texts.of("shelf.marks.move"));
+        MenuButton to = new MenuButton(context.messages().of("shelf.marks.move"));
         to.setId("marks-move");
         to.getStyleClass().add("quiet");
         for (Place place : context.workspace().getCellar().places()) {
@@ -50,7 +49,7 @@ final class MarksBar extends HBox {
             item.setOnAction(event -> move.accept(crates, place.id()));
             to.getItems().add(item);
         }
-        Button clear = new Button(Texts.of("shelf.marks.clear"));
+        Button clear = new Button(context.messages().of("shelf.marks.clear"));
         clear.setId("marks-clear");
         clear.getStyleClass().add("quiet");
         clear.setOnAction(event -> model.unmarkAll());

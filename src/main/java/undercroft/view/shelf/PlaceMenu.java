@@ -7,19 +7,19 @@ import javafx.scene.control.MenuItem;
 import undercroft.cellar.Place;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
 
 /** What can be done with a place: its temperatures, its light, all that was told of it. */
 record PlaceMenu(WindowContext context, String placeId) {
     MenuItem[] items() {
         Editors editors = context.editors();
         List<MenuItem> items = new ArrayList<>(List.of(
-                item(Texts.of("shelf.plank.edit"), () -> editors.editPlace(place())),
-                item(Texts.of("shelf.plank.light"), () -> editors.editPlace(place())),
-                item(Texts.of("shelf.plank.import"), () -> editors.importInto(place())),
-                item(Texts.of("shelf.plank.dial"), () -> editors.readDial(place()))));
+                item(context.messages().of("shelf.plank.edit"), () -> editors.editPlace(place())),
+                item(context.messages().of("shelf.plank.light"), () -> editors.editPlace(place())),
+                item(context.messages().of("shelf.plank.import"), () -> editors.importInto(place())),
+                item(context.messages().of("shelf.plank.dial"), () -> editors.readDial(place()))));
         place().followed()
-                .ifPresent(log -> items.add(item(Texts.of("form.place.unfollow", log.path()), this::unfollow)));
+                .ifPresent(log ->
+                        items.add(item(context.messages().of("form.place.unfollow", log.path()), this::unfollow)));
         return items.toArray(MenuItem[]::new);
     }
 
@@ -30,7 +30,7 @@ record PlaceMenu(WindowContext context, String placeId) {
     private void unfollow() {
         context.workspace()
                 .change(
-                        Texts.of("undo.place.followed", place().name()),
+                        context.messages().of("undo.place.followed", place().name()),
                         cellar -> cellar.withPlace(cellar.place(placeId).withFollowed(Optional.empty())));
     }
 

@@ -21,13 +21,14 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Place;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** What is looked for on the shelf, which crates are shown, what comes first, and what can be added. */
 final class ShelfHeaderView extends HBox {
     private static final double FIND_WIDTH = 210;
     private static final double SHORT_FIND = 120;
 
+    private final Messages messages;
     private final ShelfViewModel model;
     private final TextField find = new TextField();
     private final HBox filters = new HBox();
@@ -41,8 +42,8 @@ final class ShelfHeaderView extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         setMinWidth(0);
         find.setId("shelf-find");
-        find.setPromptText(Texts.of("shelf.find.prompt"));
-        find.setAccessibleText(Texts.of("shelf.find.sentence"));
+        find.setPromptText(context.messages().of("shelf.find.prompt"));
+        find.setAccessibleText(context.messages().of("shelf.find.sentence"));
         find.textProperty().bindBidirectional(model.searchProperty());
         find.setOnKeyPressed(event -> {
             if (event.getCode() == KeyCode.ESCAPE && !find.getText().isEmpty()) {
@@ -57,7 +58,8 @@ final class ShelfHeaderView extends HBox {
             buttons.put(show, filter(group, show));
         }
         filters.getChildren().addAll(buttons.values());
-        order = order(model);
+        this.messages = context.messages();
+        order = order(model, messages);
         HBox.setHgrow(space, Priority.ALWAYS);
         getChildren().addAll(find, filters, space, order, add(context));
         model.planProperty().addListener((property, before, after) -> name());
@@ -97,18 +99,18 @@ final class ShelfHeaderView extends HBox {
 
     private void name() {
         buttons.forEach((show, button) -> {
-            String name = Texts.messages().nameOf(show);
+            String name = messages.nameOf(show);
             long count = model.count(show);
             button.setText(
                     show == ShelfViewModel.Show.ALL
-                            ? Texts.messages().capital(name)
-                            : Texts.of("shelf.filter.counted", Texts.messages().capital(name), count));
+                            ? messages.capital(name)
+                            : messages.of("shelf.filter.counted", messages.capital(name), count));
             button.setDisable(count == 0 && show != model.showProperty().get() && show != ShelfViewModel.Show.ALL);
             button.setSelected(show == model.showProperty().get());
         });
     }
 
-    private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model) {
+    private static ChoiceBox<ShelfPlan.Order> order(ShelfViewModel model, Messages messages) {
         ChoiceBox<ShelfPlan.Order> order = new ChoiceBox<>();
         order.getItems().addAll(ShelfPlan.Order.values());
         order.setConverter(new StringConverter<>() {
@@ -117,10 +119,10 @@ final class ShelfHeaderView extends HBox {
                 return each == null
                         ? ""
                         : switch (each) {
-                            case ATTENTION -> Texts.of("shelf.order.attention");
-                            case PLACE -> Texts.of("shelf.order.place");
-                            case NAME -> Texts.of("shelf.order.name");
-                            case AGE -> Texts.of("shelf.order.age");
+                            case ATTENTION -> messages.of("shelf.order.attention");
+                            case PLACE -> messages.of("shelf.order.place");
+                            case NAME -> messages.of("shelf.order.name");
+                            case AGE -> messages.of("shelf.order.age");
                         };
             }
 
@@ -134,18 +136,18 @@ final class ShelfHeaderView extends HBox {
         order.getStyleClass().add("quiet");
         order.setMinWidth(90);
         order.setPrefWidth(172);
-        order.setAccessibleText(Texts.of("shelf.order.sentence"));
+        order.setAccessibleText(messages.of("shelf.order.sentence"));
         return order;
     }
 
     private static MenuButton add(WindowContext context) {
         Editors editors = context.editors();
-        Menu log = new Menu(Texts.of("shelf.add.temperatures"));
-        MenuItem place = new MenuItem(Texts.of("shelf.add.place"));
+        Menu log = new Menu(context.messages().of("shelf.add.temperatures"));
+        MenuItem place = new MenuItem(context.messages().of("shelf.add.place"));
         place.setOnAction(event -> editors.addPlace());
-        MenuItem batch = new MenuItem(Texts.of("shelf.add.batch"));
+        MenuItem batch = new MenuItem(context.messages().of("shelf.add.batch"));
         batch.setOnAction(event -> editors.addBatch());
-        MenuButton add = new MenuButton(Texts.of("shelf.add.menu"), null, batch, place, log);
+        MenuButton add = new MenuButton(context.messages().of("shelf.add.menu"), null, batch, place, log);
         add.setOnShowing(event -> {
             log.getItems().clear();
             for (Place each : context.workspace().getCellar().places()) {

@@ -48,7 +48,7 @@ public final class ShelfPage extends VBox {
         return new ShelfPage(
                 model,
                 new ShelfView(model, context, time),
-                new InspectorView(batch, toDo, actions, open),
+                new InspectorView(context.messages(), batch, toDo, actions, open),
                 new BatchView(batch, toDo, actions, context, back, planBatch));
     }
 

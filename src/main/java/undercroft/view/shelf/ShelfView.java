@@ -30,7 +30,6 @@ import undercroft.view.kit.Scrolls;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** The shelf as one picture with its season: a heading for each place, under it the crates, each the head of its row in time. */
 final class ShelfView extends VBox {
@@ -68,7 +67,7 @@ final class ShelfView extends VBox {
         board.setId("planks");
         board.setFocusTraversable(true);
         board.setAccessibleRole(AccessibleRole.LIST_VIEW);
-        board.setAccessibleText(Texts.of("shelf.board.sentence"));
+        board.setAccessibleText(context.messages().of("shelf.board.sentence"));
         board.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         board.setOnMousePressed(this::press);
         board.setOnMouseDragged(this::drag);
@@ -140,11 +139,11 @@ final class ShelfView extends VBox {
     }
 
     private Button zoom(String id, String key, String sentenceKey, Runnable act) {
-        Button button = new Button(Texts.of(key));
+        Button button = new Button(context.messages().of(key));
         button.setId(id);
         button.getStyleClass().addAll("quiet", "small");
         button.setMinWidth(USE_PREF_SIZE);
-        button.setAccessibleText(Texts.of(sentenceKey));
+        button.setAccessibleText(context.messages().of(sentenceKey));
         button.setFocusTraversable(false);
         button.setOnAction(event -> {
             act.run();
@@ -187,34 +186,35 @@ final class ShelfView extends VBox {
         boolean filtered =
                 !model.searchProperty().get().isBlank() || model.showProperty().get() != ShelfViewModel.Show.ALL;
         if (plan.crates().isEmpty()) {
-            board.note(filtered ? EmptyShelf.noHit(model) : EmptyShelf.of(context), EmptyShelf.HEIGHT);
+            board.note(
+                    filtered ? EmptyShelf.noHit(context.messages(), model) : EmptyShelf.of(context), EmptyShelf.HEIGHT);
         }
-        ShelfSeason arranged =
-                ShelfSeason.of(outlook, plan, Texts.messages(), context.clock().instant());
+        ShelfSeason arranged = ShelfSeason.of(
+                outlook, plan, context.messages(), context.clock().instant());
         for (ShelfPlan.Plank plank : plan.planks()) {
             board.heading(
-                    PlaceHeading.of(plank, Texts.messages(), new PlaceMenu(context, plank.placeId()).items()),
+                    PlaceHeading.of(plank, context.messages(), new PlaceMenu(context, plank.placeId()).items()),
                     plank.placeId());
             board.crates(views(plank.crates()), arranged::rows, plank.placeId());
         }
         if (!plan.planned().isEmpty()) {
-            board.heading(PlaceHeading.plain(Texts.of("shelf.plank.planned")), "");
+            board.heading(PlaceHeading.plain(context.messages().of("shelf.plank.planned")), "");
             board.crates(views(plan.planned()), crate -> 1, "");
         }
         if (model.showsGoneProperty().get() && !plan.gone().isEmpty()) {
-            board.heading(PlaceHeading.plain(Texts.of("shelf.plank.gone")), "");
+            board.heading(PlaceHeading.plain(context.messages().of("shelf.plank.gone")), "");
             board.crates(views(plan.gone()), crate -> 1, "");
         }
         season.show(
                 arranged.season(),
-                ShelfWords.of(outlook, Texts.messages()),
+                ShelfWords.of(outlook, context.messages()),
                 Looks.palette(context.dark().get()));
         sum.setText(sum(plan));
         markChosen();
         arrange();
     }
 
-    private static String sum(ShelfPlan plan) {
+    private String sum(ShelfPlan plan) {
         long batches = plan.planks().stream()
                 .flatMap(plank -> plank.crates().stream())
                 .map(ShelfPlan.Crate::batchId)
@@ -224,14 +224,15 @@ final class ShelfView extends VBox {
                 .flatMap(plank -> plank.crates().stream())
                 .mapToInt(ShelfPlan.Crate::left)
                 .sum();
-        return Texts.counted("shelf.sum.text", bottles, Texts.counted("shelf.sum.batches", batches));
+        return context.messages()
+                .of("shelf.sum.text", bottles, context.messages().of("shelf.sum.batches", batches));
     }
 
     private List<CrateView> views(List<ShelfPlan.Crate> crates) {
         List<CrateView> views = new ArrayList<>();
         for (ShelfPlan.Crate crate : crates) {
             CrateView view =
-                    new CrateView(crate, Texts.messages(), context.dark().get());
+                    new CrateView(crate, context.messages(), context.dark().get());
             view.setOnMousePressed(event -> pressCrate(event, crate));
             drags.from(view);
             views.add(view);

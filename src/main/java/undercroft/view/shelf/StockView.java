@@ -12,7 +12,6 @@ import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
-import undercroft.wording.Texts;
 
 /** Bottles left over time, how fast they go, and where they stand. */
 final class StockView {
@@ -27,12 +26,13 @@ final class StockView {
     Node of(BatchPage.Stock stock) {
         CellarOutlook outlook = context.forecasts().outlookProperty().get();
         PlotsView plots = new PlotsView(
-                second -> ShelfWords.of(outlook, Texts.messages()).dayAndTime(Instant.ofEpochSecond(second)));
+                context.messages(),
+                second -> ShelfWords.of(outlook, context.messages()).dayAndTime(Instant.ofEpochSecond(second)));
         plots.setId("stock-plot");
         plots.setMinHeight(HEIGHT);
         plots.setPrefHeight(HEIGHT);
         plots.setPalette(Looks.palette(context.dark().get()));
-        plots.show(StockPicture.of(stock.outlook(), outlook.cellar().zone(), outlook.at()), false);
+        plots.show(StockPicture.of(stock.outlook(), ShelfWords.of(outlook, context.messages())), false);
         Label sentence = new Label(stock.sentence());
         sentence.setId("stock-sentence");
         sentence.setWrapText(true);

@@ -20,7 +20,6 @@ import undercroft.outlook.task.Task;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.Popovers;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
 
 /** What can be said to a line of Tonight: the one action that fits, done, later, dismiss. */
 public final class ToDoActions {
@@ -52,38 +51,50 @@ public final class ToDoActions {
         row.getStyleClass().add("tonight-actions");
         row.getChildren()
                 .addAll(
-                        button("do", Texts.of(key(line.task().kind())), afterwards, () -> act(line)),
-                        button("done", Texts.of("tonight.action.done"), afterwards, () -> model.done(line)),
+                        button("do", context.messages().of(key(line.task().kind())), afterwards, () -> act(line)),
+                        button(
+                                "done",
+                                context.messages().of("tonight.action.done"),
+                                afterwards,
+                                () -> model.done(line)),
                         button(
                                 "tomorrow",
-                                Texts.of("tonight.action.tomorrow"),
+                                context.messages().of("tonight.action.tomorrow"),
                                 afterwards,
                                 () -> model.postpone(line, 1)),
-                        button("week", Texts.of("tonight.action.week"), afterwards, () -> model.postpone(line, 7)),
-                        button("dismiss", Texts.of("tonight.action.dismiss"), afterwards, () -> model.dismiss(line)));
+                        button(
+                                "week",
+                                context.messages().of("tonight.action.week"),
+                                afterwards,
+                                () -> model.postpone(line, 7)),
+                        button(
+                                "dismiss",
+                                context.messages().of("tonight.action.dismiss"),
+                                afterwards,
+                                () -> model.dismiss(line)));
         return row;
     }
 
     /** Why it is to be done, and when where that is not now. */
     String because(Line line) {
-        return line.when().isEmpty() ? line.why() : Texts.of("words.list.joint", line.when(), line.why());
+        return line.when().isEmpty() ? line.why() : context.messages().of("words.list.joint", line.when(), line.why());
     }
 
     /** The one action that fits. */
     Button first(Line line) {
-        return button("do", Texts.of(key(line.task().kind())), () -> {}, () -> act(line));
+        return button("do", context.messages().of(key(line.task().kind())), () -> {}, () -> act(line));
     }
 
     Button done(Line line) {
-        return button("done", Texts.of("tonight.action.done"), () -> {}, () -> model.done(line));
+        return button("done", context.messages().of("tonight.action.done"), () -> {}, () -> model.done(line));
     }
 
     /** Opens all that can be said to the line. */
     Button menu(Line line) {
-        Button menu = new Button(Texts.of("tonight.line.menu"));
+        Button menu = new Button(context.messages().of("tonight.line.menu"));
         menu.setMinWidth(Region.USE_PREF_SIZE);
         menu.getStyleClass().addAll("quiet", "tonight-menu");
-        menu.setAccessibleText(Texts.of("tonight.line.menu-sentence", line.what()));
+        menu.setAccessibleText(context.messages().of("tonight.line.menu-sentence", line.what()));
         menu.setTooltip(new Tooltip(menu.getAccessibleText()));
         menu.setOnAction(event -> Popovers.show(
                 menu,

@@ -18,7 +18,6 @@ import undercroft.view.kit.Popovers;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
-import undercroft.wording.Texts;
 
 /** The short list of what to do, in one strip; what does not fit opens from a button. */
 public final class ToDoView extends HBox {
@@ -77,10 +76,10 @@ public final class ToDoView extends HBox {
         }
     }
 
-    private static Node title(int count) {
-        Label title = new Label(Texts.of("tonight.title"));
+    private Node title(int count) {
+        Label title = new Label(context.messages().of("tonight.title"));
         title.getStyleClass().add("section-title");
-        Label sum = new Label(Texts.counted("tonight.count", count));
+        Label sum = new Label(context.messages().of("tonight.count", count));
         sum.getStyleClass().add("faint");
         VBox box = new VBox(title, sum);
         box.getStyleClass().add("tonight-title");
@@ -89,17 +88,17 @@ public final class ToDoView extends HBox {
     }
 
     /** Before the first outlook nothing is known, least of all that all is well. */
-    private static Node working() {
-        Label working = new Label(Texts.of("tonight.working"));
+    private Node working() {
+        Label working = new Label(context.messages().of("tonight.working"));
         working.getStyleClass().addAll("faint", "tonight-title");
         working.setMinHeight(44);
         return working;
     }
 
-    private static Node nothing() {
-        Label what = new Label(Texts.of("tonight.none.what"));
+    private Node nothing() {
+        Label what = new Label(context.messages().of("tonight.none.what"));
         what.getStyleClass().add("tonight-what");
-        Label why = new Label(Texts.of("tonight.none.why"));
+        Label why = new Label(context.messages().of("tonight.none.why"));
         why.getStyleClass().add("faint");
         HBox line = new HBox(10, new AlertSign(Alert.CLEAR), new VBox(what, why));
         line.setAlignment(Pos.CENTER_LEFT);
@@ -120,8 +119,8 @@ public final class ToDoView extends HBox {
         button.setPrefWidth(LEAST_WIDTH_A_LINE - 20);
         button.setMinWidth(120);
         button.setAlignment(Pos.CENTER_LEFT);
-        button.setAccessibleText(new AlertWords(Texts.messages())
-                .before(line.alert(), Texts.of("tonight.line.sentence", line.what(), why.getText())));
+        button.setAccessibleText(new AlertWords(context.messages())
+                .before(line.alert(), context.messages().of("tonight.line.sentence", line.what(), why.getText())));
         button.setTooltip(new Tooltip(button.getAccessibleText()));
         button.setOnAction(event -> actions.open(line));
         return button;
@@ -129,7 +128,9 @@ public final class ToDoView extends HBox {
 
     private Button more(List<ToDoViewModel.Line> rest) {
         Button more = new Button(
-                rest.isEmpty() ? Texts.of("tonight.away.button") : Texts.of("tonight.more.button", rest.size()));
+                rest.isEmpty()
+                        ? context.messages().of("tonight.away.button")
+                        : context.messages().of("tonight.more.button", rest.size()));
         more.setId("tonight-more");
         more.setMinWidth(USE_PREF_SIZE);
         more.getStyleClass().add("quiet");
@@ -146,7 +147,7 @@ public final class ToDoView extends HBox {
         rest.forEach(line -> list.getChildren().add(actions.card(line, hide)));
         int away = model.putAwayProperty().get();
         if (away > 0) {
-            Button back = new Button(Texts.counted("tonight.away.back", away));
+            Button back = new Button(context.messages().of("tonight.away.back", away));
             back.setId("tonight-back");
             back.getStyleClass().add("quiet");
             back.setOnAction(chosen -> {

@@ -11,10 +11,11 @@ import undercroft.app.shelf.BatchPage;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
+import undercroft.wording.Messages;
 
 /** The one sentence about a batch, what to do about it, and what to heed while doing it. */
 final class VerdictCard extends VBox {
-    VerdictCard(BatchPage page, List<ToDoViewModel.Line> lines, ToDoActions actions) {
+    VerdictCard(Messages messages, BatchPage page, List<ToDoViewModel.Line> lines, ToDoActions actions) {
         getStyleClass().addAll("verdict", AlertSign.styleClass(page.alert()));
         setId("verdict");
         Label headline = wrapped(page.headline(), "headline");
@@ -22,7 +23,7 @@ final class VerdictCard extends VBox {
         HBox lead = new HBox(10, headline);
         HBox.setHgrow(headline, Priority.ALWAYS);
         if (page.alert() != Alert.CLEAR) {
-            lead.getChildren().add(0, AlertSign.withWord(page.alert()));
+            lead.getChildren().add(0, AlertSign.withWord(messages, page.alert()));
         }
         lead.getStyleClass().add("verdict-lead");
         getChildren().add(lead);

@@ -13,13 +13,15 @@ import javafx.scene.layout.VBox;
 import undercroft.app.spells.SpellPage;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.CautionView;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** What a spell did, batch by batch, under what is to be done. */
 final class ImpactsView extends VBox {
+    private final Messages messages;
     private final BiConsumer<String, Instant> openBatch;
 
-    ImpactsView(BiConsumer<String, Instant> openBatch) {
+    ImpactsView(Messages messages, BiConsumer<String, Instant> openBatch) {
+        this.messages = messages;
         this.openBatch = openBatch;
         getStyleClass().add("toll-list");
         setId("tolls");
@@ -34,7 +36,7 @@ final class ImpactsView extends VBox {
         title.setId("spell-title");
         getChildren().addAll(title, words(page.summary(), "faint"));
         if (!page.caution().isEmpty()) {
-            getChildren().add(new CautionView(page.alert(), page.caution()));
+            getChildren().add(new CautionView(messages, page.alert(), page.caution()));
         }
         for (SpellPage.Group group : page.groups()) {
             getChildren().add(words(group.advice(), "toll-advice"));
@@ -47,13 +49,13 @@ final class ImpactsView extends VBox {
         name.getStyleClass().add("toll-name");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        Button open = new Button(Texts.of("spells.open.button"));
+        Button open = new Button(messages.of("spells.open.button"));
         open.getStyleClass().add("quiet");
         open.setMinWidth(USE_PREF_SIZE);
-        open.setAccessibleText(Texts.of("spells.open.sentence", line.name()));
+        open.setAccessibleText(messages.of("spells.open.sentence", line.name()));
         open.setId("open-" + line.batchId());
         open.setOnAction(event -> openBatch.accept(line.batchId(), line.worst()));
-        Region alert = AlertSign.withWord(line.alert());
+        Region alert = AlertSign.withWord(messages, line.alert());
         alert.setMinWidth(USE_PREF_SIZE);
         HBox head = new HBox(8, name, alert, space, open);
         head.setAlignment(Pos.CENTER_LEFT);

@@ -1,6 +1,5 @@
 package undercroft.view.spells;
 
-import java.time.ZoneId;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.AccessibleRole;
@@ -17,12 +16,12 @@ import undercroft.plot.mark.Palette;
 import undercroft.view.kit.CanvasPen;
 import undercroft.view.kit.FontMeasure;
 import undercroft.wording.AlertWords;
-import undercroft.wording.Texts;
+import undercroft.wording.QuantityFormat;
 
 /** The board of spells, drawn; arrows and clicks choose a spell, Enter and a double click open its batch. */
 final class SpellBoardView extends Region {
     private final SpellsViewModel model;
-    private final Supplier<ZoneId> zone;
+    private final Supplier<QuantityFormat> format;
     private final Runnable open;
     private final Canvas canvas = new Canvas();
     private final FontMeasure measure = new FontMeasure();
@@ -30,9 +29,13 @@ final class SpellBoardView extends Region {
     private BoardPicture picture;
 
     /** {@code whenChosen} gets the chosen mark's place on the board, to scroll to it. */
-    SpellBoardView(SpellsViewModel model, Supplier<ZoneId> zone, Runnable open, Consumer<SpellBoardView> whenChosen) {
+    SpellBoardView(
+            SpellsViewModel model,
+            Supplier<QuantityFormat> format,
+            Runnable open,
+            Consumer<SpellBoardView> whenChosen) {
         this.model = model;
-        this.zone = zone;
+        this.format = format;
         this.open = open;
         getStyleClass().add("spell-board");
         setId("spell-board");
@@ -58,16 +61,18 @@ final class SpellBoardView extends Region {
     private void tell() {
         SpellBoard.Mark mark = model.chosenProperty().get();
         if (mark == null) {
-            setAccessibleText(Texts.of("spells.board.sentence"));
+            setAccessibleText(format.get().messages().of("spells.board.sentence"));
             return;
         }
         String place = model.pageProperty().get() == null
                 ? mark.spell().place().name()
                 : model.pageProperty().get().title();
-        setAccessibleText(new AlertWords(Texts.messages())
+        setAccessibleText(new AlertWords(format.get().messages())
                 .before(
                         mark.impact().alert(),
-                        Texts.of("spells.board.chosen", mark.impact().batchName(), place)));
+                        format.get()
+                                .messages()
+                                .of("spells.board.chosen", mark.impact().batchName(), place)));
     }
 
     private void press(MouseEvent event) {
@@ -132,7 +137,7 @@ final class SpellBoardView extends Region {
         graphics.clearRect(0, 0, width, height);
         SpellBoard board = model.boardProperty().get();
         if (board != null && !board.isEmpty() && width > 0) {
-            picture = BoardPicture.of(board, model.chosenProperty().get(), width, zone.get(), measure);
+            picture = BoardPicture.of(board, model.chosenProperty().get(), width, format.get(), measure);
             picture.drawWith(new CanvasPen(graphics, palette));
         }
     }

@@ -16,11 +16,12 @@ import javafx.scene.layout.VBox;
 import undercroft.app.spells.SpellPage;
 import undercroft.app.spells.SpellsViewModel;
 import undercroft.app.spells.WhatIfViewModel;
+import undercroft.cellar.Cellar;
 import undercroft.plot.PlotStack;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
-import undercroft.wording.Texts;
+import undercroft.wording.QuantityFormat;
 
 /** The page of warm and cold spells: the board and the place's temperature on the left, what to do on the right. */
 public final class SpellsView extends HBox {
@@ -31,9 +32,10 @@ public final class SpellsView extends HBox {
     private static final double LEAST_BOARD_HEIGHT = 90;
     private static final double BOARD_FRAME = 12;
 
+    private final WindowContext context;
     private final SpellsViewModel model;
     private final BiConsumer<String, Instant> openBatch;
-    private final PlotsView plot = new PlotsView(instant -> "");
+    private final PlotsView plot;
     private final ImpactsView impacts;
     private final WhatIfViewModel supposing;
     private final ScrollPane boardScroll = new ScrollPane();
@@ -41,13 +43,15 @@ public final class SpellsView extends HBox {
 
     /** {@code openBatch} turns to a batch as it was at an instant. */
     public SpellsView(WindowContext context, BiConsumer<String, Instant> openBatch) {
+        this.context = context;
+        this.plot = new PlotsView(context.messages(), instant -> "");
         this.openBatch = openBatch;
-        this.model = new SpellsViewModel(context.forecasts().outlookProperty());
-        this.supposing = new WhatIfViewModel(context.workspace(), context.forecasts(), context.clock());
-        this.impacts = new ImpactsView(openBatch);
+        this.model = new SpellsViewModel(context.messages(), context.forecasts().outlookProperty());
+        this.supposing =
+                new WhatIfViewModel(context.messages(), context.workspace(), context.forecasts(), context.clock());
+        this.impacts = new ImpactsView(context.messages(), openBatch);
         getStyleClass().addAll("middle", "spells-page");
-        SpellBoardView board = new SpellBoardView(
-                model, () -> context.workspace().getCellar().zone(), this::openChosen, this::scrollTo);
+        SpellBoardView board = new SpellBoardView(model, this::format, this::openChosen, this::scrollTo);
         StackPane left = new StackPane(main(board), nothing());
         left.getChildren()
                 .get(1)
@@ -73,10 +77,15 @@ public final class SpellsView extends HBox {
         show(null, model.pageProperty().get());
     }
 
+    private QuantityFormat format() {
+        Cellar cellar = context.workspace().getCellar();
+        return QuantityFormat.of(context.messages(), cellar.settings().units(), cellar.zone());
+    }
+
     private Node main(SpellBoardView board) {
-        Label title = new Label(Texts.of("spells.board.title"));
+        Label title = new Label(context.messages().of("spells.board.title"));
         title.getStyleClass().add("section-title");
-        Label hint = new Label(Texts.of("spells.board.hint"));
+        Label hint = new Label(context.messages().of("spells.board.hint"));
         hint.getStyleClass().add("faint");
         HBox head = new HBox(12, title, hint);
         head.setAlignment(Pos.BASELINE_LEFT);
@@ -127,18 +136,18 @@ public final class SpellsView extends HBox {
         return side;
     }
 
-    private static ToggleButton tab(String key, String id, ToggleGroup group) {
-        ToggleButton tab = new ToggleButton(Texts.of(key));
+    private ToggleButton tab(String key, String id, ToggleGroup group) {
+        ToggleButton tab = new ToggleButton(context.messages().of(key));
         tab.setId(id);
         tab.setToggleGroup(group);
         tab.getStyleClass().add("page-link");
         return tab;
     }
 
-    private static Node nothing() {
-        Label title = new Label(Texts.of("spells.none.title"));
+    private Node nothing() {
+        Label title = new Label(context.messages().of("spells.none.title"));
         title.getStyleClass().add("section-title");
-        Label text = new Label(Texts.of("spells.none.text"));
+        Label text = new Label(context.messages().of("spells.none.text"));
         text.setWrapText(true);
         text.setMaxWidth(420);
         text.getStyleClass().add("faint");

@@ -16,7 +16,6 @@ import undercroft.app.spells.WhatIfViewModel;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
 
 /** Asks what might happen and shows what would become of each batch. */
 final class WhatIfView extends VBox {
@@ -30,7 +29,7 @@ final class WhatIfView extends VBox {
         this.context = context;
         getStyleClass().add("toll-list");
         setId("what-if");
-        Label intro = words(Texts.of("whatif.intro"), "faint");
+        Label intro = words(context.messages().of("whatif.intro"), "faint");
         answer.setId("what-if-answer");
         getChildren().addAll(intro, question, answer);
         model.formProperty().addListener((property, before, after) -> ask(after));
@@ -44,7 +43,7 @@ final class WhatIfView extends VBox {
         if (form == null) {
             return;
         }
-        Button choose = new Button(Texts.of("form.import.choose"));
+        Button choose = new Button(context.messages().of("form.import.choose"));
         choose.getStyleClass().add("quiet");
         choose.setId("what-if-file");
         choose.visibleProperty().bind(form.file().askedProperty());
@@ -55,7 +54,7 @@ final class WhatIfView extends VBox {
                 form.file().textProperty().set(file.toString());
             }
         });
-        Button look = new Button(Texts.of("whatif.ask.button"));
+        Button look = new Button(context.messages().of("whatif.ask.button"));
         look.setId("what-if-ask");
         look.setDefaultButton(false);
         look.getStyleClass().add("accent");
@@ -64,7 +63,7 @@ final class WhatIfView extends VBox {
         ProgressIndicator busy = new ProgressIndicator();
         busy.setPrefSize(18, 18);
         busy.visibleProperty().bind(model.workingProperty());
-        Button doIt = new Button(Texts.of("whatif.do.button"));
+        Button doIt = new Button(context.messages().of("whatif.do.button"));
         doIt.setId("what-if-do");
         doIt.visibleProperty().bind(model.canDoProperty());
         doIt.setOnAction(event -> context.faults().guard(model::doIt));
@@ -96,9 +95,9 @@ final class WhatIfView extends VBox {
     private Node card(WhatIfPage.Line line) {
         Button name = new Button(line.name());
         name.getStyleClass().addAll("quiet", "toll-name");
-        name.setAccessibleText(Texts.of("whatif.show.sentence", line.name()));
+        name.setAccessibleText(context.messages().of("whatif.show.sentence", line.name()));
         name.setOnAction(event -> model.choose(line.change()));
-        HBox head = new HBox(8, name, AlertSign.withWord(line.alert()));
+        HBox head = new HBox(8, name, AlertSign.withWord(context.messages(), line.alert()));
         head.setAlignment(Pos.CENTER_LEFT);
         VBox card = new VBox(3, head, words(line.sentence(), "toll-verdict"));
         card.getStyleClass().add("toll");

@@ -9,32 +9,32 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import undercroft.view.kit.CellarChooser;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** One click each: the demo, a folder, a cellar opened before. */
 final class OtherWaysView extends VBox {
     private static final int MOST_RECENT = 5;
 
-    OtherWaysView(CellarChooser chooser, boolean dark) {
+    OtherWaysView(Messages messages, CellarChooser chooser, boolean dark) {
         super(16);
-        Button demo = new Button(Texts.of("start.demo.button"));
+        Button demo = new Button(messages.of("start.demo.button"));
         demo.setId("start-demo");
         demo.setOnAction(event -> chooser.demo());
-        Button folder = new Button(Texts.of("start.folder.button"));
+        Button folder = new Button(messages.of("start.folder.button"));
         folder.setId("start-open");
         folder.setOnAction(event -> chooser.open());
-        VBox first = card("start.demo.title", new SampleShelf(dark), "start.demo.text", demo);
-        VBox second = card("start.folder.title", null, "start.folder.text", folder);
-        second.getChildren().add(recent(chooser));
+        VBox first = card(messages, "start.demo.title", new SampleShelf(dark), "start.demo.text", demo);
+        VBox second = card(messages, "start.folder.title", null, "start.folder.text", folder);
+        second.getChildren().add(recent(messages, chooser));
         VBox.setVgrow(second, Priority.ALWAYS);
         getChildren().addAll(first, second);
     }
 
-    private static VBox card(String titleKey, Node picture, String textKey, Button button) {
-        Label title = new Label(Texts.of(titleKey));
+    private static VBox card(Messages messages, String titleKey, Node picture, String textKey, Button button) {
+        Label title = new Label(messages.of(titleKey));
         title.getStyleClass().add("start-title");
         title.setMinWidth(USE_PREF_SIZE);
-        Label text = new Label(Texts.of(textKey));
+        Label text = new Label(messages.of(textKey));
         text.setWrapText(true);
         text.setMinHeight(USE_PREF_SIZE);
         text.getStyleClass().add("empty-text");
@@ -47,8 +47,8 @@ final class OtherWaysView extends VBox {
         return card;
     }
 
-    private static Node recent(CellarChooser chooser) {
-        Label title = new Label(Texts.of("start.recent.title"));
+    private static Node recent(Messages messages, CellarChooser chooser) {
+        Label title = new Label(messages.of("start.recent.title"));
         title.getStyleClass().add("start-strong");
         VBox list = new VBox(2, title);
         list.setId("start-recent");
@@ -64,7 +64,7 @@ final class OtherWaysView extends VBox {
             list.getChildren().add(row);
         }
         if (list.getChildren().size() == 1) {
-            Label none = new Label(Texts.of("start.recent.none"));
+            Label none = new Label(messages.of("start.recent.none"));
             none.getStyleClass().add("faint");
             none.setWrapText(true);
             none.setMinHeight(USE_PREF_SIZE);

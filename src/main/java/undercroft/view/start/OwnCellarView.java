@@ -23,31 +23,34 @@ import undercroft.quantity.UnitSystem;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.form.FieldControls;
 import undercroft.view.kit.form.FormGrid;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The likely way to begin: a name, a place, done. */
 final class OwnCellarView extends VBox {
+    private final Messages messages;
     private static final double NUMBER_WIDTH = 72;
     private static final double NAME_WIDTH = 340;
 
     private final CellarChooser chooser;
     private final Label folder = new Label();
     private final VBox asked = new VBox(14);
-    private final PreviewView preview = new PreviewView();
+    private final PreviewView preview;
     private Path parent;
     private FirstCellarForm form;
 
-    OwnCellarView(FirstCellarForm form, Path documents, CellarChooser chooser) {
+    OwnCellarView(Messages messages, FirstCellarForm form, Path documents, CellarChooser chooser) {
+        this.messages = messages;
+        preview = new PreviewView(messages);
         this.chooser = chooser;
         this.parent = documents;
         this.form = form;
         getStyleClass().addAll("start-card", "start-own");
-        Label title = new Label(Texts.of("start.own.title"));
+        Label title = new Label(messages.of("start.own.title"));
         title.getStyleClass().add("start-title");
         title.setMinWidth(USE_PREF_SIZE);
         Region between = new Region();
         HBox.setHgrow(between, Priority.ALWAYS);
-        Label time = new Label(Texts.of("start.own.time"));
+        Label time = new Label(messages.of("start.own.time"));
         time.getStyleClass().add("faint");
         HBox head = new HBox(8, title, between, time);
         head.setAlignment(Pos.BASELINE_LEFT);
@@ -68,11 +71,11 @@ final class OwnCellarView extends VBox {
 
     private void ask() {
         TextField name = (TextField) FieldControls.of(form.name());
-        name.setPromptText(Texts.of("start.name.prompt"));
+        name.setPromptText(messages.of("start.name.prompt"));
         name.setMaxWidth(NAME_WIDTH);
         TextField other = (TextField) FieldControls.of(form.placeName());
         other.setMaxWidth(NAME_WIDTH);
-        VBox place = group(Texts.of("start.spot.label"), "", new ChipsView<>(form.spot()));
+        VBox place = group(messages.of("start.spot.label"), "", new ChipsView<>(form.spot()));
         VBox named = group(form.placeName().label(), "", other, fault(form.placeName()));
         named.visibleProperty().bind(form.placeName().askedProperty());
         named.managedProperty().bind(named.visibleProperty());
@@ -93,7 +96,7 @@ final class OwnCellarView extends VBox {
                         group(form.name().label(), "", name, fault(form.name())),
                         place,
                         named,
-                        group(Texts.of("start.warmth.title"), Texts.of("start.warmth.hint"), warmth, faults),
+                        group(messages.of("start.warmth.title"), messages.of("start.warmth.hint"), warmth, faults),
                         group(form.light().label(), "", new ChipsView<>(form.light())),
                         FormGrid.fault(form.faultProperty()));
         Stream.<Observable>of(
@@ -122,7 +125,7 @@ final class OwnCellarView extends VBox {
     }
 
     private Node foot() {
-        Button button = new Button(Texts.of("start.create.button"));
+        Button button = new Button(messages.of("start.create.button"));
         button.setId("start-create");
         button.getStyleClass().add("accent");
         button.setDefaultButton(true);
@@ -131,7 +134,7 @@ final class OwnCellarView extends VBox {
         folder.getStyleClass().add("faint");
         folder.setId("start-folder");
         folder.setWrapText(true);
-        Button change = new Button(Texts.of("start.create.change"));
+        Button change = new Button(messages.of("start.create.change"));
         change.setId("start-change");
         change.getStyleClass().addAll("quiet", "small");
         change.setMinWidth(USE_PREF_SIZE);
@@ -142,14 +145,14 @@ final class OwnCellarView extends VBox {
     }
 
     private void chooseParent() {
-        chooser.askFolder(Texts.of("start.create.choose"), parent).ifPresent(chosen -> {
+        chooser.askFolder(messages.of("start.create.choose"), parent).ifPresent(chosen -> {
             parent = chosen;
             show();
         });
     }
 
     private void show() {
-        folder.setText(Texts.of("start.create.folder", form.folderIn(parent)));
+        folder.setText(messages.of("start.create.folder", form.folderIn(parent)));
         preview.show(form);
     }
 
@@ -167,7 +170,7 @@ final class OwnCellarView extends VBox {
         both.getStyleClass().add("start-units");
         for (UnitSystem system : UnitSystem.values()) {
             ToggleButton button =
-                    new ToggleButton(Texts.of(system == UnitSystem.US ? "start.units.us" : "start.units.metric"));
+                    new ToggleButton(messages.of(system == UnitSystem.US ? "start.units.us" : "start.units.metric"));
             button.setId(system == UnitSystem.US ? "start-us" : "start-metric");
             button.setToggleGroup(group);
             button.setSelected(system == form.unitSystem());

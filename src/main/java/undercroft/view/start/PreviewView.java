@@ -6,17 +6,17 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import undercroft.app.start.FirstCellarForm;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The shelf as the answers make it. */
 final class PreviewView extends VBox {
     private final Label place = new Label();
     private final Label climate = new Label();
 
-    PreviewView() {
+    PreviewView(Messages messages) {
         getStyleClass().add("start-preview");
         setId("start-preview");
-        Label title = new Label(Texts.of("start.preview.title"));
+        Label title = new Label(messages.of("start.preview.title"));
         title.getStyleClass().add("faint");
         place.getStyleClass().add("start-strong");
         place.setId("start-preview-place");
@@ -26,9 +26,9 @@ final class PreviewView extends VBox {
         HBox.setHgrow(between, Priority.ALWAYS);
         HBox heading = new HBox(8, place, between, climate);
         heading.getStyleClass().add("start-place");
-        Label crate = new Label(Texts.of("start.preview.crate"));
+        Label crate = new Label(messages.of("start.preview.crate"));
         crate.getStyleClass().add("start-crate");
-        Label next = new Label(Texts.of("start.preview.next"));
+        Label next = new Label(messages.of("start.preview.next"));
         next.getStyleClass().add("faint");
         next.setWrapText(true);
         next.setMinHeight(USE_PREF_SIZE);

@@ -17,10 +17,11 @@ import javafx.scene.layout.VBox;
 import undercroft.app.start.FirstCellarForm;
 import undercroft.quantity.UnitSystem;
 import undercroft.view.kit.CellarChooser;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Three ways to begin: a cellar of one's own, the demo, a folder. */
 public final class StartView extends ScrollPane {
+    private final Messages messages;
     private static final double ONE_COLUMN = 1000;
     private static final double ROOMY = 700;
     private static final double OWN_SHARE = 66;
@@ -36,14 +37,15 @@ public final class StartView extends ScrollPane {
      * @param documents the folder in which people keep what is theirs
      * @param dark whether colours are dark; the page changes it
      */
-    public StartView(CellarChooser chooser, ZoneId zone, Path documents, BooleanProperty dark) {
-        own = new OwnCellarView(new FirstCellarForm(zone, UnitSystem.METRIC), documents, chooser);
-        others = new OtherWaysView(chooser, dark.get());
+    public StartView(Messages messages, CellarChooser chooser, ZoneId zone, Path documents, BooleanProperty dark) {
+        this.messages = messages;
+        own = new OwnCellarView(messages, new FirstCellarForm(messages, zone, UnitSystem.METRIC), documents, chooser);
+        others = new OtherWaysView(messages, chooser, dark.get());
         setId("start");
         getStyleClass().add("start");
         ways.setHgap(20);
         ways.setVgap(20);
-        VBox page = new VBox(20, head(chooser), ways, foot(dark));
+        VBox page = new VBox(20, head(messages, chooser), ways, foot(dark));
         page.getStyleClass().add("start-page");
         setContent(page);
         setFitToWidth(true);
@@ -59,17 +61,17 @@ public final class StartView extends ScrollPane {
         own.takeFocus();
     }
 
-    private static Node head(CellarChooser chooser) {
-        Label name = new Label(Texts.of("app.name"));
+    private static Node head(Messages messages, CellarChooser chooser) {
+        Label name = new Label(messages.of("app.name"));
         name.getStyleClass().add("start-name");
-        Label words = new Label(Texts.of("start.title"));
+        Label words = new Label(messages.of("start.title"));
         words.setWrapText(true);
         words.setMinHeight(USE_PREF_SIZE);
         VBox both = new VBox(2, name, words);
         HBox.setHgrow(both, Priority.ALWAYS);
         HBox head = new HBox(12, both);
         chooser.back().ifPresent(back -> {
-            Button button = new Button(Texts.of("start.back.button"));
+            Button button = new Button(messages.of("start.back.button"));
             button.setId("start-back");
             button.getStyleClass().add("quiet");
             button.setCancelButton(true);
@@ -81,18 +83,18 @@ public final class StartView extends ScrollPane {
     }
 
     private Node foot(BooleanProperty dark) {
-        Label units = new Label(Texts.of("start.units.label"));
+        Label units = new Label(messages.of("start.units.label"));
         Button theme = new Button();
         theme.setId("theme");
         theme.getStyleClass().add("quiet");
         theme.setMinWidth(USE_PREF_SIZE);
         theme.setOnAction(event -> dark.set(!dark.get()));
-        Runnable name = () -> theme.setText(Texts.of(dark.get() ? "bar.theme.to-light" : "bar.theme.to-dark"));
+        Runnable name = () -> theme.setText(messages.of(dark.get() ? "bar.theme.to-light" : "bar.theme.to-dark"));
         dark.addListener((property, before, after) -> name.run());
         name.run();
         Region between = new Region();
         HBox.setHgrow(between, Priority.ALWAYS);
-        Label caution = new Label(Texts.of("caution.estimate"));
+        Label caution = new Label(messages.of("caution.estimate"));
         caution.getStyleClass().add("faint");
         caution.setWrapText(true);
         caution.setMinHeight(USE_PREF_SIZE);

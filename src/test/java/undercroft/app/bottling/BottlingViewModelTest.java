@@ -27,6 +27,7 @@ import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.wording.English;
+import undercroft.wording.Messages;
 
 final class BottlingViewModelTest {
     private final PlanSamples.HandClock clock = new PlanSamples.HandClock();
@@ -37,7 +38,7 @@ final class BottlingViewModelTest {
     @BeforeEach
     void open() {
         workspace = SampleWorkspace.of(PlanSamples.cellar());
-        model = new BottlingViewModel(workspace, clock, capped::add);
+        model = new BottlingViewModel(Messages.english(), workspace, clock, capped::add);
         model.open("pale");
     }
 
@@ -98,7 +99,8 @@ final class BottlingViewModelTest {
     void aDraftIsThereAgainAfterARestart() {
         type(form().wish().target(), "2.4");
         model.close();
-        BottlingViewModel later = new BottlingViewModel(SampleWorkspace.of(workspace.getCellar()), clock, capped::add);
+        BottlingViewModel later = new BottlingViewModel(
+                Messages.english(), SampleWorkspace.of(workspace.getCellar()), clock, capped::add);
         later.open("pale");
         assertEquals(
                 "2.4", later.formProperty().get().wish().target().textProperty().get());
@@ -186,7 +188,8 @@ final class BottlingViewModelTest {
         list().tick(step("gravity"), true);
         list().startTimer(boil);
         clock.forward(Duration.ofMinutes(4));
-        model = new BottlingViewModel(SampleWorkspace.of(workspace.getCellar()), clock, capped::add);
+        model = new BottlingViewModel(
+                Messages.english(), SampleWorkspace.of(workspace.getCellar()), clock, capped::add);
         model.open("pale");
         assertTrue(list().checklist().isDone("gravity"));
         assertEquals("6:00", list().left(boil), "ten minutes of boiling, four of them over");

@@ -16,6 +16,7 @@ import undercroft.app.form.cellar.BottleForm;
 import undercroft.app.form.cellar.SettingsForm;
 import undercroft.app.form.cellar.SugarForm;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Messages;
 
 class BadInputTest {
     private static Form form(String name) {
@@ -23,20 +24,34 @@ class BadInputTest {
             case "place" -> FormSamples.newPlace();
             case "batch" -> FormSamples.newBatch(FormSamples.CELLAR);
             case "us-batch" -> FormSamples.newBatch(FormSamples.US_CELLAR);
-            case "edited" -> new BatchForm(FormSamples.CELLAR, Optional.of(FormSamples.batch()), FormSamples.NOW);
+            case "edited" ->
+                new BatchForm(
+                        Messages.english(), FormSamples.CELLAR, Optional.of(FormSamples.batch()), FormSamples.NOW);
             case "move" ->
                 new MoveForm(
+                        Messages.english(),
                         FormSamples.CELLAR,
                         FormSamples.batch(),
                         FormSamples.lot(),
                         FormSamples.NOW,
                         place -> Optional.empty());
-            case "draw" -> new DrawForm(FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
+            case "draw" ->
+                new DrawForm(
+                        Messages.english(),
+                        FormSamples.CELLAR,
+                        FormSamples.batch(),
+                        FormSamples.lot(),
+                        FormSamples.NOW);
             case "reading" ->
-                new ReadingForm(FormSamples.CELLAR, FormSamples.batch(), FormSamples.lot(), FormSamples.NOW);
-            case "settings" -> new SettingsForm(FormSamples.CELLAR);
-            case "bottle" -> new BottleForm(FormSamples.CELLAR, Optional.empty());
-            case "sugar" -> new SugarForm(FormSamples.CELLAR, Optional.empty());
+                new ReadingForm(
+                        Messages.english(),
+                        FormSamples.CELLAR,
+                        FormSamples.batch(),
+                        FormSamples.lot(),
+                        FormSamples.NOW);
+            case "settings" -> new SettingsForm(Messages.english(), FormSamples.CELLAR);
+            case "bottle" -> new BottleForm(Messages.english(), FormSamples.CELLAR, Optional.empty());
+            case "sugar" -> new SugarForm(Messages.english(), FormSamples.CELLAR, Optional.empty());
             default -> throw new AssertionError(name);
         };
     }

@@ -10,13 +10,15 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Messages;
 
 /** Days of the week from any calendar of 2026: 25 November is a Wednesday. */
 class DayTextTest {
+    private static final DateText DATES = new DateText(Messages.english());
     private static final LocalDate WEDNESDAY = LocalDate.of(2026, 11, 25);
 
     private static DayText next(String typed) {
-        return DayText.parse(typed, WEDNESDAY, true, Locale.UK);
+        return DayText.parse(typed, WEDNESDAY, true, Locale.UK, DATES);
     }
 
     @Test
@@ -26,7 +28,7 @@ class DayTextTest {
         assertEquals(WEDNESDAY, next("Wednesday").day());
         assertEquals(
                 LocalDate.of(2026, 11, 21),
-                DayText.parse("Saturday", WEDNESDAY, false, Locale.UK).day());
+                DayText.parse("Saturday", WEDNESDAY, false, Locale.UK, DATES).day());
     }
 
     @Test
@@ -40,7 +42,7 @@ class DayTextTest {
 
     @Test
     void theWordsOfTheLanguageCountToo() {
-        DayText typed = DayText.parse("Samstag 18:00", WEDNESDAY, true, Locale.GERMANY);
+        DayText typed = DayText.parse("Samstag 18:00", WEDNESDAY, true, Locale.GERMANY, DATES);
         assertEquals(LocalDate.of(2026, 11, 28), typed.day());
     }
 

@@ -13,6 +13,7 @@ import undercroft.outlook.OutlookSamples;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 
 /** A cellar to fill forms about, and fields found by their ids. */
 public final class FormSamples {
@@ -86,10 +87,10 @@ public final class FormSamples {
     }
 
     public static PlaceForm newPlace() {
-        return new PlaceForm(CELLAR, Optional.empty());
+        return new PlaceForm(Messages.english(), CELLAR, Optional.empty());
     }
 
     public static BatchForm newBatch(Cellar cellar) {
-        return new BatchForm(cellar, Optional.empty(), NOW);
+        return new BatchForm(Messages.english(), cellar, Optional.empty(), NOW);
     }
 }

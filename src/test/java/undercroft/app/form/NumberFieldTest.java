@@ -6,11 +6,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Messages;
 
 /** Conversions: NIST Special Publication 811 (2008), appendix B.8: gallon 3.785 412 L, psi 6.894 757 kPa, ounce 28.349 52 g. */
 class NumberFieldTest {
     private static NumberField field(Measure measure, UnitSystem units) {
-        return new NumberField("id", "Name", measure, units, -1e6, 1e6);
+        return new NumberField(Messages.english(), "id", "Name", measure, units, -1e6, 1e6);
     }
 
     @ParameterizedTest

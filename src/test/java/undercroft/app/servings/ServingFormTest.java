@@ -21,6 +21,7 @@ import undercroft.cellar.Place;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.ServingShelf;
+import undercroft.wording.Messages;
 
 final class ServingFormTest {
     private static final Instant NOW = local("2026-04-13T12:00");
@@ -38,7 +39,7 @@ final class ServingFormTest {
     private static ServingForm form(Cellar cellar) {
         CellarOutlook outlook = ServingShelf.outlook(cellar, NOW);
         ServingForm.Wish wish = new ServingForm.Wish(Optional.of("ale"), 4, Optional.of(local("2026-04-18T18:00")));
-        ServingForm form = ServingForm.adding(cellar, wish, Optional.of(outlook), NOW);
+        ServingForm form = ServingForm.adding(Messages.english(), cellar, wish, Optional.of(outlook), NOW);
         choose(form, "pour-place", Optional.of(cellar.place("fridge")));
         return form;
     }
@@ -90,7 +91,11 @@ final class ServingFormTest {
                         .anyMatch(stay -> stay.placeId().equals(place.id())))
                 .toList());
         ServingForm proposed = ServingForm.adding(
-                noFridge, ServingForm.Wish.OPEN, Optional.of(ServingShelf.outlook(noFridge, NOW)), NOW);
+                Messages.english(),
+                noFridge,
+                ServingForm.Wish.OPEN,
+                Optional.of(ServingShelf.outlook(noFridge, NOW)),
+                NOW);
         assertTrue(proposed.canSave(), () -> fault(proposed));
         assertEquals(
                 Optional.empty(), proposed.applyTo(noFridge).servings().get(0).placeId());
@@ -137,7 +142,8 @@ final class ServingFormTest {
     void changingAServingDoesNotCountItTwice() {
         Serving serving = ServingShelf.serving("first", "ale", 8, local("2026-04-17T18:00"));
         cellar = cellar.withServings(List.of(serving));
-        form = ServingForm.changing(cellar, serving, Optional.of(ServingShelf.outlook(cellar, NOW)), NOW);
+        form = ServingForm.changing(
+                Messages.english(), cellar, serving, Optional.of(ServingShelf.outlook(cellar, NOW)), NOW);
         number("pour-bottles", "9");
         assertTrue(form.canSave());
         assertEquals(

@@ -8,6 +8,7 @@ import undercroft.demo.DemoShelf;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
+import undercroft.wording.Messages;
 
 final class BatchFiguresTest {
     @Test
@@ -15,8 +16,8 @@ final class BatchFiguresTest {
         CellarOutlook outlook = DemoShelf.outlook();
         for (BatchOutlook batch : outlook.batches()) {
             for (LotOutlook lot : batch.lots()) {
-                for (BatchPage.Figure figure :
-                        BatchPageWriter.page(outlook, batch, lot.id()).figures()) {
+                for (BatchPage.Figure figure : BatchPageWriter.page(outlook, batch, lot.id(), Messages.english())
+                        .figures()) {
                     assertEquals(lot.id(), figure.why().lotId(), batch.id() + " " + figure.id());
                     assertEquals(figure.value(), figure.why().value(), batch.id() + " " + figure.id());
                     assertTrue(

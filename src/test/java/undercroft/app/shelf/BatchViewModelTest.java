@@ -13,13 +13,15 @@ import undercroft.outlook.OutlookSamples;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 
 class BatchViewModelTest {
     private final Workspace workspace = SampleWorkspace.of(OutlookSamples.cellar());
     private final SimpleObjectProperty<CellarOutlook> outlook =
             new SimpleObjectProperty<>(OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW));
-    private final ShelfViewModel shelf = new ShelfViewModel(outlook);
-    private final BatchViewModel model = new BatchViewModel(workspace, outlook, shelf.chosenProperty());
+    private final ShelfViewModel shelf = new ShelfViewModel(Messages.english(), outlook);
+    private final BatchViewModel model =
+            new BatchViewModel(Messages.english(), workspace, outlook, shelf.chosenProperty());
 
     private BatchPage page() {
         return model.pageProperty().get();

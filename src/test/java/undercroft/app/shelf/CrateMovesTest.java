@@ -20,7 +20,9 @@ class CrateMovesTest {
     private final CrateMoves moves =
             new CrateMoves(workspace, Clock.fixed(OutlookSamples.NOW, ZoneOffset.UTC), Messages.english());
     private final List<ShelfPlan.Crate> crates = ShelfPlan.of(
-                    OutlookSamples.outlook(OutlookSamples.cellar(), OutlookSamples.NOW), ShelfPlan.Order.PLACE)
+                    OutlookSamples.outlook(OutlookSamples.cellar(), OutlookSamples.NOW),
+                    ShelfPlan.Order.PLACE,
+                    Messages.english())
             .crates();
 
     private ShelfPlan.Crate crate(String key) {

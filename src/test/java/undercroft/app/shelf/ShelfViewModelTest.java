@@ -18,7 +18,7 @@ class ShelfViewModelTest {
     private final Cellar cellar = OutlookSamples.cellar();
     private final SimpleObjectProperty<CellarOutlook> outlook =
             new SimpleObjectProperty<>(OutlookSamples.outlook(cellar, OutlookSamples.NOW));
-    private final ShelfViewModel model = new ShelfViewModel(outlook);
+    private final ShelfViewModel model = new ShelfViewModel(Messages.english(), outlook);
 
     private ShelfPlan plan() {
         return model.planProperty().get();

@@ -17,12 +17,13 @@ import undercroft.outlook.OutlookSamples;
 import undercroft.outlook.lot.Alert;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 
 class ToDoViewModelTest {
     private final Workspace workspace = SampleWorkspace.of(OutlookSamples.cellar());
     private final ObjectProperty<CellarOutlook> outlook =
             new SimpleObjectProperty<>(OutlookSamples.outlook(OutlookSamples.cellar(), OutlookSamples.NOW));
-    private final ToDoViewModel model = new ToDoViewModel(workspace, outlook);
+    private final ToDoViewModel model = new ToDoViewModel(Messages.english(), workspace, outlook);
     private final List<ToDoViewModel.Line> lines = model.linesProperty().get();
 
     private TaskNote noted() {

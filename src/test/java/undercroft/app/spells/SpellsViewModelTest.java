@@ -19,16 +19,18 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
-import undercroft.outlook.SpellSamples;
 import undercroft.picture.BoardPicture;
 import undercroft.picture.SpellBoard;
 import undercroft.plot.mark.Frame;
 import undercroft.plot.mark.TextMeasure;
+import undercroft.quantity.UnitSystem;
 import undercroft.series.TimeSeries;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.wording.English;
+import undercroft.wording.Messages;
 
 class SpellsViewModelTest {
     private static final TimeSeries AIR = air(90, time -> isWithin(time, 40, 45) || isWithin(time, 70, 76) ? 31 : 19);
@@ -50,7 +52,8 @@ class SpellsViewModelTest {
         return Outlooks.of(one.withBatch(other), Map.of("room", AIR), day(90));
     }
 
-    private final SpellsViewModel model = new SpellsViewModel(new SimpleObjectProperty<>(outlook()));
+    private final SpellsViewModel model =
+            new SpellsViewModel(Messages.english(), new SimpleObjectProperty<>(outlook()));
 
     @Test
     void theWorstBatchComesFirstAndItsWorstSpellIsChosen() {
@@ -90,7 +93,7 @@ class SpellsViewModelTest {
     @Test
     void whatIsDrawnIsFoundUnderThePointer() {
         SpellBoard board = model.boardProperty().get();
-        BoardPicture picture = BoardPicture.of(board, null, 700, SpellSamples.ZONE, TextMeasure.rough());
+        BoardPicture picture = BoardPicture.of(board, null, 700, English.in(UnitSystem.METRIC), TextMeasure.rough());
         for (SpellBoard.Row row : board.rows()) {
             for (SpellBoard.Mark mark : row.marks()) {
                 Frame frame = picture.frameOf(mark).orElseThrow();
@@ -106,7 +109,7 @@ class SpellsViewModelTest {
     @Test
     void aCellarWithoutSpellsHasNothingChosen() {
         CellarOutlook calm = Outlooks.of(cellar(120, "fridge"), Map.of(), day(20));
-        SpellsViewModel empty = new SpellsViewModel(new SimpleObjectProperty<>(calm));
+        SpellsViewModel empty = new SpellsViewModel(Messages.english(), new SimpleObjectProperty<>(calm));
         assertTrue(empty.boardProperty().get().isEmpty());
         assertNull(empty.pageProperty().get());
         empty.move(SpellsViewModel.Step.DOWN);
@@ -119,7 +122,7 @@ class SpellsViewModelTest {
         BackgroundTasks atOnce = new BackgroundTasks(Runnable::run, Runnable::run);
         Forecasts forecasts = new Forecasts(workspace, Outlooks::of, atOnce, clock, fault -> {});
         forecasts.refresh();
-        WhatIfViewModel supposing = new WhatIfViewModel(workspace, forecasts, clock);
+        WhatIfViewModel supposing = new WhatIfViewModel(Messages.english(), workspace, forecasts, clock);
         WhatIfForm form = supposing.formProperty().get();
         form.kind().chosenProperty().set(WhatIfForm.Kind.MOVED);
         assertEquals("fridge", form.place().value().id(), "a place the bottles are not in comes first");

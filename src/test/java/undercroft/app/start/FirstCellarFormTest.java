@@ -13,9 +13,10 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.Messages;
 
 class FirstCellarFormTest {
-    private final FirstCellarForm form = new FirstCellarForm(ZoneOffset.UTC, UnitSystem.METRIC);
+    private final FirstCellarForm form = new FirstCellarForm(Messages.english(), ZoneOffset.UTC, UnitSystem.METRIC);
 
     @Test
     void aNameIsAllThatMustBeTyped() {

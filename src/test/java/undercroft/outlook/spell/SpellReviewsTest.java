@@ -15,6 +15,7 @@ import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
 import undercroft.outlook.climate.AirLogs;
 import undercroft.outlook.lot.Alert;
 import undercroft.series.TimeSeries;
@@ -120,12 +121,13 @@ class SpellReviewsTest {
     void keptLogsGiveTheSameOutlookAsFreshOnes() {
         TimeSeries air = air(80, time -> isWithin(time, 59.9, 60.02) ? 60 : HOT_WEEK.interpolated(time));
         AirLogs logs = new AirLogs();
+        ShelfMemory memory = new ShelfMemory();
         for (double at : new double[] {80, 59.95, 60.2, 56, 80}) {
             Map<String, TimeSeries> known = Map.of("room", air);
             TimeSeries fresh =
                     new AirLogs().until("room", air.between(0, day(at).getEpochSecond() + 1), Long.MAX_VALUE);
             assertEquals(fresh, logs.until("room", air, day(at).getEpochSecond()), "day " + at);
-            CellarOutlook kept = Outlooks.of(cellar(120, "room"), known, day(at), List.of(), logs);
+            CellarOutlook kept = Outlooks.of(cellar(120, "room"), known, day(at), List.of(), memory);
             CellarOutlook plain = Outlooks.of(cellar(120, "room"), known, day(at));
             assertEquals(
                     plain.batch("ale").mainLot().pressure().peakAhead(),

@@ -38,6 +38,7 @@ import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.Messages;
 
 @ExtendWith(ApplicationExtension.class)
 class BottlingUiTest {
@@ -61,7 +62,15 @@ class BottlingUiTest {
 
     private BottlingView view() {
         WindowContext window = new WindowContext(
-                workspace, null, new Faults(), null, null, clock, null, new SimpleBooleanProperty(false));
+                Messages.english(),
+                workspace,
+                null,
+                new Faults(),
+                null,
+                null,
+                clock,
+                null,
+                new SimpleBooleanProperty(false));
         return new BottlingView(window, capped::add, (owner, name) -> Optional.of(scratch.resolve(name)));
     }
 

@@ -42,6 +42,7 @@ import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.form.FormDialogs;
+import undercroft.wording.Messages;
 
 @ExtendWith(ApplicationExtension.class)
 class EditorDialogsUiTest {
@@ -66,7 +67,7 @@ class EditorDialogsUiTest {
         forecasts = new Forecasts(
                 workspace, (cellar, logs, at) -> OutlookSamples.outlook(cellar, at), atOnce, clock, fault -> {});
         forecasts.refresh();
-        editors = new EditorDialogs(workspace, forecasts, atOnce, clock, dark, () -> main);
+        editors = new EditorDialogs(Messages.english(), workspace, forecasts, atOnce, clock, dark, () -> main);
     }
 
     @AfterEach
@@ -254,10 +255,13 @@ class EditorDialogsUiTest {
             text.append(String.format(Locale.ROOT, "2026-06-14 %02d:00,17.%d%n", i, i % 10));
         }
         Path file = Files.writeString(folder.resolve("attic.csv"), text);
-        FormDialogs dialogs = new FormDialogs(workspace, () -> main, dark);
+        FormDialogs dialogs = new FormDialogs(Messages.english(), workspace, () -> main, dark);
         var place = FormSamples.CELLAR.places().get(0);
         fx(() -> new ImportDialog(
-                        dialogs, place.name(), new ImportForm(workspace, place, atOnce), () -> Optional.of(file))
+                        dialogs,
+                        place.name(),
+                        new ImportForm(Messages.english(), workspace, place, atOnce),
+                        () -> Optional.of(file))
                 .open());
         assertTrue(node("form-save").isDisabled());
         press("import-choose");

@@ -28,7 +28,7 @@ import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Volume;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A batch: its beer, yeast, priming, and the bottles it went into. Readings, draws and moves have forms of their own. */
 public final class BatchForm extends Form {
@@ -50,12 +50,13 @@ public final class BatchForm extends Form {
     private int rowNumber;
 
     /** Without {@code before} a new batch; {@code now} is the latest moment it can have been capped. */
-    public BatchForm(Cellar cellar, Optional<Batch> before, Instant now) {
-        super(cellar);
+    public BatchForm(Messages messages, Cellar cellar, Optional<Batch> before, Instant now) {
+        super(messages, cellar);
         this.before = before;
         this.now = now;
         name = add(
                 new WordsField(
+                                messages(),
                                 "batch-name",
                                 words("name"),
                                 before.map(Batch::name).orElse(""))
@@ -63,26 +64,33 @@ public final class BatchForm extends Form {
                 "name");
         beer = new BeerFields(this, units(), before.map(Batch::beer), before.map(Batch::yeast));
         Optional<Priming> priming = before.map(Batch::priming);
-        litres = add(new NumberField("batch-litres", words("litres"), Measure.BEER, units(), 0.1, 2_000), "beerLitres");
+        litres = add(
+                new NumberField(messages(), "batch-litres", words("litres"), Measure.BEER, units(), 0.1, 2_000),
+                "beerLitres");
         priming.ifPresent(was -> litres.show(was.beerLitres()));
         target = add(
-                new NumberField("batch-target", words("target"), Measure.CARBONATION, units(), 0, 8)
+                new NumberField(messages(), "batch-target", words("target"), Measure.CARBONATION, units(), 0, 8)
                         .optional()
                         .starting(priming.map(Priming::targetVolumes).orElse(OptionalDouble.empty())),
                 "targetVolumes");
         perBottle = add(new BooleanField(
+                messages(),
                 "batch-per-bottle",
                 words("per-bottle"),
                 priming.map(Priming::perBottle).orElse(false)));
         fillingMethod = add(ChoiceField.of(
+                messages(),
                 "batch-fill-habit",
                 words("fill-habit"),
                 FillingMethod.class,
                 before.map(Batch::fillingMethod).orElse(FillingMethod.NOT_TOLD)));
         Optional<Instant> was = before.flatMap(Batch::cappedAt);
-        capped = add(new BooleanField("batch-capped", words("capped"), before.isEmpty() || was.isPresent()), "capped");
+        capped = add(
+                new BooleanField(messages(), "batch-capped", words("capped"), before.isEmpty() || was.isPresent()),
+                "capped");
         cappedAt = add(
                 new DateTimeField(
+                                messages(),
                                 "batch-capped-at",
                                 words("capped-at"),
                                 cellar.zone(),
@@ -103,8 +111,8 @@ public final class BatchForm extends Form {
         begin();
     }
 
-    private static String words(String key) {
-        return Texts.of("form.batch." + key);
+    private String words(String key) {
+        return messages().of("form.batch." + key);
     }
 
     public WordsField name() {
@@ -142,7 +150,7 @@ public final class BatchForm extends Form {
     }
 
     private SugarDoseForm addSugar(Optional<SugarDose> dose) {
-        SugarDoseForm row = new SugarDoseForm(cellar(), dose, rowNumber++);
+        SugarDoseForm row = new SugarDoseForm(messages(), cellar(), dose, rowNumber++);
         sugars.list().add(row);
         return row;
     }
@@ -152,16 +160,17 @@ public final class BatchForm extends Form {
     }
 
     private LotForm addLot(Optional<Lot> lot) {
-        LotForm row = new LotForm(cellar(), lot, rowNumber++);
+        LotForm row = new LotForm(messages(), cellar(), lot, rowNumber++);
         lots.list().add(row);
         return row;
     }
 
     @Override
     public String what() {
-        return Texts.of(
-                before.isPresent() ? "undo.batch.changed" : "undo.batch.added",
-                name.value().strip());
+        return messages()
+                .of(
+                        before.isPresent() ? "undo.batch.changed" : "undo.batch.added",
+                        name.value().strip());
     }
 
     @Override
@@ -206,10 +215,9 @@ public final class BatchForm extends Form {
         if (bottled > MOST_FILLED * litres.figure()) {
             throw new InvalidInput(
                     "beerLitres",
-                    Texts.of(
-                            "form.fault.more-bottles-than-beer",
-                            Volume.ofLitres(bottled).text(units()),
-                            Volume.ofLitres(litres.figure()).text(units())));
+                    "form.fault.more-bottles-than-beer",
+                    Volume.ofLitres(bottled).text(units()),
+                    Volume.ofLitres(litres.figure()).text(units()));
         }
     }
 
@@ -226,8 +234,9 @@ public final class BatchForm extends Form {
         }
         Instant at = cappedAt.value();
         if (first.isPresent() && first.get().isBefore(at)) {
-            String day = DateText.of(first.get().atZone(cellar().zone()).toLocalDate());
-            throw new InvalidInput("cappedAt", Texts.of("form.batch.capped-late", day));
+            String day = new DateText(messages())
+                    .of(first.get().atZone(cellar().zone()).toLocalDate());
+            throw new InvalidInput("cappedAt", "form.batch.capped-late", day);
         }
         return Optional.of(at);
     }

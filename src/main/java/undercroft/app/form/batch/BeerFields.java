@@ -16,10 +16,11 @@ import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Beer;
 import undercroft.cellar.Yeast;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** The part of a batch's form that is about the beer and its yeast. */
 public final class BeerFields {
+    private final Messages messages;
     private final ChoiceField<BeerStyle> kind;
     private final NumberField abv;
     private final NumberField ibu;
@@ -35,57 +36,63 @@ public final class BeerFields {
     private final BooleanField dextrins;
 
     public BeerFields(Group form, UnitSystem units, Optional<Beer> beer, Optional<Yeast> yeast) {
+        messages = form.messages();
         kind = form.add(ChoiceField.of(
+                messages,
                 "batch-kind",
                 words("kind"),
                 BeerStyle.class,
                 beer.map(Beer::kind).orElse(BeerStyle.PALE_ALE)));
         abv = form.add(
-                new NumberField("batch-abv", words("abv"), Measure.PERCENT, units, 0, 20)
+                new NumberField(messages, "batch-abv", words("abv"), Measure.PERCENT, units, 0, 20)
                         .starting(of(beer.map(Beer::abvPercent))),
                 "abvPercent");
         ibu = form.add(
-                new NumberField("batch-ibu", words("ibu"), Measure.BITTERNESS, units, 0, 200)
+                new NumberField(messages, "batch-ibu", words("ibu"), Measure.BITTERNESS, units, 0, 200)
                         .starting(beer.map(Beer::bitternessIbu).orElse(25.0)),
                 "bitternessIbu");
         ebc = form.add(
-                new NumberField("batch-ebc", words("ebc"), Measure.COLOUR, units, 1, 200)
+                new NumberField(messages, "batch-ebc", words("ebc"), Measure.COLOUR, units, 1, 200)
                         .starting(beer.map(Beer::colourEbc).orElse(15.0)),
                 "colourEbc");
         reduced = form.add(
-                new NumberField("batch-reduced", words("reduced"), Measure.PERCENT, units, 0, 100)
+                new NumberField(messages, "batch-reduced", words("reduced"), Measure.PERCENT, units, 0, 100)
                         .starting(beer.map(Beer::reducedHopShare).orElse(0.0) * 100),
                 "reducedHopShare");
         warmest = form.add(
-                new NumberField("batch-warmest", words("warmest"), Measure.TEMPERATURE, units, -2, 45)
+                new NumberField(messages, "batch-warmest", words("warmest"), Measure.TEMPERATURE, units, -2, 45)
                         .starting(beer.map(Beer::warmestCelsius).orElse(20.0)),
                 "warmestCelsius");
         gravity = form.add(
-                new NumberField("batch-gravity", words("gravity"), Measure.GRAVITY, units, 0.980, 1.200)
+                new NumberField(messages, "batch-gravity", words("gravity"), Measure.GRAVITY, units, 0.980, 1.200)
                         .optional()
                         .starting(beer.map(Beer::gravityAtBottling).orElse(OptionalDouble.empty())),
                 "gravityAtBottling");
         finalGravity = form.add(
-                new NumberField("batch-final", words("final"), Measure.GRAVITY, units, 0.980, 1.200)
+                new NumberField(messages, "batch-final", words("final"), Measure.GRAVITY, units, 0.980, 1.200)
                         .optional()
                         .starting(beer.map(Beer::expectedFinalGravity).orElse(OptionalDouble.empty())),
                 "expectedFinalGravity");
         strain = form.add(ChoiceField.of(
+                messages,
                 "batch-strain",
                 words("strain"),
                 YeastStrain.class,
                 yeast.map(Yeast::strain).orElse(YeastStrain.ALE)));
         state = form.add(ChoiceField.of(
+                messages,
                 "batch-state",
                 words("state"),
                 YeastState.class,
                 yeast.map(Yeast::state).orElse(YeastState.ORDINARY)));
         flocculation = form.add(ChoiceField.of(
+                messages,
                 "batch-settling",
                 words("settling"),
                 Flocculation.class,
                 yeast.map(Yeast::flocculation).orElse(Flocculation.ORDINARY)));
         dextrins = form.add(new BooleanField(
+                messages,
                 "batch-dextrins",
                 words("dextrins"),
                 yeast.map(Yeast::fermentsDextrins).orElse(false)));
@@ -97,8 +104,8 @@ public final class BeerFields {
         dextrins.hintProperty().set(words("dextrins-hint"));
     }
 
-    private static String words(String key) {
-        return Texts.of("form.batch." + key);
+    private String words(String key) {
+        return messages.of("form.batch." + key);
     }
 
     private static OptionalDouble of(Optional<Double> figure) {

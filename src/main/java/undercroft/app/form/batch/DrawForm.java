@@ -19,7 +19,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Bottles opened, given away, broken or burst; an opened one may tell how lively it was. */
 public final class DrawForm extends Form {
@@ -33,46 +33,61 @@ public final class DrawForm extends Form {
     private final DateTimeField at;
     private final WordsField note;
 
-    public DrawForm(Cellar cellar, Batch batch, Lot lot, Instant now) {
-        super(cellar);
+    public DrawForm(Messages messages, Cellar cellar, Batch batch, Lot lot, Instant now) {
+        super(messages, cellar);
         this.batch = batch;
         this.lot = lot;
         count = add(
-                new NumberField("draw-count", Texts.of("form.draw.count"), Measure.BOTTLES, units(), 1, lot.left())
+                new NumberField(
+                                messages(),
+                                "draw-count",
+                                messages().of("form.draw.count"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                lot.left())
                         .starting(1),
                 "count",
                 "draws");
-        count.hintProperty().set(Texts.of("form.left.hint", lot.left()));
-        fate = add(ChoiceField.of("draw-fate", Texts.of("form.draw.fate"), Draw.Fate.class, Draw.Fate.OPENED));
+        count.hintProperty().set(messages().of("form.left.hint", lot.left()));
+        fate = add(ChoiceField.of(
+                messages(), "draw-fate", messages().of("form.draw.fate"), Draw.Fate.class, Draw.Fate.OPENED));
         List<Optional<PerceivedCarbonation>> grades = new ArrayList<>(List.of(Optional.empty()));
         Arrays.stream(PerceivedCarbonation.values()).map(Optional::of).forEach(grades::add);
         perceivedCarbonation = add(new ChoiceField<>(
+                messages(),
                 "draw-liveliness",
-                Texts.of("form.draw.liveliness"),
+                messages().of("form.draw.liveliness"),
                 grades,
-                grade -> grade.map(PerceivedCarbonation::label).orElseGet(() -> Texts.of("form.draw.not-noted")),
+                grade -> grade.map(PerceivedCarbonation::label)
+                        .orElseGet(() -> messages().of("form.draw.not-noted")),
                 Optional.empty()));
         perceivedCarbonation.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         List<Optional<String>> looks = List.of(
                 Optional.empty(),
-                Optional.of(Texts.of("form.draw.clear")),
-                Optional.of(Texts.of("form.draw.hazy")),
-                Optional.of(Texts.of("form.draw.cloudy")));
+                Optional.of(messages().of("form.draw.clear")),
+                Optional.of(messages().of("form.draw.hazy")),
+                Optional.of(messages().of("form.draw.cloudy")));
         clarity = add(new ChoiceField<>(
+                messages(),
                 "draw-clarity",
-                Texts.of("form.draw.clarity"),
+                messages().of("form.draw.clarity"),
                 looks,
-                look -> look.orElseGet(() -> Texts.of("form.draw.not-noted")),
+                look -> look.orElseGet(() -> messages().of("form.draw.not-noted")),
                 Optional.empty()));
         clarity.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
-        flavour = add(new WordsField("draw-flavour", Texts.of("form.draw.flavour"), ""));
+        flavour = add(new WordsField(messages(), "draw-flavour", messages().of("form.draw.flavour"), ""));
         flavour.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         at = add(
                 new DateTimeField(
-                                "draw-at", Texts.of("form.draw.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                                messages(),
+                                "draw-at",
+                                messages().of("form.draw.at"),
+                                cellar.zone(),
+                                now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(lot.stays().get(0).from(), now),
                 "at");
-        note = add(new WordsField("draw-note", Texts.of("form.draw.note"), ""), "note");
+        note = add(new WordsField(messages(), "draw-note", messages().of("form.draw.note"), ""), "note");
         begin();
     }
 
@@ -82,7 +97,7 @@ public final class DrawForm extends Form {
 
     @Override
     public String what() {
-        return Texts.counted("undo.draw", count.count(), batch.name());
+        return messages().of("undo.draw", count.count(), batch.name());
     }
 
     /** The note, after what was seen and tasted. */

@@ -20,7 +20,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Stay;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Bottles of one make in a batch: how many, how full, where they stood first. */
 public final class LotForm extends Group {
@@ -35,7 +35,8 @@ public final class LotForm extends Group {
     private final String symbol;
 
     /** {@code number} tells the rows of a form apart. */
-    LotForm(Cellar cellar, Optional<Lot> before, int number) {
+    LotForm(Messages messages, Cellar cellar, Optional<Lot> before, int number) {
+        super(messages);
         this.before = before;
         String id = "lot-" + number + "-";
         var units = cellar.settings().units();
@@ -44,20 +45,23 @@ public final class LotForm extends Group {
         BottleType make =
                 before.map(lot -> cellar.bottleType(lot.bottleTypeId())).orElse(makes.get(0));
         Optional<Stay> first = before.map(lot -> lot.stays().get(0));
-        count = add(new NumberField(id + "count", words("count"), Measure.BOTTLES, units, 1, 10_000), "count");
+        count = add(
+                new NumberField(messages(), id + "count", words("count"), Measure.BOTTLES, units, 1, 10_000), "count");
         before.ifPresent(lot -> count.show(lot.count()));
-        bottle = add(ChoiceField.of(id + "bottle", words("bottle"), makes, make), "bottle");
+        bottle = add(ChoiceField.of(messages(), id + "bottle", words("bottle"), makes, make), "bottle");
         colour = add(ChoiceField.of(
+                messages(),
                 id + "colour",
                 words("colour"),
                 GlassColour.class,
                 before.map(Lot::colour).orElse(make.colour())));
         fill = add(
-                new NumberField(id + "fill", words("fill"), Measure.BOTTLE, units, 50, 10_000)
+                new NumberField(messages(), id + "fill", words("fill"), Measure.BOTTLE, units, 50, 10_000)
                         .starting(before.map(Lot::fillMillilitres).orElse(make.fillMillilitres())),
                 "fillMillilitres");
         place = add(
                 ChoiceField.of(
+                        messages(),
                         id + "place",
                         words("place"),
                         cellar.places(),
@@ -68,12 +72,13 @@ public final class LotForm extends Group {
                                                 : cellar.places().get(0))),
                 "stays");
         cover = add(ChoiceField.of(
+                messages(),
                 id + "cover",
                 words("cover"),
                 Cover.class,
                 first.map(Stay::cover).orElse(Cover.OPEN_CRATE)));
         worn = add(new BooleanField(
-                id + "worn", words("worn"), before.map(Lot::scuffed).orElse(false)));
+                messages(), id + "worn", words("worn"), before.map(Lot::scuffed).orElse(false)));
         bottle.chosenProperty().addListener((property, old, chosen) -> {
             colour.chosenProperty().set(chosen.colour());
             fill.show(chosen.fillMillilitres());
@@ -83,13 +88,13 @@ public final class LotForm extends Group {
         }
     }
 
-    private static String words(String key) {
-        return Texts.of("form.lot." + key);
+    private String words(String key) {
+        return messages().of("form.lot." + key);
     }
 
     /** What glass and filling are called together, with the unit of the filling. */
     public String fillingLabel() {
-        return Texts.of("form.label.unit", words("fill-line"), symbol);
+        return messages().of("form.label.unit", words("fill-line"), symbol);
     }
 
     public NumberField count() {
@@ -139,9 +144,9 @@ public final class LotForm extends Group {
         int drawn = before.map(lot -> lot.draws().stream().mapToInt(Draw::count).sum())
                 .orElse(0);
         if (count.count() < drawn) {
-            throw new InvalidInput("count", Texts.of("form.lot.below-drawn", count.count(), drawn));
+            throw new InvalidInput("count", "form.lot.below-drawn", count.count(), drawn);
         }
-        String id = id().orElseGet(() -> Slug.of(bottle.value().label(), "lot", takenIds));
+        String id = id().orElseGet(() -> Slug.of(bottle.value().id(), "lot", takenIds));
         List<Stay> stays = new ArrayList<>();
         Instant from = start(capped, cappedBefore, now);
         stays.add(new Stay(place.value().id(), from, cover.value()));

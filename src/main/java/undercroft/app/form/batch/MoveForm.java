@@ -18,7 +18,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Stay;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Some or all bottles of a lot to another place or under another cover. */
 public final class MoveForm extends Form {
@@ -35,33 +35,53 @@ public final class MoveForm extends Form {
      * @param warning what is to be said of a place before the bottles go there; empty for nothing
      */
     public MoveForm(
-            Cellar cellar, Batch batch, Lot lot, Instant now, Function<? super Place, Optional<String>> warning) {
-        super(cellar);
+            Messages messages,
+            Cellar cellar,
+            Batch batch,
+            Lot lot,
+            Instant now,
+            Function<? super Place, Optional<String>> warning) {
+        super(messages, cellar);
         this.batch = batch;
         this.lot = lot;
         Stay stay = lot.stays().get(lot.stays().size() - 1);
         count = add(
-                new NumberField("move-count", Texts.of("form.move.count"), Measure.BOTTLES, units(), 1, lot.left())
+                new NumberField(
+                                messages(),
+                                "move-count",
+                                messages().of("form.move.count"),
+                                Measure.BOTTLES,
+                                units(),
+                                1,
+                                lot.left())
                         .starting(lot.left()),
                 "count");
-        count.hintProperty().set(Texts.of("form.left.hint", lot.left()));
+        count.hintProperty().set(messages().of("form.left.hint", lot.left()));
         Place other = cellar.places().stream()
                 .filter(each -> !each.id().equals(stay.placeId()))
                 .findFirst()
                 .orElse(cellar.place(stay.placeId()));
-        place = add(ChoiceField.of("move-place", Texts.of("form.move.place"), cellar.places(), other), "place");
-        String nowIn = Texts.of(
-                "form.move.now-in",
-                cellar.place(stay.placeId()).name(),
-                stay.cover().label());
+        place = add(
+                ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other),
+                "place");
+        String nowIn = messages()
+                .of(
+                        "form.move.now-in",
+                        cellar.place(stay.placeId()).name(),
+                        stay.cover().label());
         place.hintProperty().set(warning.apply(other).orElse(nowIn));
         place.chosenProperty()
                 .addListener((property, before, after) -> place.hintProperty()
                         .set(Optional.ofNullable(after).flatMap(warning).orElse(nowIn)));
-        cover = add(ChoiceField.of("move-cover", Texts.of("form.move.cover"), Cover.class, stay.cover()));
+        cover = add(
+                ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
         at = add(
                 new DateTimeField(
-                                "move-at", Texts.of("form.move.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                                messages(),
+                                "move-at",
+                                messages().of("form.move.at"),
+                                cellar.zone(),
+                                now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(lot.stays().get(0).from(), now),
                 "at",
                 "stays");
@@ -80,18 +100,18 @@ public final class MoveForm extends Form {
 
     @Override
     public String what() {
-        return Texts.counted("undo.move", count.count(), batch.name());
+        return messages().of("undo.move", count.count(), batch.name());
     }
 
     @Override
     public Cellar applyTo(Cellar current) {
         Stay stay = lot.stays().get(lot.stays().size() - 1);
         if (stay.placeId().equals(place.value().id()) && stay.cover() == cover.value()) {
-            throw new InvalidInput("place", Texts.of("form.move.nowhere"));
+            throw new InvalidInput("place", "form.move.nowhere");
         }
         Instant when = at.value();
         if (!when.isAfter(stay.from())) {
-            throw new InvalidInput("at", Texts.of("form.move.before-last"));
+            throw new InvalidInput("at", "form.move.before-last");
         }
         return current.withBatch(current.batch(batch.id())
                 .withMove(lot.id(), count.count(), place.value().id(), when, cover.value()));

@@ -4,17 +4,19 @@ import undercroft.app.form.Form;
 import undercroft.app.form.WordsField;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Anything worth keeping about a batch. */
 public final class NotesForm extends Form {
     private final Batch batch;
     private final WordsField notes;
 
-    public NotesForm(Cellar cellar, Batch batch) {
-        super(cellar);
+    public NotesForm(Messages messages, Cellar cellar, Batch batch) {
+        super(messages, cellar);
         this.batch = batch;
-        notes = add(new WordsField("batch-notes", Texts.of("form.notes.notes"), batch.notes()).lines(), "notes");
+        notes = add(
+                new WordsField(messages(), "batch-notes", messages().of("form.notes.notes"), batch.notes()).lines(),
+                "notes");
         begin();
     }
 
@@ -24,7 +26,7 @@ public final class NotesForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of("undo.notes.changed", batch.name());
+        return messages().of("undo.notes.changed", batch.name());
     }
 
     @Override

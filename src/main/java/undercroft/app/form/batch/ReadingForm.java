@@ -18,7 +18,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Something found out about a batch: a gauge, a squeeze, an opened bottle, a gravity. */
 public final class ReadingForm extends Form {
@@ -35,8 +35,8 @@ public final class ReadingForm extends Form {
             this.key = key;
         }
 
-        String words() {
-            return Texts.of("form.reading.kind." + key);
+        String words(Messages messages) {
+            return messages.of("form.reading.kind." + key);
         }
     }
 
@@ -50,25 +50,42 @@ public final class ReadingForm extends Form {
     private final NumberField gravity;
     private final DateTimeField at;
 
-    public ReadingForm(Cellar cellar, Batch batch, Lot chosen, Instant now) {
-        super(cellar);
+    public ReadingForm(Messages messages, Cellar cellar, Batch batch, Lot chosen, Instant now) {
+        super(messages, cellar);
         this.batch = batch;
-        kind = add(new ChoiceField<>("reading-kind", words("kind"), List.of(Kind.values()), Kind::words, Kind.GAUGE));
+        kind = add(new ChoiceField<>(
+                messages(),
+                "reading-kind",
+                words("kind"),
+                List.of(Kind.values()),
+                each -> each.words(messages),
+                Kind.GAUGE));
         lot = add(
-                new ChoiceField<>("reading-lot", words("lot"), batch.lots(), each -> lotWords(cellar, each), chosen),
+                new ChoiceField<>(
+                        messages(), "reading-lot", words("lot"), batch.lots(), each -> lotWords(each), chosen),
                 "lot");
-        gauge = add(new WordsField("reading-gauge", words("gauge"), usualGauge()).required(), "gauge");
+        gauge = add(new WordsField(messages(), "reading-gauge", words("gauge"), usualGauge()).required(), "gauge");
         pressure = add(
-                new NumberField("reading-pressure", words("pressure"), Measure.PRESSURE, units(), -0.5, 16),
+                new NumberField(messages(), "reading-pressure", words("pressure"), Measure.PRESSURE, units(), -0.5, 16),
                 "gaugeBar");
-        feel = add(ChoiceField.of("reading-feel", words("feel"), BottleFeel.class, BottleFeel.FIRM));
+        feel = add(ChoiceField.of(messages(), "reading-feel", words("feel"), BottleFeel.class, BottleFeel.FIRM));
         perceivedCarbonation = add(ChoiceField.of(
-                "reading-liveliness", words("liveliness"), PerceivedCarbonation.class, PerceivedCarbonation.SOFT));
+                messages(),
+                "reading-liveliness",
+                words("liveliness"),
+                PerceivedCarbonation.class,
+                PerceivedCarbonation.SOFT));
         gravity = add(
-                new NumberField("reading-gravity", words("gravity"), Measure.GRAVITY, units(), 0.980, 1.200),
+                new NumberField(
+                        messages(), "reading-gravity", words("gravity"), Measure.GRAVITY, units(), 0.980, 1.200),
                 "specificGravity");
         at = add(
-                new DateTimeField("reading-at", words("at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES))
+                new DateTimeField(
+                                messages(),
+                                "reading-at",
+                                words("at"),
+                                cellar.zone(),
+                                now.truncatedTo(ChronoUnit.MINUTES))
                         .happened(batch.cappedAt().orElse(chosen.stays().get(0).from()), now),
                 "at");
         lot.askWhen(kind.chosenProperty().isNotEqualTo(Kind.GRAVITY));
@@ -82,8 +99,8 @@ public final class ReadingForm extends Form {
         begin();
     }
 
-    private static String words(String key) {
-        return Texts.of("form.reading." + key);
+    private String words(String key) {
+        return messages().of("form.reading." + key);
     }
 
     /** The gauge read last: most people have one. */
@@ -98,16 +115,19 @@ public final class ReadingForm extends Form {
     }
 
     /** Bottles, make and glass: tells the lots of a batch apart. */
-    public static String lotWords(Cellar cellar, Lot lot) {
+    private String lotWords(Lot lot) {
         return lot == null
                 ? ""
-                : Texts.of(
-                        "form.lot.words",
-                        lot.left(),
-                        cellar.bottleType(lot.bottleTypeId()).label(),
-                        lot.colour().label(),
-                        cellar.place(lot.stays().get(lot.stays().size() - 1).placeId())
-                                .name());
+                : messages()
+                        .of(
+                                "form.lot.words",
+                                lot.left(),
+                                cellar().bottleType(lot.bottleTypeId()),
+                                lot.colour(),
+                                cellar().place(lot.stays()
+                                                .get(lot.stays().size() - 1)
+                                                .placeId())
+                                        .name());
     }
 
     static Optional<String> lotOf(Reading reading) {
@@ -126,7 +146,7 @@ public final class ReadingForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of("undo.reading.added", batch.name());
+        return messages().of("undo.reading.added", batch.name());
     }
 
     @Override

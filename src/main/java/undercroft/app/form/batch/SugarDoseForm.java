@@ -8,7 +8,7 @@ import undercroft.app.form.NumberField;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.SugarDose;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** One of the sugars a batch was primed with. */
 public final class SugarDoseForm extends Group {
@@ -16,21 +16,24 @@ public final class SugarDoseForm extends Group {
     private final NumberField weight;
     private final String symbol;
 
-    SugarDoseForm(Cellar cellar, Optional<SugarDose> before, int number) {
+    SugarDoseForm(Messages messages, Cellar cellar, Optional<SugarDose> before, int number) {
+        super(messages);
         String id = "sugar-" + number + "-";
         symbol = Measure.WEIGHT.symbol(cellar.settings().units());
         sugar = add(
                 ChoiceField.of(
+                        messages(),
                         id + "kind",
-                        Texts.of("form.sugar-dose.kind"),
+                        messages().of("form.sugar-dose.kind"),
                         cellar.sugars(),
                         before.map(dose -> cellar.sugar(dose.sugarId()))
                                 .orElse(cellar.sugars().get(0))),
                 "sugar");
         weight = add(
                 new NumberField(
+                        messages(),
                         id + "weight",
-                        Texts.of("form.sugar-dose.weight"),
+                        messages().of("form.sugar-dose.weight"),
                         Measure.WEIGHT,
                         cellar.settings().units(),
                         0,
@@ -41,7 +44,7 @@ public final class SugarDoseForm extends Group {
 
     /** What both fields are called together, with the unit of the weight. */
     public String label() {
-        return Texts.of("form.sugar-dose.line", symbol);
+        return messages().of("form.sugar-dose.line", symbol);
     }
 
     public ChoiceField<Sugar> sugar() {

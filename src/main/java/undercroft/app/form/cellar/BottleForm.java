@@ -15,7 +15,7 @@ import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Closure;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.Cellar;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A make of bottle of the user's own. */
 public final class BottleForm extends Form {
@@ -32,11 +32,12 @@ public final class BottleForm extends Form {
     private final NumberField test;
 
     /** Without {@code before} a new make. */
-    public BottleForm(Cellar cellar, Optional<BottleType> before) {
-        super(cellar);
+    public BottleForm(Messages messages, Cellar cellar, Optional<BottleType> before) {
+        super(messages, cellar);
         this.before = before;
         name = add(
                 new WordsField(
+                                messages(),
                                 "bottle-name",
                                 words("name"),
                                 before.map(BottleType::label).orElse(""))
@@ -45,16 +46,19 @@ public final class BottleForm extends Form {
         fill = add(number("fill", Measure.BOTTLE, 50, 10_000), "fillMillilitres");
         brimful = add(number("brimful", Measure.BOTTLE, 50, 11_000), "brimfulMillilitres");
         bottleClass = add(ChoiceField.of(
+                messages(),
                 "bottle-class",
                 words("class"),
                 BottleClass.class,
                 before.map(BottleType::bottleClass).orElse(BottleClass.STANDARD)));
         colour = add(ChoiceField.of(
+                messages(),
                 "bottle-colour",
                 words("colour"),
                 GlassColour.class,
                 before.map(BottleType::colour).orElse(GlassColour.AMBER)));
         closure = add(ChoiceField.of(
+                messages(),
                 "bottle-closure",
                 words("closure"),
                 Closure.class,
@@ -83,18 +87,22 @@ public final class BottleForm extends Form {
     private void explain(BottleClass chosen) {
         bottleClass
                 .hintProperty()
-                .set(Texts.of(
-                        "form.bottle.class-hint",
-                        Measure.PRESSURE.textWithUnit(chosen.workingPressureBar(), units()),
-                        chosen.basis()));
+                .set(messages()
+                        .of(
+                                "form.bottle.class-hint",
+                                Measure.PRESSURE.textWithUnit(
+                                        chosen.workingPressureBar(),
+                                        units(),
+                                        messages().locale()),
+                                chosen.basis()));
     }
 
-    private static String words(String key) {
-        return Texts.of("form.bottle." + key);
+    private String words(String key) {
+        return messages().of("form.bottle." + key);
     }
 
     private NumberField number(String key, Measure measure, double least, double most) {
-        return new NumberField("bottle-" + key, words(key), measure, units(), least, most);
+        return new NumberField(messages(), "bottle-" + key, words(key), measure, units(), least, most);
     }
 
     public List<Field<?>> fields() {
@@ -103,7 +111,7 @@ public final class BottleForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of("undo.settings.changed");
+        return messages().of("undo.settings.changed");
     }
 
     @Override

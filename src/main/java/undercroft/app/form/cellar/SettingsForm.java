@@ -22,7 +22,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Settings;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** What holds for the whole cellar. Own bottles and sugars are changed in a draft that counts once the form is saved. */
 public final class SettingsForm extends Form {
@@ -32,30 +32,41 @@ public final class SettingsForm extends Form {
     private final WordsField zone;
     private final ReadOnlyObjectWrapper<Cellar> draft = new ReadOnlyObjectWrapper<>(this, "draft");
 
-    public SettingsForm(Cellar cellar) {
-        super(cellar);
+    public SettingsForm(Messages messages, Cellar cellar) {
+        super(messages, cellar);
         draft.set(cellar);
-        name = add(new WordsField("settings-name", Texts.of("form.settings.name"), cellar.name()).required(), "name");
+        name = add(
+                new WordsField(messages(), "settings-name", messages().of("form.settings.name"), cellar.name())
+                        .required(),
+                "name");
         unitSystem = add(new ChoiceField<>(
+                messages(),
                 "settings-units",
-                Texts.of("form.settings.units"),
+                messages().of("form.settings.units"),
                 List.of(UnitSystem.values()),
-                each -> Texts.of(each == UnitSystem.US ? "form.settings.units.us" : "form.settings.units.metric"),
+                each -> messages().of(each == UnitSystem.US ? "form.settings.units.us" : "form.settings.units.metric"),
                 cellar.settings().units()));
         altitude = add(
                 new NumberField(
+                                messages(),
                                 "settings-altitude",
-                                Texts.of("form.settings.altitude"),
+                                messages().of("form.settings.altitude"),
                                 Measure.ALTITUDE,
                                 units(),
                                 -400,
                                 5_000)
                         .starting(cellar.settings().altitudeMetres()),
                 "altitudeMetres");
-        altitude.hintProperty().set(Texts.of("form.settings.altitude-hint"));
+        altitude.hintProperty().set(messages().of("form.settings.altitude-hint"));
         zone = add(
-                new WordsField("settings-zone", Texts.of("form.settings.zone"), cellar.zone().getId()).required(), "zone");
-        zone.hintProperty().set(Texts.of("form.settings.zone-hint"));
+                new WordsField(
+                                messages(),
+                                "settings-zone",
+                                messages().of("form.settings.zone"),
+                                cellar.zone().getId())
+                        .required(),
+                "zone");
+        zone.hintProperty().set(messages().of("form.settings.zone-hint"));
         draft.addListener((property, before, after) -> changed());
         begin();
     }
@@ -113,13 +124,13 @@ public final class SettingsForm extends Form {
     private static void refuseWhile(List<Batch> users, Listed entry) {
         if (!users.isEmpty()) {
             String names = users.stream().map(Batch::name).collect(Collectors.joining(", "));
-            throw new InvalidInput("", Texts.of("form.settings.in-use", entry.label(), names));
+            throw new InvalidInput("", "form.settings.in-use", entry, names);
         }
     }
 
     @Override
     public String what() {
-        return Texts.of("undo.settings.changed");
+        return messages().of("undo.settings.changed");
     }
 
     @Override

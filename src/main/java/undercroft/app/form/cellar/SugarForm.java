@@ -12,7 +12,7 @@ import undercroft.app.form.WordsField;
 import undercroft.calc.priming.SugarLabel;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A sugar of the user's own, from what its packet says. */
 public final class SugarForm extends Form {
@@ -22,29 +22,38 @@ public final class SugarForm extends Form {
     private final ChoiceField<SugarLabel.Kind> kind;
 
     /** Without {@code before} a new sugar. */
-    public SugarForm(Cellar cellar, Optional<Sugar> before) {
-        super(cellar);
+    public SugarForm(Messages messages, Cellar cellar, Optional<Sugar> before) {
+        super(messages, cellar);
         this.before = before;
         Optional<SugarLabel> label = before.flatMap(SugarForm::labelOf);
         name = add(
                 new WordsField(
+                                messages(),
                                 "sugar-name",
-                                Texts.of("form.sugar.name"),
+                                messages().of("form.sugar.name"),
                                 before.map(Sugar::label).orElse(""))
                         .required(),
                 "name");
         percent = add(
-                new NumberField("sugar-percent", Texts.of("form.sugar.percent"), Measure.PERCENT, units(), 5, 100),
+                new NumberField(
+                        messages(),
+                        "sugar-percent",
+                        messages().of("form.sugar.percent"),
+                        Measure.PERCENT,
+                        units(),
+                        5,
+                        100),
                 "sugarsPercent");
         label.ifPresent(was -> percent.show(was.sugarsPercent()));
         kind = add(new ChoiceField<>(
+                messages(),
                 "sugar-kind",
-                Texts.of("form.sugar.kind"),
+                messages().of("form.sugar.kind"),
                 List.of(SugarLabel.Kind.DISACCHARIDE, SugarLabel.Kind.HEXOSE),
-                each -> Texts.of(
-                        each == SugarLabel.Kind.HEXOSE ? "form.sugar.kind.hexose" : "form.sugar.kind.disaccharide"),
+                each -> messages()
+                        .of(each == SugarLabel.Kind.HEXOSE ? "form.sugar.kind.hexose" : "form.sugar.kind.disaccharide"),
                 label.map(SugarLabel::kind).orElse(SugarLabel.Kind.DISACCHARIDE)));
-        percent.hintProperty().set(Texts.of("form.sugar.percent-hint"));
+        percent.hintProperty().set(messages().of("form.sugar.percent-hint"));
         begin();
     }
 
@@ -72,7 +81,7 @@ public final class SugarForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of("undo.settings.changed");
+        return messages().of("undo.settings.changed");
     }
 
     @Override

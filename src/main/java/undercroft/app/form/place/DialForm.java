@@ -16,7 +16,7 @@ import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.Workspace;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * A thermometer read by eye: one temperature, or a day's lowest and highest. What was logged stays as it is; a typed reading
@@ -37,8 +37,8 @@ public final class DialForm extends Form {
             this.key = key;
         }
 
-        String words() {
-            return Texts.of("form.dial.kind." + key);
+        String words(Messages messages) {
+            return messages.of("form.dial.kind." + key);
         }
     }
 
@@ -50,15 +50,24 @@ public final class DialForm extends Form {
     private final NumberField low;
     private final NumberField high;
 
-    public DialForm(Cellar cellar, Place place, Instant now) {
-        super(cellar);
+    public DialForm(Messages messages, Cellar cellar, Place place, Instant now) {
+        super(messages, cellar);
         this.place = place;
         this.now = now;
         kind = add(new ChoiceField<>(
-                "dial-kind", Texts.of("form.dial.kind"), List.of(Kind.values()), Kind::words, Kind.NOW));
+                messages(),
+                "dial-kind",
+                messages().of("form.dial.kind"),
+                List.of(Kind.values()),
+                each -> each.words(messages),
+                Kind.NOW));
         at = add(
                 new DateTimeField(
-                        "dial-at", Texts.of("form.dial.at"), cellar.zone(), now.truncatedTo(ChronoUnit.MINUTES)),
+                        messages(),
+                        "dial-at",
+                        messages().of("form.dial.at"),
+                        cellar.zone(),
+                        now.truncatedTo(ChronoUnit.MINUTES)),
                 "at");
         celsius = add(number("celsius"), "celsius");
         low = add(number("low"), "low");
@@ -66,13 +75,14 @@ public final class DialForm extends Form {
         celsius.askWhen(kind.chosenProperty().isEqualTo(Kind.NOW));
         low.askWhen(kind.chosenProperty().isEqualTo(Kind.DAY));
         high.askWhen(kind.chosenProperty().isEqualTo(Kind.DAY));
-        celsius.hintProperty().set(Texts.of("form.dial.rule-now"));
-        high.hintProperty().set(Texts.of("form.dial.rule-day"));
+        celsius.hintProperty().set(messages().of("form.dial.rule-now"));
+        high.hintProperty().set(messages().of("form.dial.rule-day"));
         begin();
     }
 
     private NumberField number(String key) {
-        return new NumberField("dial-" + key, Texts.of("form.dial." + key), Measure.TEMPERATURE, units(), -30, 60);
+        return new NumberField(
+                messages(), "dial-" + key, messages().of("form.dial." + key), Measure.TEMPERATURE, units(), -30, 60);
     }
 
     public List<Field<?>> fields() {
@@ -101,7 +111,7 @@ public final class DialForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of("undo.temperatures.read", place.name());
+        return messages().of("undo.temperatures.read", place.name());
     }
 
     @Override
@@ -119,18 +129,18 @@ public final class DialForm extends Form {
     private TimeSeries readings() {
         if (kind.value() == Kind.DAY) {
             if (low.figure() > high.figure()) {
-                throw new InvalidInput("low", Texts.of("form.dial.low-above"));
+                throw new InvalidInput("low", "form.dial.low-above");
             }
             LocalDate date = at.value().atZone(cellar().zone()).toLocalDate();
             if (date.isAfter(now.atZone(cellar().zone()).toLocalDate())) {
-                throw new InvalidInput("at", Texts.of("form.dial.ahead"));
+                throw new InvalidInput("at", "form.dial.ahead");
             }
             return DialDay.hours(date, low.figure(), high.figure(), cellar().zone())
                     .between(Long.MIN_VALUE / 2, now.getEpochSecond() + 1);
         }
         long moment = at.value().getEpochSecond();
         if (moment > now.getEpochSecond()) {
-            throw new InvalidInput("at", Texts.of("form.dial.ahead"));
+            throw new InvalidInput("at", "form.dial.ahead");
         }
         return new TimeSeries.Builder()
                 .add(moment - STANDS_FOR_SECONDS, celsius.figure())

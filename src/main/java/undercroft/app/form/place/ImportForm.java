@@ -35,13 +35,15 @@ import undercroft.store.logger.LoggerFile;
 import undercroft.store.logger.LoggerUnit;
 import undercroft.store.logger.Question;
 import undercroft.store.logger.text.TimeFormat;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /**
  * A logger's file on its way into a place: chosen, looked at, asked about where it is ambiguous, read in the background,
  * shown, and only then brought in. For the window's thread.
  */
 public final class ImportForm {
+    private final Messages messages;
     private final Workspace workspace;
     private final Place place;
     private final BackgroundTasks.Line line;
@@ -60,7 +62,8 @@ public final class ImportForm {
     private AtomicBoolean calledOff = new AtomicBoolean();
     private volatile double fractionDone;
 
-    public ImportForm(Workspace workspace, Place place, BackgroundTasks tasks) {
+    public ImportForm(Messages messages, Workspace workspace, Place place, BackgroundTasks tasks) {
+        this.messages = messages;
         this.workspace = workspace;
         this.place = place;
         this.line = tasks.line();
@@ -112,7 +115,7 @@ public final class ImportForm {
         working.set(true);
         ZoneId zone = workspace.getCellar().zone();
         line.run(
-                () -> ImportPreview.of(chosen, zone),
+                () -> ImportPreview.of(messages, chosen, zone),
                 made -> {
                     working.set(false);
                     ask(made);
@@ -123,30 +126,33 @@ public final class ImportForm {
     private void ask(ImportPreview made) {
         found = made.inspection();
         column = new ChoiceField<>(
+                messages,
                 "import-column",
-                Texts.of("form.import.column"),
+                messages.of("form.import.column"),
                 found.columns(),
-                each -> Texts.of("form.import.column.words", each.name(), String.join(", ", each.examples())),
+                each -> messages.of("form.import.column.words", each.name(), String.join(", ", each.examples())),
                 found.columns().stream()
                         .filter(each -> each.index() == found.valueColumn())
                         .findFirst()
                         .orElse(found.columns().get(0)));
         List<TimeFormat> formats = found.formatProven() ? List.of(found.format()) : orders();
         format = new ChoiceField<>(
+                messages,
                 "import-format",
-                Texts.of("form.import.format"),
+                messages.of("form.import.format"),
                 formats,
-                TimeFormat::words,
+                messages::nameOf,
                 found.formatProven() ? found.format() : null);
         boolean unitAsked = asks(Question.About.UNIT);
         unit = new ChoiceField<>(
+                messages,
                 "import-unit",
-                Texts.of("form.import.unit"),
+                messages.of("form.import.unit"),
                 Arrays.asList(LoggerUnit.values()),
-                LoggerUnit::symbol,
+                messages::nameOf,
                 unitAsked ? null : found.unit());
-        zone = new WordsField("import-zone", Texts.of("form.import.zone"), found.zone().getId());
-        zone.hintProperty().set(Texts.of("form.import.zone-hint"));
+        zone = new WordsField(messages, "import-zone", messages.of("form.import.zone"), found.zone().getId());
+        zone.hintProperty().set(messages.of("form.import.zone-hint"));
         question(Question.About.DATE_ORDER).ifPresent(format.hintProperty()::set);
         question(Question.About.UNIT).ifPresent(unit.hintProperty()::set);
         fields().forEach(field -> field.listen(this::read));
@@ -186,7 +192,7 @@ public final class ImportForm {
         try {
             clock = ZoneText.parse("", zone.value());
         } catch (InvalidInput unreadable) {
-            fault.set(Texts.messages().sentence(Texts.messages().what(unreadable)));
+            fault.set(messages.sentence(messages.what(unreadable)));
             return;
         }
         Choices choices = Choices.from(found)
@@ -212,9 +218,10 @@ public final class ImportForm {
                         if (stop.get()) {
                             throw new CancellationException();
                         }
-                        return ImportResult.of(before, log, cellar);
+                        return ImportResult.of(
+                                QuantityFormat.of(messages, cellar.settings().units(), cellar.zone()), before, log);
                     } catch (CancellationException stopped) {
-                        throw new InvalidInput("", Texts.of("form.import.called-off"));
+                        throw new InvalidInput("", "form.import.called-off");
                     }
                 },
                 made -> {
@@ -226,7 +233,7 @@ public final class ImportForm {
 
     private void fail(InvalidInput thrown) {
         working.set(false);
-        fault.set(Texts.messages().sentence(Texts.messages().fault(thrown)));
+        fault.set(messages.sentence(messages.fault(thrown)));
     }
 
     /** Stops reading; what was read is forgotten. */
@@ -245,12 +252,12 @@ public final class ImportForm {
         ImportMerge merge = ImportMerge.of(now, result.get().log().celsius());
         if (!merge.changesNothing()) {
             workspace.changeTemperatures(
-                    Texts.of("undo.temperatures.imported", place.name()), place.id(), merge.series());
+                    messages.of("undo.temperatures.imported", place.name()), place.id(), merge.series());
         }
         if (follows.get()) {
             FollowedLog log = readWith.followed(file);
             workspace.change(
-                    Texts.of("undo.place.followed", place.name()),
+                    messages.of("undo.place.followed", place.name()),
                     cellar -> cellar.withPlace(cellar.place(place.id())
                             .withTemperature(new TemperatureSource.Logged())
                             .withFollowed(Optional.of(log))));

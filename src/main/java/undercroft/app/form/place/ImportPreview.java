@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.logger.Inspection;
 import undercroft.store.logger.LoggerFile;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /**
  * The beginning of a logger's file.
@@ -37,7 +37,7 @@ public record ImportPreview(
     }
 
     /** Looks at a file; blocks on a disk. */
-    static ImportPreview of(Path file, ZoneId zone) {
+    static ImportPreview of(Messages messages, Path file, ZoneId zone) {
         Inspection found = LoggerFile.inspect(file, zone);
         List<String> header = List.of();
         List<List<String>> rows = new ArrayList<>();
@@ -54,9 +54,9 @@ public record ImportPreview(
                 line = reader.readLine();
             }
         } catch (IOException unreadable) {
-            throw new InvalidInput(found.name(), "the system does not let it be read; check that it is yours to read");
+            throw new InvalidInput(found.name(), "file.fault.not-allowed");
         }
-        return new ImportPreview(found.name(), header, rows, words(found), found);
+        return new ImportPreview(found.name(), header, rows, words(messages, found), found);
     }
 
     private static List<String> cells(String line, Inspection found) {
@@ -68,16 +68,16 @@ public record ImportPreview(
                 .toList();
     }
 
-    private static String words(Inspection found) {
+    private static String words(Messages messages, Inspection found) {
         String separator = switch (found.separator()) {
-            case ',' -> Texts.of("form.import.separator.comma");
-            case ';' -> Texts.of("form.import.separator.semicolon");
-            case '\t' -> Texts.of("form.import.separator.tab");
-            default -> Texts.of("form.import.separator.other");
+            case ',' -> messages.of("form.import.separator.comma");
+            case ';' -> messages.of("form.import.separator.semicolon");
+            case '\t' -> messages.of("form.import.separator.tab");
+            default -> messages.of("form.import.separator.other");
         };
         String clock = found.ownOffset()
-                ? Texts.of("form.import.clock.own")
-                : Texts.of("form.import.clock.zone", found.zone().getId());
-        return Texts.of("form.import.found", separator, found.exampleTime(), clock);
+                ? messages.of("form.import.clock.own")
+                : messages.of("form.import.clock.zone", found.zone().getId());
+        return messages.of("form.import.found", separator, found.exampleTime(), clock);
     }
 }

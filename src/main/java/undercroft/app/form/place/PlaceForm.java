@@ -22,7 +22,7 @@ import undercroft.cellar.LitHours;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A place: what it is called, how warm, how slowly its bottles follow the air, how light. */
 public final class PlaceForm extends Form {
@@ -40,8 +40,8 @@ public final class PlaceForm extends Form {
             this.key = key;
         }
 
-        String words() {
-            return Texts.of("form.place.source." + key);
+        String words(Messages messages) {
+            return messages.of("form.place.source." + key);
         }
     }
 
@@ -61,38 +61,45 @@ public final class PlaceForm extends Form {
     private final BooleanField measured;
 
     /** Without {@code before} a new place. */
-    public PlaceForm(Cellar cellar, Optional<Place> before) {
-        super(cellar);
+    public PlaceForm(Messages messages, Cellar cellar, Optional<Place> before) {
+        super(messages, cellar);
         this.before = before;
         name = add(
                 new WordsField(
+                                messages(),
                                 "place-name",
                                 words("name"),
                                 before.map(Place::name).orElse(""))
                         .required(),
                 "name");
         TemperatureSource was = before.map(Place::temperature).orElseGet(() -> new TemperatureSource.FixedGuess(18, 2));
-        source = add(
-                new ChoiceField<>("place-source", words("source"), List.of(Source.values()), Source::words, of(was)));
+        source = add(new ChoiceField<>(
+                messages(),
+                "place-source",
+                words("source"),
+                List.of(Source.values()),
+                each -> each.words(messages),
+                of(was)));
         guess = add(number("guess", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "celsius");
         mean = add(number("mean", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "meanCelsius");
         amplitude = add(number("amplitude", Measure.TEMPERATURE_STEP, 0, 30), "amplitudeKelvin");
-        warmest = add(new MonthDayField("place-warmest", words("warmest"), warmest(was)));
+        warmest = add(new MonthDayField(messages(), "place-warmest", words("warmest"), warmest(was)));
         spread = add(number("spread", Measure.TEMPERATURE_STEP, 0, 20).starting(spread(was)), "spreadKelvin");
         amplitude.show(was instanceof TemperatureSource.YearlySwing swing ? swing.amplitudeKelvin() : 6);
         double lagHours = before.map(Place::lagHours).orElse(Stacking.CRATE.lagHours());
         stacking = add(new ChoiceField<>(
+                messages(),
                 "place-stacking",
                 words("stacking"),
                 List.of(Stacking.values()),
-                Stacking::words,
+                each -> each.words(messages),
                 Stacking.of(lagHours)));
         lag = add(number("lag", Measure.HOURS, 0, 120).starting(lagHours), "lagHours");
         LightSetting shine = before.map(Place::light).orElseGet(() -> LightSetting.usual(LightPlace.DARK));
-        light = add(ChoiceField.of("place-light", words("light"), LightPlace.class, shine.kind()));
+        light = add(ChoiceField.of(messages(), "place-light", words("light"), LightPlace.class, shine.kind()));
         lux = add(number("lux", Measure.ILLUMINANCE, 0, 150_000).starting(shine.lux()), "lux");
         hours = add(number("hours", Measure.HOURS, 0, 24).starting(shine.hoursPerDay()), "hoursPerDay");
-        measured = add(new BooleanField("place-measured", words("measured"), shine.measured()));
+        measured = add(new BooleanField(messages(), "place-measured", words("measured"), shine.measured()));
         askWhatMatters();
         light.chosenProperty().addListener((property, old, kind) -> fillUsual(kind));
         begin();
@@ -122,12 +129,12 @@ public final class PlaceForm extends Form {
         }
     }
 
-    private static String words(String key) {
-        return Texts.of("form.place." + key);
+    private String words(String key) {
+        return messages().of("form.place." + key);
     }
 
     private NumberField number(String key, Measure measure, double least, double most) {
-        return new NumberField("place-" + key, words(key), measure, units(), least, most);
+        return new NumberField(messages(), "place-" + key, words(key), measure, units(), least, most);
     }
 
     private static Source of(TemperatureSource source) {
@@ -183,9 +190,10 @@ public final class PlaceForm extends Form {
 
     @Override
     public String what() {
-        return Texts.of(
-                before.isPresent() ? "undo.place.changed" : "undo.place.added",
-                name.value().strip());
+        return messages()
+                .of(
+                        before.isPresent() ? "undo.place.changed" : "undo.place.added",
+                        name.value().strip());
     }
 
     @Override
@@ -238,11 +246,11 @@ public final class PlaceForm extends Form {
                 .collect(Collectors.joining(", "));
         if (!users.isEmpty()) {
             throw new InvalidInput(
-                    "", Texts.of("form.place.in-use", current.place(placeId).name(), users));
+                    "", "form.place.in-use", current.place(placeId).name(), users);
         }
         if (current.servings().stream().anyMatch(serving -> serving.isChilledIn(placeId))) {
             throw new InvalidInput(
-                    "", Texts.of("form.place.in-pour", current.place(placeId).name()));
+                    "", "form.place.in-pour", current.place(placeId).name());
         }
         return current.withPlaces(current.places().stream()
                 .filter(place -> !place.id().equals(placeId))

@@ -1,6 +1,6 @@
 package undercroft.app.form.place;
 
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** How bottles stand together, in words, with the hours they lag the air by (derived and assumed, see the lag of bottles). */
 public enum Stacking {
@@ -32,7 +32,7 @@ public enum Stacking {
         return lagHours;
     }
 
-    String words() {
-        return Texts.of("form.stacking." + key);
+    String words(Messages messages) {
+        return messages.of("form.stacking." + key);
     }
 }

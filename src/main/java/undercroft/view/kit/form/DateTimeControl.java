@@ -8,7 +8,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import undercroft.app.form.DateTimeField;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Date and time of day as text, the date also from a calendar. */
 final class DateTimeControl extends HBox {
@@ -16,14 +16,14 @@ final class DateTimeControl extends HBox {
     private static final double TIME_WIDTH = 72;
     private static final double CALENDAR_BUTTON_WIDTH = 34;
 
-    DateTimeControl(DateTimeField field) {
+    DateTimeControl(Messages messages, DateTimeField field) {
         super(6);
         setAlignment(Pos.CENTER_LEFT);
         TextField date = FieldControls.text(field.dateProperty());
         date.setPrefWidth(DATE_WIDTH);
         FieldControls.ready(date, field);
-        date.setAccessibleText(Texts.of("words.list.joint", field.name(), Texts.of("form.moment.date")));
-        date.setAccessibleHelp(Texts.of("form.moment.hint"));
+        date.setAccessibleText(messages.of("words.list.joint", field.name(), messages.of("form.moment.date")));
+        date.setAccessibleHelp(messages.of("form.moment.hint"));
         date.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN) {
                 field.stepDays(event.getCode() == KeyCode.UP ? 1 : -1);
@@ -34,7 +34,7 @@ final class DateTimeControl extends HBox {
         time.setPrefWidth(TIME_WIDTH);
         FieldControls.ready(time, field);
         time.setId(field.id() + "-time");
-        time.setAccessibleText(Texts.of("words.list.joint", field.name(), Texts.of("form.moment.time")));
+        time.setAccessibleText(messages.of("words.list.joint", field.name(), messages.of("form.moment.time")));
         getChildren().addAll(date, calendar(field), time);
     }
 

@@ -59,7 +59,7 @@ public final class FieldControls {
             box.selectedProperty().bindBidirectional(tick.tickedProperty());
             return box;
         }
-        return new DateTimeControl((DateTimeField) field);
+        return new DateTimeControl(field.messages(), (DateTimeField) field);
     }
 
     /** Gives a control its name and lets its field know when it is left. */

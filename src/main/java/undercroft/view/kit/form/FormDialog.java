@@ -21,10 +21,11 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import undercroft.view.kit.Looks;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** A small window over the main one: a title, what is asked, and buttons. Escape leaves it without a change. */
 public final class FormDialog {
+    private final Messages messages;
     static final double WIDTH = 560;
     private static final double ROOM_AROUND = 120;
 
@@ -33,11 +34,13 @@ public final class FormDialog {
     private final HBox buttons = new HBox(8);
     private final Region middle = new Region();
     private final ScrollPane scroll;
-    private final Button cancel = new Button(Texts.of("form.button.close"));
+    private final Button cancel = new Button();
     private final HBox leaving = new HBox(8);
     private BooleanSupplier filled = () -> false;
 
-    FormDialog(Window owner, String title, Node content, boolean dark) {
+    FormDialog(Messages messages, Window owner, String title, Node content, boolean dark) {
+        this.messages = messages;
+        cancel.setText(messages.of("form.button.close"));
         stage.initOwner(owner);
         stage.initModality(Modality.WINDOW_MODAL);
         stage.setTitle(title);
@@ -80,17 +83,17 @@ public final class FormDialog {
     /** Asks before what was typed is thrown away. */
     void askBeforeLeaving(BooleanSupplier isFilled) {
         filled = isFilled;
-        Label question = new Label(Texts.of("form.leave.question"));
+        Label question = new Label(messages.of("form.leave.question"));
         question.setId("form-leave");
         question.setWrapText(true);
         question.setMinHeight(Region.USE_PREF_SIZE);
         HBox.setHgrow(question, Priority.ALWAYS);
         question.setMaxWidth(Double.MAX_VALUE);
-        Button stay = new Button(Texts.of("form.leave.stay"));
+        Button stay = new Button(messages.of("form.leave.stay"));
         stay.setId("form-stay");
         stay.setMinWidth(Region.USE_PREF_SIZE);
         stay.setOnAction(event -> askToLeave(false));
-        Button drop = new Button(Texts.of("form.leave.drop"));
+        Button drop = new Button(messages.of("form.leave.drop"));
         drop.setId("form-drop");
         drop.setMinWidth(Region.USE_PREF_SIZE);
         drop.setOnAction(event -> stage.close());
@@ -121,7 +124,7 @@ public final class FormDialog {
         Button confirm = new Button(words);
         confirm.setId("form-save");
         confirm.setDefaultButton(true);
-        cancel.setText(Texts.of("form.button.cancel"));
+        cancel.setText(messages.of("form.button.cancel"));
         confirm.setOnAction(event -> act.run());
         buttons.getChildren().add(confirm);
         stage.getScene()

@@ -11,15 +11,17 @@ import undercroft.app.form.Form;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.session.Workspace;
-import undercroft.wording.Texts;
+import undercroft.wording.Messages;
 
 /** Opens a form over the main window and saves it into the workspace. */
 public final class FormDialogs {
+    private final Messages messages;
     private final Workspace workspace;
     private final Supplier<Window> owner;
     private final ObservableBooleanValue dark;
 
-    public FormDialogs(Workspace workspace, Supplier<Window> owner, ObservableBooleanValue dark) {
+    public FormDialogs(Messages messages, Workspace workspace, Supplier<Window> owner, ObservableBooleanValue dark) {
+        this.messages = messages;
         this.workspace = workspace;
         this.owner = owner;
         this.dark = dark;
@@ -35,13 +37,18 @@ public final class FormDialogs {
         FormDialog dialog = bare(over, title, content);
         dialog.below(FormGrid.fault(form.faultProperty()));
         dialog.askBeforeLeaving(() -> form.editsProperty().get() > 0);
-        dialog.confirm(Texts.of("form.button.save"), () -> save(form, dialog, saving));
+        dialog.confirm(messages.of("form.button.save"), () -> save(form, dialog, saving));
         dialog.show(firstField(form, content));
         return dialog;
     }
 
     public FormDialog bare(Window over, String title, Node content) {
-        return new FormDialog(over, title, content, dark.get());
+        return new FormDialog(messages, over, title, content, dark.get());
+    }
+
+    /** The language of the dialogs. */
+    public Messages messages() {
+        return messages;
     }
 
     public boolean isDark() {
@@ -70,13 +77,13 @@ public final class FormDialogs {
     /** Adds a button that deletes what the dialog is about, once a person has said yes. */
     public void offerDeleting(
             FormDialog dialog, String idAndKey, String name, String undoWords, UnaryOperator<Cellar> without) {
-        dialog.aside(idAndKey + "-delete", Texts.of("form." + idAndKey + ".delete"), () -> {
-            String sentence = Texts.of("form." + idAndKey + ".delete.sentence", name);
+        dialog.aside(idAndKey + "-delete", messages.of("form." + idAndKey + ".delete"), () -> {
+            String sentence = messages.of("form." + idAndKey + ".delete.sentence", name);
             boolean may = false;
             try {
                 may = !without.apply(workspace.getCellar()).equals(workspace.getCellar());
             } catch (InvalidInput fault) {
-                sentence = Texts.messages().sentence(Texts.messages().what(fault));
+                sentence = messages.sentence(messages.what(fault));
             }
             Runnable delete = () -> {
                 workspace.change(undoWords, without);
@@ -85,9 +92,9 @@ public final class FormDialogs {
             QuestionDialog.ask(
                     this,
                     dialog.stage(),
-                    Texts.of(may ? "form.question.title" : "form.question.refused"),
+                    messages.of(may ? "form.question.title" : "form.question.refused"),
                     sentence,
-                    may ? Optional.of(Texts.of("form." + idAndKey + ".delete.button")) : Optional.empty(),
+                    may ? Optional.of(messages.of("form." + idAndKey + ".delete.button")) : Optional.empty(),
                     delete);
         });
     }

@@ -16,12 +16,13 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
+import undercroft.wording.Messages;
 
 class BatchFormTest {
     private static final Cellar CELLAR = FormSamples.CELLAR;
 
     private static BatchForm edit(Cellar cellar, Batch batch) {
-        return new BatchForm(cellar, Optional.of(batch), FormSamples.NOW);
+        return new BatchForm(Messages.english(), cellar, Optional.of(batch), FormSamples.NOW);
     }
 
     private static BatchForm filled() {
@@ -74,7 +75,7 @@ class BatchFormTest {
         assertEquals(Optional.empty(), planned.batch("marzen").cappedAt());
 
         Instant later = FormSamples.NOW.plusSeconds(7 * 86_400);
-        BatchForm again = new BatchForm(planned, Optional.of(planned.batch("marzen")), later);
+        BatchForm again = new BatchForm(Messages.english(), planned, Optional.of(planned.batch("marzen")), later);
         assertEquals(planned, again.applyTo(planned));
         FormSamples.tick(again, "batch-capped", true);
         assertEquals(

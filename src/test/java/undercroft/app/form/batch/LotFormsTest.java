@@ -15,6 +15,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Stay;
+import undercroft.wording.Messages;
 
 class LotFormsTest {
     private static final Cellar CELLAR = FormSamples.CELLAR;
@@ -22,15 +23,15 @@ class LotFormsTest {
     private static final Lot LOT = FormSamples.lot();
 
     private static MoveForm move() {
-        return new MoveForm(CELLAR, BATCH, LOT, FormSamples.NOW, place -> Optional.empty());
+        return new MoveForm(Messages.english(), CELLAR, BATCH, LOT, FormSamples.NOW, place -> Optional.empty());
     }
 
     private static DrawForm draw() {
-        return new DrawForm(CELLAR, BATCH, LOT, FormSamples.NOW);
+        return new DrawForm(Messages.english(), CELLAR, BATCH, LOT, FormSamples.NOW);
     }
 
     private static ReadingForm reading() {
-        return new ReadingForm(CELLAR, BATCH, LOT, FormSamples.NOW);
+        return new ReadingForm(Messages.english(), CELLAR, BATCH, LOT, FormSamples.NOW);
     }
 
     @Test
@@ -66,7 +67,8 @@ class LotFormsTest {
                 FormSamples.NOW.minusSeconds(600),
                 LOT.stays().get(0).cover()));
         Batch batch = moved.batch(BATCH.id());
-        MoveForm form = new MoveForm(moved, batch, batch.lots().get(0), FormSamples.NOW, place -> Optional.empty());
+        MoveForm form = new MoveForm(
+                Messages.english(), moved, batch, batch.lots().get(0), FormSamples.NOW, place -> Optional.empty());
         FormSamples.type(form, "move-at", "25 Nov 2026|17:00");
 
         assertTrue(FormSamples.fault(form, "move-at").contains("not after the last move"));
@@ -149,7 +151,7 @@ class LotFormsTest {
 
     @Test
     void notesKeepTheirLines() {
-        NotesForm form = new NotesForm(CELLAR, BATCH);
+        NotesForm form = new NotesForm(Messages.english(), CELLAR, BATCH);
         FormSamples.type(form, "batch-notes", "One.\nTwo.\n");
 
         assertEquals("One.\nTwo.", form.applyTo(CELLAR).batch(BATCH.id()).notes());

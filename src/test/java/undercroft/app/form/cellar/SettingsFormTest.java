@@ -14,12 +14,14 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.wording.English;
+import undercroft.wording.Messages;
 
 class SettingsFormTest {
     private static final Cellar CELLAR = FormSamples.CELLAR;
 
     private static BottleForm bottle(SettingsForm settings) {
-        BottleForm form = new BottleForm(settings.draft(), Optional.empty());
+        BottleForm form = new BottleForm(Messages.english(), settings.draft(), Optional.empty());
         FormSamples.type(form, "bottle-name", "Tall flask");
         FormSamples.type(form, "bottle-fill", "0.6 L");
         FormSamples.type(form, "bottle-brimful", "625");
@@ -30,7 +32,7 @@ class SettingsFormTest {
 
     @Test
     void anOwnBottleCountsOnceTheSettingsAreSaved() {
-        SettingsForm settings = new SettingsForm(CELLAR);
+        SettingsForm settings = new SettingsForm(Messages.english(), CELLAR);
         BottleForm asked = bottle(settings);
         assertTrue(asked.canSave());
         settings.change(asked::applyTo);
@@ -47,23 +49,23 @@ class SettingsFormTest {
 
     @Test
     void anOwnBottleInUseStays() {
-        SettingsForm settings = new SettingsForm(CELLAR);
+        SettingsForm settings = new SettingsForm(Messages.english(), CELLAR);
         settings.change(bottle(settings)::applyTo);
         Cellar saved = settings.applyTo(CELLAR);
         Lot lot = FormSamples.lot();
         Lot inFlask = new Lot(lot.id(), "tall-flask", lot.colour(), lot.count(), 600, false, lot.stays(), lot.draws());
         Cellar used = saved.withBatch(FormSamples.batch().withLot(inFlask));
 
-        SettingsForm again = new SettingsForm(used);
+        SettingsForm again = new SettingsForm(Messages.english(), used);
         InvalidInput fault = assertThrows(InvalidInput.class, () -> again.remove(used.bottleType("tall-flask")));
 
-        assertTrue(fault.what().contains(FormSamples.batch().name()));
-        new SettingsForm(saved).remove(saved.bottleType("tall-flask"));
+        assertTrue(English.of(fault).contains(FormSamples.batch().name()));
+        new SettingsForm(Messages.english(), saved).remove(saved.bottleType("tall-flask"));
     }
 
     @Test
     void aSugarComesFromItsLabelAndBackAgain() {
-        SugarForm form = new SugarForm(CELLAR, Optional.empty());
+        SugarForm form = new SugarForm(Messages.english(), CELLAR, Optional.empty());
         FormSamples.type(form, "sugar-name", "Beet syrup");
         FormSamples.type(form, "sugar-percent", "66.5");
         Cellar saved = form.applyTo(CELLAR);
@@ -72,13 +74,13 @@ class SettingsFormTest {
         // Two molecules of ethanol and two of CO2 from each hexose, four of each from a disaccharide: 4 x 44.01 /
         // 342.30.
         assertEquals(0.665 * 0.5143, made.yield().median(), 1e-4);
-        SugarForm again = new SugarForm(saved, Optional.of(made));
+        SugarForm again = new SugarForm(Messages.english(), saved, Optional.of(made));
         assertEquals(saved, again.applyTo(saved));
     }
 
     @Test
     void theSettingsComeBackAsTheyWere() {
-        assertEquals(CELLAR, new SettingsForm(CELLAR).applyTo(CELLAR));
+        assertEquals(CELLAR, new SettingsForm(Messages.english(), CELLAR).applyTo(CELLAR));
         assertEquals(List.of(), CELLAR.ownBottles());
     }
 }

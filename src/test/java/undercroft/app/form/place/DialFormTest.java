@@ -13,6 +13,7 @@ import undercroft.outlook.SpellSamples;
 import undercroft.series.TimeSeries;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.wording.Messages;
 
 class DialFormTest {
     private static final Instant NOW = SpellSamples.day(10);
@@ -20,7 +21,7 @@ class DialFormTest {
     private final Workspace workspace = SampleWorkspace.of(cellar);
 
     private DialForm form(Instant now) {
-        return new DialForm(cellar, cellar.place("room"), now);
+        return new DialForm(Messages.english(), cellar, cellar.place("room"), now);
     }
 
     private TimeSeries log() {

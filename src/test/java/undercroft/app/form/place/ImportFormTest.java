@@ -23,6 +23,7 @@ import undercroft.cellar.Place;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Workspace;
 import undercroft.store.logger.text.TimeFormat;
+import undercroft.wording.Messages;
 
 class ImportFormTest {
     private static final Place PLACE = FormSamples.CELLAR.places().get(0);
@@ -36,7 +37,7 @@ class ImportFormTest {
     @BeforeEach
     void open() {
         workspace = FormSamples.workspace(FormSamples.CELLAR);
-        form = new ImportForm(workspace, PLACE, new BackgroundTasks(Runnable::run, Runnable::run));
+        form = new ImportForm(Messages.english(), workspace, PLACE, new BackgroundTasks(Runnable::run, Runnable::run));
     }
 
     private Path file(String text) throws IOException {
@@ -115,7 +116,7 @@ class ImportFormTest {
     @Test
     void readingThatIsCalledOffLeavesNothingBehind() throws IOException {
         Deque<Runnable> waiting = new ArrayDeque<>();
-        form = new ImportForm(workspace, PLACE, new BackgroundTasks(waiting::add, Runnable::run));
+        form = new ImportForm(Messages.english(), workspace, PLACE, new BackgroundTasks(waiting::add, Runnable::run));
         form.choose(file(hours("2026-06-14")));
         waiting.remove().run();
         assertTrue(form.workingProperty().get());

@@ -18,12 +18,14 @@ import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.Workspace;
+import undercroft.wording.English;
+import undercroft.wording.Messages;
 
 class PlaceFormTest {
     @Test
     void everyPlaceComesBackAsItWas() {
         for (Place place : FormSamples.CELLAR.places()) {
-            PlaceForm form = new PlaceForm(FormSamples.CELLAR, Optional.of(place));
+            PlaceForm form = new PlaceForm(Messages.english(), FormSamples.CELLAR, Optional.of(place));
 
             assertTrue(form.canSave());
             assertEquals(FormSamples.CELLAR, form.applyTo(FormSamples.CELLAR));
@@ -33,7 +35,7 @@ class PlaceFormTest {
     @Test
     void everyPlaceComesBackAsItWasInUsUnits() {
         for (Place place : FormSamples.US_CELLAR.places()) {
-            PlaceForm form = new PlaceForm(FormSamples.US_CELLAR, Optional.of(place));
+            PlaceForm form = new PlaceForm(Messages.english(), FormSamples.US_CELLAR, Optional.of(place));
 
             assertEquals(FormSamples.US_CELLAR, form.applyTo(FormSamples.US_CELLAR));
         }
@@ -96,7 +98,7 @@ class PlaceFormTest {
 
         InvalidInput fault = assertThrows(InvalidInput.class, () -> PlaceForm.without(FormSamples.CELLAR, place));
 
-        assertTrue(fault.what().contains(FormSamples.batch().name()), fault.what());
+        assertTrue(English.of(fault).contains(FormSamples.batch().name()), English.of(fault));
     }
 
     @Test

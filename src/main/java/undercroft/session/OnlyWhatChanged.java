@@ -6,14 +6,14 @@ import java.util.Map;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
 import undercroft.outlook.Supposition;
-import undercroft.outlook.climate.AirLogs;
 import undercroft.series.TimeSeries;
 
-/** Outlooks over logs that are cleaned once each, not at every move of the slider. */
-record RememberedAir(AirLogs logs) implements Forecasts.Calculator {
-    RememberedAir() {
-        this(new AirLogs());
+/** Outlooks in which only what changed since the one before is worked out. */
+record OnlyWhatChanged(ShelfMemory memory) implements Forecasts.Calculator {
+    OnlyWhatChanged() {
+        this(new ShelfMemory());
     }
 
     @Override
@@ -24,6 +24,6 @@ record RememberedAir(AirLogs logs) implements Forecasts.Calculator {
     @Override
     public CellarOutlook supposed(
             Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
-        return Outlooks.of(cellar, temperatures, at, suppositions, logs);
+        return Outlooks.of(cellar, temperatures, at, suppositions, memory);
     }
 }
