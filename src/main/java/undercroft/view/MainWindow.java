@@ -46,7 +46,7 @@ public final class MainWindow {
 
     public MainWindow(WindowContext context) {
         this.context = context;
-        shelf = new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
+        shelf = new ShelfViewModel(context.messages(), context.forecasts().soFarProperty());
         BatchViewModel batch = new BatchViewModel(
                 context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
         TimeViewModel time = new TimeViewModel(

@@ -178,7 +178,7 @@ final class ShelfView extends VBox {
 
     private void fill() {
         ShelfPlan plan = model.planProperty().get();
-        CellarOutlook outlook = context.forecasts().outlookProperty().get();
+        CellarOutlook outlook = model.outlook();
         board.clear();
         if (plan == null || outlook == null) {
             return;
