@@ -5,8 +5,15 @@ import java.util.function.DoubleUnaryOperator;
 
 /** Density of wort or beer against water at 20 °C (specific gravity). */
 public record Gravity(double specific) implements Comparable<Gravity> {
-    private static final Map<String, DoubleUnaryOperator> UNITS =
-            Map.of("", Gravity::points, "sg", Gravity::points, "p", Gravity::specificFromPlato, "plato", Gravity::specificFromPlato);
+    private static final Map<String, DoubleUnaryOperator> UNITS = Map.of(
+            "",
+            Gravity::points,
+            "sg",
+            Gravity::points,
+            "p",
+            Gravity::specificFromPlato,
+            "plato",
+            Gravity::specificFromPlato);
 
     public Gravity {
         Check.within("", specific, 0.980, 1.200, "");

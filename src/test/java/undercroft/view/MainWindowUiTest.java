@@ -270,14 +270,31 @@ class MainWindowUiTest {
         onWindowThread(() -> crate("hedge@cupboard").fireEvent(press(true, 1)));
         MenuButton move = find("marks-move", MenuButton.class);
         onWindowThread(() -> move.getItems().get(0).fire());
-        assertEquals("2 crates to Loft", sample.context.workspace().undoTextProperty().get());
+        assertEquals(
+                "2 crates to Loft",
+                sample.context.workspace().undoTextProperty().get());
     }
 
     private static MouseEvent press(boolean withCtrl, int clicks) {
         return new MouseEvent(
                 MouseEvent.MOUSE_PRESSED,
-                5, 5, 5, 5, MouseButton.PRIMARY, clicks, false, withCtrl, false, false,
-                true, false, false, false, false, true, null);
+                5,
+                5,
+                5,
+                5,
+                MouseButton.PRIMARY,
+                clicks,
+                false,
+                withCtrl,
+                false,
+                false,
+                true,
+                false,
+                false,
+                false,
+                false,
+                true,
+                null);
     }
 
     @Test

@@ -17,7 +17,8 @@ import java.util.regex.Pattern;
  * @param isSpoken false for a plain date, which stays as it was typed
  */
 record DayText(LocalDate day, Optional<LocalTime> time, boolean isSpoken) {
-    private static final Pattern SHAPE = Pattern.compile("(.*[^\\s,])[\\s,]+(\\d{1,2}[:.h]\\d{0,2}|\\d{1,2}\\s*(?:am|pm))");
+    private static final Pattern SHAPE =
+            Pattern.compile("(.*[^\\s,])[\\s,]+(\\d{1,2}[:.h]\\d{0,2}|\\d{1,2}\\s*(?:am|pm))");
     private static final int LEAST_LETTERS = 2;
 
     /**
@@ -49,8 +50,8 @@ record DayText(LocalDate day, Optional<LocalTime> time, boolean isSpoken) {
         }
         for (DayOfWeek day : DayOfWeek.values()) {
             if (isBegun(day, start, locale) || isBegun(day, start, Locale.ENGLISH)) {
-                return Optional.of(today.with(
-                        next ? TemporalAdjusters.nextOrSame(day) : TemporalAdjusters.previousOrSame(day)));
+                return Optional.of(
+                        today.with(next ? TemporalAdjusters.nextOrSame(day) : TemporalAdjusters.previousOrSame(day)));
             }
         }
         return Optional.empty();

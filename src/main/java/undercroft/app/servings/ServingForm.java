@@ -99,9 +99,7 @@ public final class ServingForm extends Form {
                         messages().of("form.pour.place"),
                         coldPlaces(cellar),
                         each -> each.map(Place::name).orElseGet(() -> messages().of("form.pour.elsewhere")),
-                        before.isPresent()
-                                ? before.flatMap(Serving::placeId).map(cellar::place)
-                                : coldest(cellar)),
+                        before.isPresent() ? before.flatMap(Serving::placeId).map(cellar::place) : coldest(cellar)),
                 "place");
         coolingMedium = add(
                 ChoiceField.of(

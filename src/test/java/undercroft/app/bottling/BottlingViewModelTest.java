@@ -8,20 +8,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import undercroft.cellar.TemperatureSource;
-import undercroft.cellar.Place;
-import undercroft.cellar.Lot;
-import undercroft.cellar.LightSetting;
-import undercroft.catalogue.LightPlace;
-import java.util.stream.Collectors;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import undercroft.app.form.NumberField;
 import undercroft.app.form.WordsField;
 import undercroft.bottling.Step;
+import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Batch;
 import undercroft.cellar.FillingPlan;
+import undercroft.cellar.LightSetting;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
@@ -241,11 +241,7 @@ final class BottlingViewModelTest {
         workspace.change(
                 "another place",
                 cellar -> cellar.withPlace(new Place(
-                        "attic",
-                        "Attic",
-                        new TemperatureSource.Logged(),
-                        6,
-                        LightSetting.usual(LightPlace.DARK))));
+                        "attic", "Attic", new TemperatureSource.Logged(), 6, LightSetting.usual(LightPlace.DARK))));
         CappingForm done = model.capping().orElseThrow();
         done.addElsewhere();
         ElsewhereForm row = done.elsewhere().list().get(0);

@@ -111,7 +111,8 @@ final class ServingFormTest {
         at.dateProperty().set("Saturday 17:30");
         assertTrue(form.canSave());
         assertEquals(
-                local("2026-04-18T17:30"), form.applyTo(cellar).servings().get(0).at());
+                local("2026-04-18T17:30"),
+                form.applyTo(cellar).servings().get(0).at());
         at.leave();
         assertEquals("18 Apr 2026", at.dateProperty().get());
         assertEquals("17:30", at.timeProperty().get());

@@ -151,7 +151,11 @@ public final class ImportForm {
                 Arrays.asList(LoggerUnit.values()),
                 messages::nameOf,
                 unitAsked ? null : found.unit());
-        zone = new WordsField(messages, "import-zone", messages.of("form.import.zone"), found.zone().getId());
+        zone = new WordsField(
+                messages,
+                "import-zone",
+                messages.of("form.import.zone"),
+                found.zone().getId());
         zone.hintProperty().set(messages.of("form.import.zone-hint"));
         question(Question.About.DATE_ORDER).ifPresent(format.hintProperty()::set);
         question(Question.About.UNIT).ifPresent(unit.hintProperty()::set);
