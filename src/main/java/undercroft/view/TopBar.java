@@ -159,7 +159,7 @@ final class TopBar extends HBox {
     }
 
     private void changeUnits() {
-        context.workspace().change(context.messages().of("undo.units.changed"), cellar -> {
+        context.workspace().changeThroughout(cellar -> {
             Settings settings = cellar.settings();
             return cellar.withSettings(new Settings(other(settings.units()), settings.altitudeMetres()));
         });

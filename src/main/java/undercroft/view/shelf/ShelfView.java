@@ -99,7 +99,7 @@ final class ShelfView extends VBox {
             double head = board.headWidth();
             double view = scroll.getViewportBounds().getHeight();
             double top = scroll.getVvalue() * Math.max(0, board.getHeight() - view);
-            season.setTranslateX(head);
+            season.relocate(snappedLeftInset() + head, snappedTopInset());
             season.draw(scroll.getViewportBounds().getWidth() - head, AXIS + view, top);
         }
     }

@@ -17,6 +17,8 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.Field;
+import undercroft.app.form.WordsField;
+import undercroft.app.form.ZoneText;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.FollowedLog;
 import undercroft.cellar.Place;
@@ -56,6 +58,7 @@ public final class ImportForm {
     private ChoiceField<Inspection.Column> column;
     private ChoiceField<TimeFormat> format;
     private ChoiceField<LoggerUnit> unit;
+    private WordsField zone;
     private AtomicBoolean calledOff = new AtomicBoolean();
     private volatile double fractionDone;
 
@@ -93,7 +96,7 @@ public final class ImportForm {
 
     /** What is asked about the file, once it was looked at: which column, which order of the date, which unit. */
     public List<Field<?>> fields() {
-        return found == null ? List.of() : List.of(column, format, unit);
+        return found == null ? List.of() : List.of(column, format, unit, zone);
     }
 
     /** Whether what is added to the file later is taken in too. */
@@ -148,6 +151,12 @@ public final class ImportForm {
                 Arrays.asList(LoggerUnit.values()),
                 messages::nameOf,
                 unitAsked ? null : found.unit());
+        zone = new WordsField(
+                messages,
+                "import-zone",
+                messages.of("form.import.zone"),
+                found.zone().getId());
+        zone.hintProperty().set(messages.of("form.import.zone-hint"));
         question(Question.About.DATE_ORDER).ifPresent(format.hintProperty()::set);
         question(Question.About.UNIT).ifPresent(unit.hintProperty()::set);
         fields().forEach(field -> field.listen(this::read));
@@ -183,10 +192,18 @@ public final class ImportForm {
                 || unit.chosenProperty().get() == null) {
             return;
         }
+        ZoneId clock;
+        try {
+            clock = ZoneText.parse("", zone.value());
+        } catch (InvalidInput unreadable) {
+            fault.set(messages.sentence(messages.what(unreadable)));
+            return;
+        }
         Choices choices = Choices.from(found)
                 .withValueColumn(column.value().index())
                 .withFormat(format.value())
-                .withUnit(unit.value());
+                .withUnit(unit.value())
+                .withZone(clock);
         readWith = choices;
         Path reading = file;
         AtomicBoolean stop = new AtomicBoolean();
