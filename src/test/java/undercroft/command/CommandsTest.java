@@ -22,11 +22,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Cellar;
-import undercroft.store.CellarStore;
-import undercroft.cellar.TemperatureSource;
 import undercroft.cellar.Place;
+import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.ServingShelf;
 import undercroft.outlook.serving.Chilling;
+import undercroft.store.CellarStore;
 
 final class CommandsTest {
     private static final Path DEMO = Path.of("demo-data", "weir-house");
@@ -303,9 +303,10 @@ final class CommandsTest {
         }
         Path log = scratch.resolve("logger.csv");
         Files.writeString(log, "time;temperature °C\n2026-11-21 20:00;7,4\n2026-11-21 20:30;7,5\n");
-        Terminal terminal = Terminal.run(
-                scratch, "import", cellar.toString(), log.toString(), "--place", "loft", "--json");
-        assertTrue(new ObjectMapper().readTree(terminal.out()).get("becameSource").asBoolean(), terminal.out());
+        Terminal terminal =
+                Terminal.run(scratch, "import", cellar.toString(), log.toString(), "--place", "loft", "--json");
+        assertTrue(
+                new ObjectMapper().readTree(terminal.out()).get("becameSource").asBoolean(), terminal.out());
         assertEquals(
                 new TemperatureSource.Logged(),
                 CellarStore.read(cellar).place("loft").temperature());

@@ -256,7 +256,10 @@ public final class ImportForm {
     public void save() {
         TimeSeries now = workspace.getState().temperatures().getOrDefault(place.id(), TimeSeries.empty());
         LogImport.of(
-                        workspace.getCellar(), place.id(), now, result.get().coming().log())
+                        workspace.getCellar(),
+                        place.id(),
+                        now,
+                        result.get().coming().log())
                 .into(workspace, messages.of("undo.temperatures.imported", place.name()));
         if (follows.get()) {
             FollowedLog log = readWith.followed(file);
