@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,11 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Cellar;
-import undercroft.cellar.Place;
-import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.ServingShelf;
 import undercroft.outlook.serving.Chilling;
-import undercroft.store.CellarStore;
 
 final class CommandsTest {
     private static final Path DEMO = Path.of("demo-data", "weir-house");
@@ -292,24 +288,6 @@ final class CommandsTest {
         Terminal second = Terminal.run(scratch, command);
         assertTrue(second.out().contains("already there"), second.out());
         assertEquals(-1, Arrays.mismatch(after, Files.readAllBytes(cellar.resolve("temperatures/loft.csv"))));
-    }
-
-    @Test
-    void aPlaceThatWasGuessedTakesTheImportedLogAsItsSource() throws IOException {
-        Path cellar = copyOfTheDemo();
-        try (CellarStore store = CellarStore.open(cellar, Clock.systemUTC(), "test")) {
-            Place loft = store.cellar().place("loft");
-            store.save(store.cellar().withPlace(loft.withTemperature(new TemperatureSource.FixedGuess(18, 3))));
-        }
-        Path log = scratch.resolve("logger.csv");
-        Files.writeString(log, "time;temperature °C\n2026-11-21 20:00;7,4\n2026-11-21 20:30;7,5\n");
-        Terminal terminal =
-                Terminal.run(scratch, "import", cellar.toString(), log.toString(), "--place", "loft", "--json");
-        assertTrue(
-                new ObjectMapper().readTree(terminal.out()).get("becameSource").asBoolean(), terminal.out());
-        assertEquals(
-                new TemperatureSource.Logged(),
-                CellarStore.read(cellar).place("loft").temperature());
     }
 
     @Test
