@@ -29,18 +29,15 @@ class ImportCommandTest {
     void aPlaceThatWasGuessedTakesTheImportedLogAsItsSource() throws IOException {
         Path cellar = scratch.resolve("cellar");
         Place loft = new Place(
-                "loft",
-                "Loft",
-                new TemperatureSource.FixedGuess(18, 3),
-                3,
-                LightSetting.usual(LightPlace.DARK));
+                "loft", "Loft", new TemperatureSource.FixedGuess(18, 3), 3, LightSetting.usual(LightPlace.DARK));
         CellarStore.create(cellar, Cellar.empty("Test", ZoneOffset.UTC).withPlace(loft), CLOCK, "test")
                 .close();
         Path log = scratch.resolve("logger.csv");
         Files.writeString(log, "time;temperature °C\n2026-11-21 20:00;7,4\n2026-11-21 20:30;7,5\n");
         Terminal terminal =
                 Terminal.run(scratch, "import", cellar.toString(), log.toString(), "--place", "loft", "--json");
-        assertTrue(new ObjectMapper().readTree(terminal.out()).get("becameSource").asBoolean(), terminal.out());
+        assertTrue(
+                new ObjectMapper().readTree(terminal.out()).get("becameSource").asBoolean(), terminal.out());
         assertEquals(
                 new TemperatureSource.Logged(),
                 CellarStore.read(cellar).place("loft").temperature());
