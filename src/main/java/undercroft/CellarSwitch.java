@@ -55,6 +55,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     private final ExecutorService disk = Executors.newSingleThreadExecutor(CellarSwitch::daemon);
     private final BackgroundTasks opening = new BackgroundTasks(disk, Platform::runLater);
     private WindowPreferences.Kept kept;
+    private final UnforeseenFaults unforeseen;
     private boolean busy;
     private boolean onStartPage;
     private boolean warned;
@@ -77,6 +78,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         this.recents = RecentCellars.in(host.settingsFolder());
         this.preferences = new WindowPreferences(host.settingsFolder());
         this.placement = new Placement(stage);
+        this.unforeseen = new UnforeseenFaults(new TroubleLog(host.stateFolder(), clock), disk, Platform::runLater);
         this.kept = preferences.read();
     }
 
@@ -96,11 +98,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     /** Shows the window at once, and in it what was asked for as soon as it is read. */
     void begin(WindowRequest request) {
         placement.begin(kept);
-        StackPane waiting = new StackPane(new Label(messages.of("start.opening.text")));
-        waiting.getStyleClass().addAll("window", "opening");
-        Scene scene = new Scene(waiting);
-        Looks.dress(scene, kept.dark());
-        stage.setScene(scene);
+        stage.setScene(waiting());
         stage.titleProperty().unbind();
         stage.setTitle(messages.of("app.name"));
         stage.setOnCloseRequest(this::mayClose);
@@ -121,6 +119,14 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                     }
                 },
                 this::say);
+    }
+
+    private Scene waiting() {
+        StackPane waiting = new StackPane(new Label(messages.of("start.opening.text")));
+        waiting.getStyleClass().addAll("window", "opening");
+        Scene scene = new Scene(waiting);
+        Looks.dress(scene, kept.dark());
+        return scene;
     }
 
     /** A cellar of the user's. One that another window has may be looked at, one that cannot be read may be restored. */
@@ -162,7 +168,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 () -> {
                     Doors.Door door = way.call();
                     WorkThreads threads = WorkThreads.answeringOn(Platform::runLater);
-                    return OpenCellar.of(door.store(), door.clock(), threads, its::show);
+                    return OpenCellar.of(door.store(), door.clock(), threads, fault -> unforeseen.show(its, fault));
                 },
                 opened -> {
                     setBusy(false);
@@ -174,6 +180,11 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 });
     }
 
+    /** Says in one sentence what went wrong and should not have. Of any thread. */
+    void tell(Throwable trouble) {
+        unforeseen.tell(trouble, fault -> faults.show(fault));
+    }
+
     private void setBusy(boolean isBusy) {
         busy = isBusy;
         stage.getScene().getRoot().setDisable(isBusy);
@@ -182,31 +193,49 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private void turnTo(OpenCellar cellar, Faults its, boolean demo) {
         Shown left = shown;
-        boolean first = left == null;
-        BooleanProperty colours = colours();
-        EditorDialogs editors = new EditorDialogs(
-                messages, cellar.workspace(), cellar.forecasts(), cellar.tasks(), cellar.clock(), colours, () -> stage);
+        // The window asks whether this is the demo while it is built.
+        shown = new Shown(cellar, its, colours(), null, demo);
+        boolean built = false;
+        try {
+            MainWindow window = window(shown);
+            shown = new Shown(cellar, its, shown.colours(), window, demo);
+            built = true;
+        } finally {
+            if (!built) {
+                shown = left;
+                leave(cellar);
+            }
+        }
         onStartPage = false;
         faults = its;
-        // The window asks whether this is the demo while it is built.
-        shown = new Shown(cellar, its, colours, null, demo);
-        MainWindow window = new MainWindow(new WindowContext(
-                messages,
-                cellar.workspace(),
-                cellar.forecasts(),
-                its,
-                editors,
-                this,
-                cellar.clock(),
-                cellar.ticker().nowProperty(),
-                colours));
-        shown = new Shown(cellar, its, colours, window, demo);
-        window.turnTo(first ? kept.view() : LastView.SHELF);
-        window.show(stage);
+        shown.window().turnTo(left == null ? kept.view() : LastView.SHELF);
+        shown.window().show(stage);
         cellar.workspace().faults().stream().findFirst().ifPresent(its::show);
         if (left != null) {
             leave(left.cellar());
         }
+    }
+
+    private MainWindow window(Shown of) {
+        OpenCellar cellar = of.cellar();
+        EditorDialogs editors = new EditorDialogs(
+                messages,
+                cellar.workspace(),
+                cellar.forecasts(),
+                cellar.tasks(),
+                cellar.clock(),
+                of.colours(),
+                () -> stage);
+        return new MainWindow(new WindowContext(
+                messages,
+                cellar.workspace(),
+                cellar.forecasts(),
+                of.faults(),
+                editors,
+                this,
+                cellar.clock(),
+                cellar.ticker().nowProperty(),
+                of.colours()));
     }
 
     private BooleanProperty colours() {

@@ -23,6 +23,7 @@ public final class Main {
                 ZoneId.systemDefault(),
                 host.temporary(),
                 () -> CellarSwitch.lastOf(host),
+                new TroubleLog(host.stateFolder(), Clock.systemUTC())::note,
                 request -> host.hasDisplay() && UndercroftApp.open(request));
         int code = Commands.run(console, arguments);
         if (code != 0) {
