@@ -1,6 +1,5 @@
 package undercroft;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -29,7 +28,6 @@ import undercroft.session.BackgroundTasks;
 import undercroft.session.OpenCellar;
 import undercroft.session.WorkThreads;
 import undercroft.store.CellarStore;
-import undercroft.store.RecentCellars;
 import undercroft.view.MainWindow;
 import undercroft.view.StartWindow;
 import undercroft.view.edit.EditorDialogs;
@@ -49,7 +47,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     private final HostEnvironment host;
     private final Messages messages;
     private final Doors doors;
-    private final RecentCellars recents;
+    private final OpenedBefore before;
     private final WindowPreferences preferences;
     private final Placement placement;
     private final ExecutorService disk = Executors.newSingleThreadExecutor(CellarSwitch::daemon);
@@ -59,7 +57,6 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     private boolean busy;
     private boolean onStartPage;
     private boolean warned;
-    private volatile List<Path> known = List.of();
 
     /** The cellar that is open; null while there is none. */
     private Shown shown;
@@ -75,7 +72,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         this.host = host;
         this.messages = Messages.in(host.locale());
         this.doors = new Doors(host, clock);
-        this.recents = RecentCellars.in(host.settingsFolder());
+        this.before = OpenedBefore.on(host);
         this.preferences = new WindowPreferences(host.settingsFolder());
         this.placement = new Placement(stage);
         this.unforeseen = new UnforeseenFaults(new TroubleLog(host.stateFolder(), clock), disk, Platform::runLater);
@@ -88,13 +85,6 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         return thread;
     }
 
-    /** The cellar that was open last, where it is still there. */
-    static Optional<Path> lastOf(HostEnvironment host) {
-        return RecentCellars.in(host.settingsFolder()).paths().stream()
-                .findFirst()
-                .filter(Files::isDirectory);
-    }
-
     /** Shows the window at once, and in it what was asked for as soon as it is read. */
     void begin(WindowRequest request) {
         placement.begin(kept);
@@ -104,10 +94,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         stage.setOnCloseRequest(this::mayClose);
         stage.show();
         opening.run(
-                () -> {
-                    known = recents.paths();
-                    return lastOf(host);
-                },
+                before::last,
                 last -> {
                     Optional<Path> wanted = request.folder().or(() -> last);
                     if (request.demo()) {
@@ -136,20 +123,11 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
             stage.toFront();
             return;
         }
-        show(false, remembered(wanted, () -> doors.open(wanted)), fault -> refused(wanted, fault));
+        show(false, before.remembering(wanted, () -> doors.open(wanted)), fault -> refused(wanted, fault));
     }
 
     private void look(Path wanted) {
-        show(false, remembered(wanted, () -> doors.look(wanted)), this::say);
-    }
-
-    private Callable<Doors.Door> remembered(Path wanted, Callable<Doors.Door> way) {
-        return () -> {
-            Doors.Door door = way.call();
-            recents.remember(wanted);
-            known = recents.paths();
-            return door;
-        };
+        show(false, before.remembering(wanted, () -> doors.look(wanted)), this::say);
     }
 
     private boolean isShown(Path wanted) {
@@ -319,7 +297,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     @Override
     public void create(Cellar cellar, Path folder) {
-        show(false, remembered(folder, () -> doors.create(cellar, folder)), this::say);
+        show(false, before.remembering(folder, () -> doors.create(cellar, folder)), this::say);
     }
 
     @Override
@@ -364,7 +342,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     @Override
     public List<Recent> recent() {
-        return known.stream()
+        return before.all().stream()
                 .filter(path -> !isShown(path))
                 .map(path -> new Recent(String.valueOf(path.getFileName()), path.toString()))
                 .toList();
