@@ -79,7 +79,7 @@ public record ComparePage(List<String> names, List<Row> told, List<Row> today, P
                     row("compare.mean", each -> words.format()
                             .celsius(each.lot().temperature().meanKineticCelsius())),
                     row("compare.days", each -> words.format()
-                            .number(words.dayNumber(batch(each).cappedAt().orElseThrow()), 0)));
+                            .number((double) words.dayNumber(batch(each).cappedAt().orElseThrow()), 0)));
         }
 
         private String sugar(Compared each) {
