@@ -27,7 +27,7 @@ class PlotTableTest {
 
     @Test
     void aRowForEachRoundStepAndOneForNow() {
-        PlotTable table = PlotTable.of(stack(10 * 24 * HOUR));
+        PlotTable table = PlotTable.of(stack(10 * 24L * HOUR));
         assertEquals(List.of("Value, bar"), table.titles());
         List<Long> times = table.rows().stream().map(PlotTable.Row::epochSecond).toList();
         assertTrue(times.contains(36 * HOUR));
@@ -47,7 +47,7 @@ class PlotTableTest {
     @Test
     void itStaysShortHoweverLongTheTime() {
         for (int days = 1; days <= 100; days++) {
-            int rows = PlotTable.of(stack(days * 24 * HOUR)).rows().size();
+            int rows = PlotTable.of(stack(days * 24L * HOUR)).rows().size();
             assertTrue(rows >= 3 && rows <= 62, days + " days: " + rows);
         }
     }
