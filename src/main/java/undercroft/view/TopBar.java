@@ -46,7 +46,7 @@ final class TopBar extends HBox {
         Label working = new Label(context.messages().of("bar.working.sentence"));
         working.getStyleClass().add("faint");
         working.setMinWidth(USE_PREF_SIZE);
-        working.visibleProperty().bind(context.forecasts().workingProperty());
+        working.visibleProperty().bind(context.forecasts().workingProperty().and(working.managedProperty()));
         AsOfBar asOf = new AsOfBar(context.messages(), time, context.dark());
         Widths.follow(this, width -> {
             asOf.setCompact(width < WIDE);

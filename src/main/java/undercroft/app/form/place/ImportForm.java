@@ -26,9 +26,9 @@ import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.BackgroundTasks;
+import undercroft.session.LogImport;
 import undercroft.session.Workspace;
 import undercroft.store.logger.Choices;
-import undercroft.store.logger.ImportMerge;
 import undercroft.store.logger.ImportedLog;
 import undercroft.store.logger.Inspection;
 import undercroft.store.logger.LoggerFile;
@@ -223,7 +223,9 @@ public final class ImportForm {
                             throw new CancellationException();
                         }
                         return ImportResult.of(
-                                QuantityFormat.of(messages, cellar.settings().units(), cellar.zone()), before, log);
+                                QuantityFormat.of(messages, cellar.settings().units(), cellar.zone()),
+                                LogImport.of(cellar, place.id(), before, log),
+                                before);
                     } catch (CancellationException stopped) {
                         throw new InvalidInput("", "form.import.called-off");
                     }
@@ -247,17 +249,18 @@ public final class ImportForm {
 
     /** True once there is something to bring in. */
     public boolean canSave() {
-        return result.get() != null && (follows.get() || !result.get().changesNothing());
+        return result.get() != null && (follows.get() || !result.get().coming().changesNothing());
     }
 
     /** Brings the readings into the place; undoable. */
     public void save() {
         TimeSeries now = workspace.getState().temperatures().getOrDefault(place.id(), TimeSeries.empty());
-        ImportMerge merge = ImportMerge.of(now, result.get().log().celsius());
-        if (!merge.changesNothing()) {
-            workspace.changeTemperatures(
-                    messages.of("undo.temperatures.imported", place.name()), place.id(), merge.series());
-        }
+        LogImport.of(
+                        workspace.getCellar(),
+                        place.id(),
+                        now,
+                        result.get().coming().log())
+                .into(workspace, messages.of("undo.temperatures.imported", place.name()));
         if (follows.get()) {
             FollowedLog log = readWith.followed(file);
             workspace.change(
