@@ -76,7 +76,8 @@ public final class ComparePicture {
                 .mapToLong(each -> each.capped() + shift(each))
                 .min()
                 .orElse(now());
-        long until = compared.stream().mapToLong(each -> now() + shift(each)).max().orElse(now()) + AHEAD;
+        long until =
+                compared.stream().mapToLong(each -> now() + shift(each)).max().orElse(now()) + AHEAD;
         PlotStack stack = PlotStack.of(
                         from - MARGIN,
                         until,
@@ -115,7 +116,8 @@ public final class ComparePicture {
                                 past.medianSeries(), NO_GAP, Stroke.of(role, WIDTH), ahead.isEmpty() ? name : ""));
             }
             if (!ahead.isEmpty()) {
-                plot = plot.with(new LineLayer(ahead, NO_GAP, Stroke.of(role, WIDTH).with(Dash.LONG), name));
+                plot = plot.with(
+                        new LineLayer(ahead, NO_GAP, Stroke.of(role, WIDTH).with(Dash.LONG), name));
             }
         }
         return plot;

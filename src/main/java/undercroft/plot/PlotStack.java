@@ -40,7 +40,8 @@ public record PlotStack(
 
     /** A stack without plots and without a now-line. */
     public static PlotStack of(long from, long until, ZoneId zone, Locale locale) {
-        return new PlotStack(List.of(), from, until, zone, locale, OptionalLong.empty(), "", OptionalLong.empty(), Optional.empty());
+        return new PlotStack(
+                List.of(), from, until, zone, locale, OptionalLong.empty(), "", OptionalLong.empty(), Optional.empty());
     }
 
     public PlotStack with(Plot plot) {

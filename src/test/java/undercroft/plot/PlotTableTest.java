@@ -15,10 +15,8 @@ class PlotTableTest {
     private static final long HOUR = 3_600;
 
     private static PlotStack stack(long until) {
-        TimeSeries line = new TimeSeries.Builder()
-                .add(0, 1)
-                .add(100 * 24 * HOUR, 101)
-                .build();
+        TimeSeries line =
+                new TimeSeries.Builder().add(0, 1).add(100 * 24 * HOUR, 101).build();
         LineLayer layer = new LineLayer(line, 200 * 24 * HOUR, Stroke.of(Role.INK, 1), "");
         return PlotStack.of(0, until, ZoneOffset.UTC, Locale.UK)
                 .with(Plot.of("Value, bar", ValueAxis.auto("bar", 2), layer))

@@ -18,7 +18,6 @@ class PlotCsvTest {
                         List.of(
                                 new Readout("=Carbonation, vol", "2.40 vol", OptionalDouble.of(2.4)),
                                 new Readout("Pressure", "–", OptionalDouble.empty())))));
-        assertEquals(
-                "time_utc,\"'=Carbonation, vol\",Pressure\r\n1970-01-01T00:00:00Z,2.4000,\r\n", PlotCsv.of(table));
+        assertEquals("time_utc,\"'=Carbonation, vol\",Pressure\r\n1970-01-01T00:00:00Z,2.4000,\r\n", PlotCsv.of(table));
     }
 }

@@ -7,9 +7,9 @@ import undercroft.cellar.Batch;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.FigureKind;
 import undercroft.outlook.lot.LotOutlook;
+import undercroft.picture.ComparePicture;
 import undercroft.picture.ComparePicture.Compared;
 import undercroft.plot.PlotStack;
-import undercroft.picture.ComparePicture;
 import undercroft.wording.FigureWords;
 import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
@@ -44,8 +44,8 @@ public record ComparePage(List<String> names, List<Row> told, List<Row> today, P
     public static ComparePage of(CellarOutlook outlook, List<String> batchIds, boolean fromCapping, Messages messages) {
         ShelfWords words = ShelfWords.of(outlook, messages);
         List<Compared> compared = batchIds.stream()
-                .flatMap(id -> outlook.batches().stream()
-                        .filter(batch -> batch.id().equals(id) && batch.isCapped()))
+                .flatMap(id ->
+                        outlook.batches().stream().filter(batch -> batch.id().equals(id) && batch.isCapped()))
                 .map(batch -> new Compared(batch, batch.mainLot()))
                 .toList();
         return new Writer(outlook, words, compared).page(fromCapping);
@@ -67,19 +67,37 @@ public record ComparePage(List<String> names, List<Row> told, List<Row> today, P
         private List<Row> told() {
             return List.of(
                     row("compare.style", each -> words.name(batch(each).beer().kind())),
-                    row("compare.abv", each -> words.of(
-                            "compare.percent", words.format().number(batch(each).beer().abvPercent(), 1))),
-                    row("compare.target", each -> batch(each).priming().targetVolumes().isPresent()
-                            ? words.format().volumes(batch(each).priming().targetVolumes().getAsDouble())
-                            : words.of("compare.not-told")),
+                    row(
+                            "compare.abv",
+                            each -> words.of(
+                                    "compare.percent",
+                                    words.format().number(batch(each).beer().abvPercent(), 1))),
+                    row(
+                            "compare.target",
+                            each -> batch(each).priming().targetVolumes().isPresent()
+                                    ? words.format()
+                                            .volumes(batch(each)
+                                                    .priming()
+                                                    .targetVolumes()
+                                                    .getAsDouble())
+                                    : words.of("compare.not-told")),
                     row("compare.sugar", this::sugar),
-                    row("compare.bottle", each -> words.name(
-                            outlook.cellar().bottleType(each.lot().lot().bottleTypeId()))),
+                    row(
+                            "compare.bottle",
+                            each -> words.name(
+                                    outlook.cellar().bottleType(each.lot().lot().bottleTypeId()))),
                     row("compare.place", each -> each.lot().place().name()),
-                    row("compare.mean", each -> words.format()
-                            .celsius(each.lot().temperature().meanKineticCelsius())),
-                    row("compare.days", each -> words.format()
-                            .number((double) words.dayNumber(batch(each).cappedAt().orElseThrow()), 0)));
+                    row(
+                            "compare.mean",
+                            each -> words.format()
+                                    .celsius(each.lot().temperature().meanKineticCelsius())),
+                    row(
+                            "compare.days",
+                            each -> words.format()
+                                    .number(
+                                            (double) words.dayNumber(
+                                                    batch(each).cappedAt().orElseThrow()),
+                                            0)));
         }
 
         private String sugar(Compared each) {
@@ -100,7 +118,8 @@ public record ComparePage(List<String> names, List<Row> told, List<Row> today, P
                                 .map(each -> figures.value(lotFor(each, figure), figure))
                                 .toList()));
             }
-            rows.add(row("compare.left", each -> words.format().bottles(each.batch().bottlesLeft())));
+            rows.add(row(
+                    "compare.left", each -> words.format().bottles(each.batch().bottlesLeft())));
             return rows;
         }
 

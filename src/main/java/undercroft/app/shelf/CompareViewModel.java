@@ -64,7 +64,8 @@ public final class CompareViewModel {
 
     /** Compares these; a lone one with the batch most like it, of the same style where there is one. */
     public void compare(List<String> batchIds) {
-        List<String> ids = new ArrayList<>(batchIds.stream().distinct().limit(MOST).toList());
+        List<String> ids =
+                new ArrayList<>(batchIds.stream().distinct().limit(MOST).toList());
         if (ids.size() == 1) {
             partner(ids.get(0)).ifPresent(ids::add);
         }
@@ -95,7 +96,8 @@ public final class CompareViewModel {
                 .filter(batch -> batch.isCapped() && !batch.id().equals(batchId))
                 .toList();
         return others.stream()
-                .filter(batch -> batch.batch().beer().kind() == one.batch().beer().kind())
+                .filter(batch ->
+                        batch.batch().beer().kind() == one.batch().beer().kind())
                 .findFirst()
                 .or(() -> others.stream().findFirst())
                 .map(BatchOutlook::id);

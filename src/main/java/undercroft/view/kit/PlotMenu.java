@@ -90,8 +90,7 @@ public final class PlotMenu {
 
     private void copy() {
         String table = PlotCsv.of(PlotTable.of(plots.shown()));
-        Clipboard.getSystemClipboard()
-                .setContent(Map.of(DataFormat.IMAGE, image(), DataFormat.PLAIN_TEXT, table));
+        Clipboard.getSystemClipboard().setContent(Map.of(DataFormat.IMAGE, image(), DataFormat.PLAIN_TEXT, table));
         context.faults().tell(messages.of("plots.copied"));
     }
 

@@ -25,11 +25,15 @@ final class PlotTableDialog {
         TableView<PlotTable.Row> view = new TableView<>();
         view.setId("plot-table-view");
         view.setAccessibleText(title);
-        view.getColumns().add(column(messages.of("plots.table.time"), TIME_WIDTH, row -> plots.dateWords(row.epochSecond())));
+        view.getColumns()
+                .add(column(messages.of("plots.table.time"), TIME_WIDTH, row -> plots.dateWords(row.epochSecond())));
         for (int i = 0; i < table.titles().size(); i++) {
             int at = i;
             view.getColumns()
-                    .add(column(table.titles().get(i), VALUE_WIDTH, row -> row.values().get(at).text()));
+                    .add(column(
+                            table.titles().get(i),
+                            VALUE_WIDTH,
+                            row -> row.values().get(at).text()));
         }
         view.getItems().setAll(table.rows());
         Stage stage = new Stage();

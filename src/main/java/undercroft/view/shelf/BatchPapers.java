@@ -70,8 +70,8 @@ final class BatchPapers {
     void print(Node from, BatchPage page) {
         List<String> lines = new ArrayList<>(List.of(page.title(), page.where(), page.headline()));
         page.figures()
-                .forEach(figure -> lines.add(
-                        messages.of("batch.print.figure", figure.label(), figure.value(), figure.detail())));
+                .forEach(figure ->
+                        lines.add(messages.of("batch.print.figure", figure.label(), figure.value(), figure.detail())));
         lines.addAll(page.cautions());
         page.stock().ifPresent(stock -> {
             lines.add(stock.sentence());

@@ -81,7 +81,11 @@ final class BatchView extends VBox {
                     row.reading().ifPresent(model::remove);
                     row.drawn().ifPresent(model::remove);
                 }));
-        PlotMenu.on(plots, context, context.messages(), () -> model.pageProperty().get().title());
+        PlotMenu.on(
+                plots,
+                context,
+                context.messages(),
+                () -> model.pageProperty().get().title());
         body = new BatchBody(above, lists, plots);
         getStyleClass().add("batch");
         VBox.setVgrow(body, Priority.ALWAYS);

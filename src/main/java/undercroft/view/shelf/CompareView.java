@@ -53,7 +53,11 @@ final class CompareView extends VBox {
         setMinWidth(0);
         plots = new PlotsView(messages, second -> words().dayAndTime(Instant.ofEpochSecond(second)));
         plots.setId("compare-plots");
-        PlotMenu.on(plots, context, messages, () -> String.join(", ", model.pageProperty().get().names()));
+        PlotMenu.on(
+                plots,
+                context,
+                messages,
+                () -> String.join(", ", model.pageProperty().get().names()));
         Button toShelf = new Button(messages.of("batch.back.button"));
         toShelf.setId("compare-back");
         toShelf.getStyleClass().add("quiet");
@@ -146,7 +150,9 @@ final class CompareView extends VBox {
         box.setConverter(new StringConverter<>() {
             @Override
             public String toString(Optional<CompareViewModel.Choice> each) {
-                return each == null || each.isEmpty() ? messages.of("compare.choose") : each.get().name();
+                return each == null || each.isEmpty()
+                        ? messages.of("compare.choose")
+                        : each.get().name();
             }
 
             @Override
@@ -156,13 +162,13 @@ final class CompareView extends VBox {
         });
         box.setValue(items.stream()
                 .filter(each -> index < chosen.size()
-                        && each.filter(one -> one.batchId().equals(chosen.get(index))).isPresent())
+                        && each.filter(one -> one.batchId().equals(chosen.get(index)))
+                                .isPresent())
                 .findFirst()
                 .orElse(Optional.empty()));
         box.setAccessibleText(messages.of("compare.choice.sentence", index + 1));
         box.setPrefWidth(180);
-        box.setOnAction(event ->
-                model.choose(index, box.getValue().map(CompareViewModel.Choice::batchId)));
+        box.setOnAction(event -> model.choose(index, box.getValue().map(CompareViewModel.Choice::batchId)));
         return box;
     }
 

@@ -61,7 +61,8 @@ final class MarksBar extends HBox {
         side.getStyleClass().add("quiet");
         List<String> batches =
                 crates.stream().map(ShelfPlan.Crate::batchId).distinct().toList();
-        side.setDisable(batches.size() > 3 || crates.stream().anyMatch(crate -> crate.placeId().isEmpty()));
+        side.setDisable(batches.size() > 3
+                || crates.stream().anyMatch(crate -> crate.placeId().isEmpty()));
         side.setOnAction(event -> compare.compare(batches));
         Button clear = new Button(context.messages().of("shelf.marks.clear"));
         clear.setId("marks-clear");

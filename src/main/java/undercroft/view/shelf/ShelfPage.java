@@ -144,11 +144,11 @@ public final class ShelfPage extends VBox {
             event.consume();
             return;
         }
-        if (event.getCode() == KeyCode.ESCAPE
-                && !compare.chosenProperty().get().isEmpty()) {
+        if (event.getCode() == KeyCode.ESCAPE && !compare.chosenProperty().get().isEmpty()) {
             compare.stop();
             event.consume();
-        } else if (event.getCode() == KeyCode.ESCAPE && model.batchOpenProperty().get()) {
+        } else if (event.getCode() == KeyCode.ESCAPE
+                && model.batchOpenProperty().get()) {
             model.batchOpenProperty().set(false);
             event.consume();
         } else if (event.isShortcutDown() && event.getCode() == KeyCode.PAGE_DOWN) {

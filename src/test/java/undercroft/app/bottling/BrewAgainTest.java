@@ -13,7 +13,8 @@ import undercroft.wording.English;
 
 class BrewAgainTest {
     private final Cellar cellar = OutlookSamples.cellar();
-    private final Batch planned = new BrewAgain(cellar, cellar.batch("quarry"), English.in(UnitSystem.METRIC)).planned();
+    private final Batch planned =
+            new BrewAgain(cellar, cellar.batch("quarry"), English.in(UnitSystem.METRIC)).planned();
 
     @Test
     void thePlanTakesBeerBottlesAndTargetFromTheBatchBefore() {
@@ -23,7 +24,8 @@ class BrewAgainTest {
         assertEquals(before.yeast(), planned.yeast());
         assertEquals(44, plan.bottles().get(0).available());
         assertTrue(planned.cappedAt().isEmpty());
-        assertEquals(cellar.batches().size() + 1, cellar.withBatch(planned).batches().size(), "it is another batch");
+        assertEquals(
+                cellar.batches().size() + 1, cellar.withBatch(planned).batches().size(), "it is another batch");
     }
 
     @Test

@@ -19,7 +19,10 @@ class CompareViewModelTest {
     private final CompareViewModel model = new CompareViewModel(outlook, Messages.english());
 
     private ComparePage.Row row(List<ComparePage.Row> rows, String label) {
-        return rows.stream().filter(row -> row.label().equals(label)).findFirst().orElseThrow();
+        return rows.stream()
+                .filter(row -> row.label().equals(label))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -46,8 +49,11 @@ class CompareViewModelTest {
         model.compare(List.of("quarry", "gable"));
         ComparePage page = model.pageProperty().get();
         assertTrue(row(page.told(), "ABV").differs());
-        assertEquals(List.of("Stair cupboard", "Stair cupboard"), row(page.told(), "Place").values());
-        assertEquals(List.of("18 bottles", "12 bottles"), row(page.today(), "Left").values());
+        assertEquals(
+                List.of("Stair cupboard", "Stair cupboard"),
+                row(page.told(), "Place").values());
+        assertEquals(
+                List.of("18 bottles", "12 bottles"), row(page.today(), "Left").values());
     }
 
     @Test

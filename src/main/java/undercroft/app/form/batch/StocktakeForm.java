@@ -34,10 +34,8 @@ public final class StocktakeForm extends Form {
             Lot lot = lots.get(i);
             String place = cellar.place(lot.stays().get(lot.stays().size() - 1).placeId())
                     .name();
-            String label = messages.of(
-                    "form.stocktake.count",
-                    messages.name(cellar.bottleType(lot.bottleTypeId())),
-                    place);
+            String label =
+                    messages.of("form.stocktake.count", messages.name(cellar.bottleType(lot.bottleTypeId())), place);
             NumberField count = add(
                     new NumberField(messages, "stocktake-count-" + i, label, Measure.BOTTLES, units(), 0, 10_000)
                             .starting(lot.left()),

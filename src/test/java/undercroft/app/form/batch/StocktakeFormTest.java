@@ -34,7 +34,8 @@ class StocktakeFormTest {
         Batch counted = form.applyTo(cellar).batch("heron");
         assertEquals(18, counted.lot("lot-1").left());
         assertEquals(4, counted.lot("lot-2").left());
-        Draw gone = counted.lot("lot-1").draws().get(counted.lot("lot-1").draws().size() - 1);
+        Draw gone =
+                counted.lot("lot-1").draws().get(counted.lot("lot-1").draws().size() - 1);
         assertEquals(3, gone.count());
         assertEquals(Draw.Fate.OPENED, gone.fate());
     }
@@ -44,6 +45,8 @@ class StocktakeFormTest {
         count(1).textProperty().set("5");
         form.showFaults();
         assertFalse(form.canSave());
-        assertTrue(count(1).faultProperty().get().contains("only 4"), count(1).faultProperty().get());
+        assertTrue(
+                count(1).faultProperty().get().contains("only 4"),
+                count(1).faultProperty().get());
     }
 }
