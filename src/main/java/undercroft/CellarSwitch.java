@@ -194,6 +194,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 messages,
                 cellar.workspace(),
                 cellar.forecasts(),
+                cellar.tasks(),
                 its,
                 editors,
                 this,
