@@ -208,6 +208,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 messages,
                 cellar.workspace(),
                 cellar.forecasts(),
+                cellar.tasks(),
                 of.faults(),
                 editors,
                 this,
