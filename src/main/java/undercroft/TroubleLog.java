@@ -71,9 +71,9 @@ record TroubleLog(Path folder, Clock clock) {
         Throwable each = trouble;
         for (int i = 0; each != null && i < CAUSES; i++) {
             entry.append(each.getClass().getName()).append('\n');
-            Arrays.stream(each.getStackTrace()).limit(DEEPEST).forEach(line -> entry.append("    ")
-                    .append(line)
-                    .append('\n'));
+            Arrays.stream(each.getStackTrace())
+                    .limit(DEEPEST)
+                    .forEach(line -> entry.append("    ").append(line).append('\n'));
             each = each.getCause();
         }
         return entry.toString();
