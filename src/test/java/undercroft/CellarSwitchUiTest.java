@@ -238,4 +238,12 @@ class CellarSwitchUiTest {
         assertEquals(1000, stage.getWidth());
         assertEquals(600, stage.getHeight());
     }
+
+    @Test
+    void whatNobodyForesawIsOneSentenceWithTheLogToSend() throws TimeoutException {
+        show(cellar("Attic"));
+        onWindowThread(() -> cellars.tell(new IllegalStateException("inside")));
+        awaitFault("undercroft.log");
+        assertTrue(Files.exists(host.stateFolder().resolve("undercroft.log")));
+    }
 }
