@@ -1,6 +1,5 @@
 package undercroft;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -29,7 +28,6 @@ import undercroft.session.BackgroundTasks;
 import undercroft.session.OpenCellar;
 import undercroft.session.WorkThreads;
 import undercroft.store.CellarStore;
-import undercroft.store.RecentCellars;
 import undercroft.view.MainWindow;
 import undercroft.view.StartWindow;
 import undercroft.view.edit.EditorDialogs;
@@ -49,16 +47,16 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     private final HostEnvironment host;
     private final Messages messages;
     private final Doors doors;
-    private final RecentCellars recents;
+    private final OpenedBefore before;
     private final WindowPreferences preferences;
     private final Placement placement;
     private final ExecutorService disk = Executors.newSingleThreadExecutor(CellarSwitch::daemon);
     private final BackgroundTasks opening = new BackgroundTasks(disk, Platform::runLater);
     private WindowPreferences.Kept kept;
+    private final UnforeseenFaults unforeseen;
     private boolean busy;
     private boolean onStartPage;
     private boolean warned;
-    private volatile List<Path> known = List.of();
 
     /** The cellar that is open; null while there is none. */
     private Shown shown;
@@ -74,9 +72,10 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         this.host = host;
         this.messages = Messages.in(host.locale());
         this.doors = new Doors(host, clock);
-        this.recents = RecentCellars.in(host.settingsFolder());
+        this.before = OpenedBefore.on(host);
         this.preferences = new WindowPreferences(host.settingsFolder());
         this.placement = new Placement(stage);
+        this.unforeseen = new UnforeseenFaults(new TroubleLog(host.stateFolder(), clock), disk, Platform::runLater);
         this.kept = preferences.read();
     }
 
@@ -86,30 +85,16 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         return thread;
     }
 
-    /** The cellar that was open last, where it is still there. */
-    static Optional<Path> lastOf(HostEnvironment host) {
-        return RecentCellars.in(host.settingsFolder()).paths().stream()
-                .findFirst()
-                .filter(Files::isDirectory);
-    }
-
     /** Shows the window at once, and in it what was asked for as soon as it is read. */
     void begin(WindowRequest request) {
         placement.begin(kept);
-        StackPane waiting = new StackPane(new Label(messages.of("start.opening.text")));
-        waiting.getStyleClass().addAll("window", "opening");
-        Scene scene = new Scene(waiting);
-        Looks.dress(scene, kept.dark());
-        stage.setScene(scene);
+        stage.setScene(waiting());
         stage.titleProperty().unbind();
         stage.setTitle(messages.of("app.name"));
         stage.setOnCloseRequest(this::mayClose);
         stage.show();
         opening.run(
-                () -> {
-                    known = recents.paths();
-                    return lastOf(host);
-                },
+                before::last,
                 last -> {
                     Optional<Path> wanted = request.folder().or(() -> last);
                     if (request.demo()) {
@@ -123,6 +108,14 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 this::say);
     }
 
+    private Scene waiting() {
+        StackPane waiting = new StackPane(new Label(messages.of("start.opening.text")));
+        waiting.getStyleClass().addAll("window", "opening");
+        Scene scene = new Scene(waiting);
+        Looks.dress(scene, kept.dark());
+        return scene;
+    }
+
     /** A cellar of the user's. One that another window has may be looked at, one that cannot be read may be restored. */
     void show(Path wanted) {
         if (isShown(wanted)) {
@@ -130,20 +123,11 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
             stage.toFront();
             return;
         }
-        show(false, remembered(wanted, () -> doors.open(wanted)), fault -> refused(wanted, fault));
+        show(false, before.remembering(wanted, () -> doors.open(wanted)), fault -> refused(wanted, fault));
     }
 
     private void look(Path wanted) {
-        show(false, remembered(wanted, () -> doors.look(wanted)), this::say);
-    }
-
-    private Callable<Doors.Door> remembered(Path wanted, Callable<Doors.Door> way) {
-        return () -> {
-            Doors.Door door = way.call();
-            recents.remember(wanted);
-            known = recents.paths();
-            return door;
-        };
+        show(false, before.remembering(wanted, () -> doors.look(wanted)), this::say);
     }
 
     private boolean isShown(Path wanted) {
@@ -162,7 +146,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 () -> {
                     Doors.Door door = way.call();
                     WorkThreads threads = WorkThreads.answeringOn(Platform::runLater);
-                    return OpenCellar.of(door.store(), door.clock(), threads, its::show);
+                    return OpenCellar.of(door.store(), door.clock(), threads, fault -> unforeseen.show(its, fault));
                 },
                 opened -> {
                     setBusy(false);
@@ -174,6 +158,11 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 });
     }
 
+    /** Says in one sentence what went wrong and should not have. Of any thread. */
+    void tell(Throwable trouble) {
+        unforeseen.tell(trouble, fault -> faults.show(fault));
+    }
+
     private void setBusy(boolean isBusy) {
         busy = isBusy;
         stage.getScene().getRoot().setDisable(isBusy);
@@ -182,31 +171,50 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private void turnTo(OpenCellar cellar, Faults its, boolean demo) {
         Shown left = shown;
-        boolean first = left == null;
-        BooleanProperty colours = colours();
-        EditorDialogs editors = new EditorDialogs(
-                messages, cellar.workspace(), cellar.forecasts(), cellar.tasks(), cellar.clock(), colours, () -> stage);
+        // The window asks whether this is the demo while it is built.
+        shown = new Shown(cellar, its, colours(), null, demo);
+        boolean built = false;
+        try {
+            MainWindow window = window(shown);
+            shown = new Shown(cellar, its, shown.colours(), window, demo);
+            built = true;
+        } finally {
+            if (!built) {
+                shown = left;
+                leave(cellar);
+            }
+        }
         onStartPage = false;
         faults = its;
-        // The window asks whether this is the demo while it is built.
-        shown = new Shown(cellar, its, colours, null, demo);
-        MainWindow window = new MainWindow(new WindowContext(
-                messages,
-                cellar.workspace(),
-                cellar.forecasts(),
-                its,
-                editors,
-                this,
-                cellar.clock(),
-                cellar.ticker().nowProperty(),
-                colours));
-        shown = new Shown(cellar, its, colours, window, demo);
-        window.turnTo(first ? kept.view() : LastView.SHELF);
-        window.show(stage);
+        shown.window().turnTo(left == null ? kept.view() : LastView.SHELF);
+        shown.window().show(stage);
         cellar.workspace().faults().stream().findFirst().ifPresent(its::show);
         if (left != null) {
             leave(left.cellar());
         }
+    }
+
+    private MainWindow window(Shown of) {
+        OpenCellar cellar = of.cellar();
+        EditorDialogs editors = new EditorDialogs(
+                messages,
+                cellar.workspace(),
+                cellar.forecasts(),
+                cellar.tasks(),
+                cellar.clock(),
+                of.colours(),
+                () -> stage);
+        return new MainWindow(new WindowContext(
+                messages,
+                cellar.workspace(),
+                cellar.forecasts(),
+                cellar.tasks(),
+                of.faults(),
+                editors,
+                this,
+                cellar.clock(),
+                cellar.ticker().nowProperty(),
+                of.colours()));
     }
 
     private BooleanProperty colours() {
@@ -290,7 +298,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     @Override
     public void create(Cellar cellar, Path folder) {
-        show(false, remembered(folder, () -> doors.create(cellar, folder)), this::say);
+        show(false, before.remembering(folder, () -> doors.create(cellar, folder)), this::say);
     }
 
     @Override
@@ -335,7 +343,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     @Override
     public List<Recent> recent() {
-        return known.stream()
+        return before.all().stream()
                 .filter(path -> !isShown(path))
                 .map(path -> new Recent(String.valueOf(path.getFileName()), path.toString()))
                 .toList();

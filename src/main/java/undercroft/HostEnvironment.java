@@ -58,6 +58,12 @@ record HostEnvironment(Map<String, String> environment, String system, Path home
         return Files.isDirectory(documents) ? documents.resolve("Undercroft") : home.resolve("Undercroft");
     }
 
+    /** Where a program keeps what is of this machine only, such as its log. */
+    Path stateFolder() {
+        String state = environment.getOrDefault("XDG_STATE_HOME", environment.getOrDefault("LOCALAPPDATA", ""));
+        return (state.isBlank() ? home.resolve(".local/state") : Path.of(state)).resolve("undercroft");
+    }
+
     Path settingsFolder() {
         String config = environment.getOrDefault("XDG_CONFIG_HOME", environment.getOrDefault("APPDATA", ""));
         return (config.isBlank() ? home.resolve(".config") : Path.of(config)).resolve("undercroft");

@@ -22,7 +22,8 @@ public final class Main {
                 Clock.systemUTC(),
                 ZoneId.systemDefault(),
                 host.temporary(),
-                () -> CellarSwitch.lastOf(host),
+                OpenedBefore.on(host)::last,
+                new TroubleLog(host.stateFolder(), Clock.systemUTC())::note,
                 request -> host.hasDisplay() && UndercroftApp.open(request));
         int code = Commands.run(console, arguments);
         if (code != 0) {

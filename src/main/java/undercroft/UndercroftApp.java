@@ -35,6 +35,10 @@ public final class UndercroftApp extends Application {
         Looks.loadFonts();
         stage.getIcons().setAll(Looks.icons());
         cellars = new CellarSwitch(stage, HostEnvironment.here(), Clock.systemUTC());
+        // The border of the window: what nobody caught is told in one sentence, on whatever thread it was.
+        Thread.UncaughtExceptionHandler border = (thread, trouble) -> cellars.tell(trouble);
+        Thread.currentThread().setUncaughtExceptionHandler(border);
+        Thread.setDefaultUncaughtExceptionHandler(border);
         cellars.begin(WindowRequest.of(getParameters().getRaw()));
     }
 

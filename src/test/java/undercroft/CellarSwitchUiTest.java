@@ -1,7 +1,6 @@
 package undercroft;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -182,7 +181,6 @@ class CellarSwitchUiTest {
         awaitFault("cellar.json");
         assertTrue(stage.getTitle().startsWith("Attic"));
         onWindowThread(viewItem("units")::fire);
-        assertFalse(((Button) find("#undo")).isDisabled());
         onWindowThread(cellars::close);
         assertEquals(
                 UnitSystem.US,
@@ -239,5 +237,13 @@ class CellarSwitchUiTest {
         assertTrue(((ToggleButton) find("#page-servings")).isSelected());
         assertEquals(1000, stage.getWidth());
         assertEquals(600, stage.getHeight());
+    }
+
+    @Test
+    void whatNobodyForesawIsOneSentenceWithTheLogToSend() throws TimeoutException {
+        show(cellar("Attic"));
+        onWindowThread(() -> cellars.tell(new IllegalStateException("inside")));
+        awaitFault("undercroft.log");
+        assertTrue(Files.exists(host.stateFolder().resolve("undercroft.log")));
     }
 }

@@ -292,7 +292,8 @@ public record Batch(
         return withLots(changed);
     }
 
-    private String freeLotId(String lotId) {
+    /** An id for a part of a lot that no lot has yet. */
+    public String freeLotId(String lotId) {
         for (int n = 2; ; n++) {
             String candidate = lotId + "-" + n;
             if (lots.stream().noneMatch(lot -> lot.id().equals(candidate))) {

@@ -168,6 +168,10 @@ public record Cellar(
         return new Cellar(newName, zone, settings, places, batches, servings, ownBottles, ownSugars, taskNotes);
     }
 
+    public Cellar withZone(ZoneId newZone) {
+        return new Cellar(name, newZone, settings, places, batches, servings, ownBottles, ownSugars, taskNotes);
+    }
+
     public Cellar withSettings(Settings newSettings) {
         return new Cellar(name, zone, newSettings, places, batches, servings, ownBottles, ownSugars, taskNotes);
     }

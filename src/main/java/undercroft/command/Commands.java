@@ -1,6 +1,8 @@
 package undercroft.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.MissingParameterException;
@@ -11,9 +13,10 @@ import picocli.CommandLine.UnmatchedArgumentException;
 import undercroft.quantity.InvalidInput;
 import undercroft.wording.Messages;
 
-/** The commands, with one line on the error stream and exit code 2 for every fault of the user's. */
+/** The commands, with one line on the error stream for every fault: exit code 2 for one of the user's, 1 for one of ours. */
 public final class Commands {
     private static final int FAULT = 2;
+    private static final int UNEXPECTED = 1;
 
     private Commands() {}
 
@@ -26,7 +29,11 @@ public final class Commands {
 
     /** Runs one command line and returns its exit code. */
     public static int run(Console console, String... arguments) {
-        return line(console).execute(arguments.length == 0 ? new String[] {"open"} : arguments);
+        try {
+            return line(console).execute(arguments.length == 0 ? new String[] {"open"} : arguments);
+        } catch (Error unexpected) {
+            return unexpected(console, unexpected);
+        }
     }
 
     static CommandLine line(Console console) {
@@ -53,9 +60,24 @@ public final class Commands {
             if (fault instanceof InvalidInput input) {
                 return say(console.err(), console.messages().fault(input));
             }
-            throw fault;
+            return unexpected(console, fault);
         });
         return line;
+    }
+
+    private static int unexpected(Console console, Throwable fault) {
+        Optional<Path> log = console.trouble().apply(fault);
+        say(console.err(), console.messages().what(told(fault, log)));
+        return UNEXPECTED;
+    }
+
+    private static InvalidInput told(Throwable fault, Optional<Path> log) {
+        if (fault instanceof OutOfMemoryError) {
+            return new InvalidInput("", "command.fault.memory");
+        }
+        return log.map(file -> new InvalidInput("", "fault.unexpected.logged", file.toString()))
+                .orElseGet(() -> new InvalidInput(
+                        "", "fault.unexpected.plain", fault.getClass().getSimpleName()));
     }
 
     /** The library's own sentences are in English only. */

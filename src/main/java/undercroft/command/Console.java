@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import undercroft.wording.Messages;
 
@@ -14,6 +15,7 @@ import undercroft.wording.Messages;
  * @param messages the language of answers and faults
  * @param scratch the folder of the system in which a private one for a report nobody named a place for is made
  * @param lastCellar the cellar that was open last, where there is one
+ * @param trouble notes what went wrong and should not have, and says in which file
  */
 public record Console(
         PrintWriter out,
@@ -23,6 +25,7 @@ public record Console(
         ZoneId zone,
         Path scratch,
         Supplier<Optional<Path>> lastCellar,
+        Function<Throwable, Optional<Path>> trouble,
         WindowOpener window) {
     /** Opens a window on a cellar, the demo, or the page on which one begins. */
     public interface WindowOpener {

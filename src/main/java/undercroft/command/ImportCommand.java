@@ -2,7 +2,6 @@ package undercroft.command;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,17 +13,16 @@ import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
 import undercroft.report.Answer;
+import undercroft.session.FolderRepository;
+import undercroft.session.LogImport;
 import undercroft.store.CellarStore;
 import undercroft.store.logger.Choices;
-import undercroft.store.logger.Finding;
-import undercroft.store.logger.ImportMerge;
 import undercroft.store.logger.ImportedLog;
 import undercroft.store.logger.Inspection;
 import undercroft.store.logger.LoggerFile;
 import undercroft.store.logger.LoggerUnit;
 import undercroft.store.logger.Progress;
 import undercroft.store.logger.Question.About;
-import undercroft.store.logger.Reason;
 import undercroft.store.logger.text.TimeFormat;
 import undercroft.wording.QuantityFormat;
 
@@ -65,11 +63,9 @@ final class ImportCommand extends AnswerCommand {
         Choices choices = choices(found);
         ImportedLog log = LoggerFile.read(file, choices, Progress.NONE);
         try (CellarStore store = CellarStore.open(folder, console().clock(), "undercroft import")) {
-            ImportMerge merge = ImportMerge.of(store.temperatures(placeId), log.celsius());
-            if (!merge.changesNothing()) {
-                store.replaceTemperatures(placeId, merge.series());
-            }
-            return words(log, merge, choices);
+            LogImport done = LogImport.of(store.cellar(), placeId, store.temperatures(placeId), log);
+            done.into(new FolderRepository(store));
+            return words(done, choices);
         }
     }
 
@@ -114,21 +110,18 @@ final class ImportCommand extends AnswerCommand {
         return value;
     }
 
-    private Answer words(ImportedLog log, ImportMerge merge, Choices choices) {
+    private Answer words(LogImport done, Choices choices) {
+        ImportedLog log = done.log();
+        QuantityFormat words = QuantityFormat.of(console().messages(), UnitSystem.METRIC, choices.zone());
         Answer answer = reply().put("place", placeId)
                 .put("lines", (double) log.lines())
                 .put("kept", log.kept())
                 .put("dropped", (double) log.dropped())
-                .put("added", merge.added())
-                .put("alreadyThere", merge.alreadyThere())
-                .put("replaced", merge.replaced());
-        if (merge.changesNothing()) {
-            answer.say("command.import.nothing-new", file, merge.alreadyThere());
-        } else {
-            answer.say("command.import.added", merge.added(), placeId, merge.alreadyThere(), merge.replaced());
-        }
+                .put("added", done.merge().added())
+                .put("alreadyThere", done.merge().alreadyThere())
+                .put("replaced", done.merge().replaced())
+                .put("becameSource", done.becomesSource());
         if (!log.celsius().isEmpty()) {
-            QuantityFormat words = QuantityFormat.of(console().messages(), UnitSystem.METRIC, choices.zone());
             answer.say(
                     "command.import.read",
                     choices.format(),
@@ -136,13 +129,7 @@ final class ImportCommand extends AnswerCommand {
                     words.dayAndTime(Instant.ofEpochSecond(log.celsius().firstTime())),
                     words.dayAndTime(Instant.ofEpochSecond(log.celsius().lastTime())));
         }
-        Arrays.stream(Reason.values()).forEach(reason -> {
-            Finding finding = log.found(reason);
-            if (finding.count() > 0) {
-                String key = reason.drops() ? "command.import.dropped" : "command.import.repaired";
-                answer.say(key, finding.count(), reason, finding.lines().get(0));
-            }
-        });
+        done.lines(words).forEach(answer::line);
         return answer;
     }
 }

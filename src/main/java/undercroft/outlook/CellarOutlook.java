@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import undercroft.catalogue.Listed;
+import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
@@ -14,7 +15,12 @@ import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.outlook.task.Task;
 
-/** The whole shelf at an instant. */
+/**
+ * The whole shelf at an instant.
+ *
+ * @param pending batches that are not worked out yet; none but while a shelf is looked at for the first time, and then
+ *     spells, servings and tasks are left out too, since they would be told of a part
+ */
 public record CellarOutlook(
         Instant at,
         Cellar cellar,
@@ -23,7 +29,8 @@ public record CellarOutlook(
         List<SpellReview> spells,
         List<ServingPlan> servings,
         List<Task> tasks,
-        List<Problem> problems) {
+        List<Problem> problems,
+        List<Batch> pending) {
     public CellarOutlook {
         batches = List.copyOf(batches);
         places = List.copyOf(places);
@@ -31,6 +38,17 @@ public record CellarOutlook(
         servings = List.copyOf(servings);
         tasks = List.copyOf(tasks);
         problems = List.copyOf(problems);
+        pending = List.copyOf(pending);
+    }
+
+    /** A shelf of which no more is known than what was told: nothing is worked out yet. */
+    public static CellarOutlook pending(Cellar cellar, Instant at) {
+        return soFar(cellar, at, List.of(), List.of(), cellar.batches());
+    }
+
+    static CellarOutlook soFar(
+            Cellar cellar, Instant at, List<BatchOutlook> batches, List<PlaceOutlook> places, List<Batch> pending) {
+        return new CellarOutlook(at, cellar, batches, places, List.of(), List.of(), List.of(), List.of(), pending);
     }
 
     /** What a batch wants, in the order of {@link #tasks}. */

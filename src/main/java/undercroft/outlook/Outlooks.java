@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.function.Consumer;
 import undercroft.calc.spell.YeastLimits;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -15,6 +15,7 @@ import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.climate.Climates;
 import undercroft.outlook.climate.PlaceClimate;
+import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.serving.ServingPlans;
@@ -45,53 +46,60 @@ public final class Outlooks {
         return of(cellar, temperatures, at, suppositions, new ShelfMemory());
     }
 
+    /** The same with what was worked out before, which changes nothing but the time it takes. */
+    public static CellarOutlook of(
+            Cellar cellar,
+            Map<String, TimeSeries> temperatures,
+            Instant at,
+            List<Supposition> suppositions,
+            ShelfMemory memory) {
+        return of(cellar, temperatures, at, suppositions, memory, soFar -> {});
+    }
+
     /**
-     * The same with what was worked out before, which changes nothing but the time it takes. A batch is told for the last
-     * full ten minutes of the wall clock, or for what happened to it since, so that it need not be worked out anew every
-     * second; one of which no bottle is left for the last thing that happened to it.
+     * The same, told bit by bit. A batch is told for the last full ten minutes of the wall clock, or for what happened to it
+     * since, so that it need not be worked out anew every second; one of which no bottle is left for the last thing that
+     * happened to it.
+     *
+     * @param soFar gets the shelf as far as it is worked out, a few times while it is: batches with bottles come first
      */
     public static CellarOutlook of(
             Cellar told,
             Map<String, TimeSeries> temperatures,
             Instant at,
             List<Supposition> suppositions,
-            ShelfMemory memory) {
+            ShelfMemory memory,
+            Consumer<CellarOutlook> soFar) {
         Cellar cellar = SupposedShelf.moved(told, suppositions, at);
         Instant moment = BatchGrounds.moment(at);
         Map<String, PlaceClimate> places = SupposedShelf.climates(
                 climates(cellar, temperatures, moment, memory.climates()), suppositions, at, cellar.zone());
-        List<Problem> problems = problems(cellar, temperatures, at);
-        List<BatchOutlook> batches = new ArrayList<>();
-        List<Reckoned> reckoned = cellar.batches().parallelStream()
-                .map(batch -> reckoned(BatchGrounds.of(cellar, batch, places, at), memory, suppositions.isEmpty()))
-                .collect(Collectors.toList());
-        for (Reckoned one : reckoned) {
-            if (one.outlook() != null) {
-                batches.add(one.outlook());
-            } else {
-                problems.add(one.problem());
-            }
-        }
+        List<PlaceOutlook> placeOutlooks =
+                places.values().stream().map(place -> place.outlook(moment)).toList();
+        ShelfProgress progress = new ShelfProgress(cellar, at, placeOutlooks, soFar);
+        progress.work(batch -> reckoned(BatchGrounds.of(cellar, batch, places, at), memory, suppositions.isEmpty()));
         memory.keepOnly(cellar.batches().stream().map(Batch::id));
+        List<Problem> problems = problems(cellar, temperatures, at);
+        problems.addAll(progress.problems());
+        List<BatchOutlook> batches = progress.batches();
         List<ServingPlan> servings = new ServingPlans(cellar, places, at).of(batches);
         return new CellarOutlook(
                 at,
                 cellar,
                 batches,
-                places.values().stream().map(place -> place.outlook(moment)).toList(),
+                placeOutlooks,
                 new SpellReviews(places, at).of(batches),
                 servings,
                 Tasks.of(cellar, batches, servings, at),
-                problems);
+                problems,
+                List.of());
     }
 
-    private record Reckoned(BatchOutlook outlook, Problem problem) {}
-
-    private static Reckoned reckoned(BatchGrounds grounds, ShelfMemory memory, boolean real) {
+    private static ShelfProgress.Reckoned reckoned(BatchGrounds grounds, ShelfMemory memory, boolean real) {
         try {
-            return new Reckoned(real ? memory.outlook(grounds) : memory.supposed(grounds), null);
+            return ShelfProgress.Reckoned.of(real ? memory.outlook(grounds) : memory.supposed(grounds));
         } catch (InvalidInput fault) {
-            return new Reckoned(null, Problem.ofBatch(grounds.batchId(), fault));
+            return ShelfProgress.Reckoned.of(Problem.ofBatch(grounds.batchId(), fault));
         }
     }
 

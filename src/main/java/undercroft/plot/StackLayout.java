@@ -12,7 +12,6 @@ import undercroft.plot.mark.Role;
 import undercroft.plot.mark.Stroke;
 import undercroft.plot.mark.TextMeasure;
 import undercroft.plot.mark.TextStyle;
-import undercroft.plot.scale.TickLadder;
 import undercroft.plot.scale.TimeScale;
 import undercroft.plot.scale.TimeTick;
 import undercroft.plot.scale.ValueScale;
@@ -75,9 +74,7 @@ final class StackLayout {
             areas.add(new Picture.PlotArea(stack.plots().get(i).title(), frame, scale(i, frame)));
             top += heights[i] + PLOT_GAP;
         }
-        List<TimeTick> ticks =
-                TickLadder.ticks(stack.from(), stack.until(), stack.zone(), stack.locale(), Math.max(2, (int)
-                        ((right - left) / PIXELS_A_TIME_TICK)));
+        List<TimeTick> ticks = stack.ticks(Math.max(2, (int) ((right - left) / PIXELS_A_TIME_TICK)));
         for (int i = 0; i < count; i++) {
             drawPlot(stack.plots().get(i), areas.get(i), time, ticks);
         }

@@ -5,8 +5,15 @@ import java.util.function.DoubleUnaryOperator;
 
 /** Density of wort or beer against water at 20 °C (specific gravity). */
 public record Gravity(double specific) implements Comparable<Gravity> {
-    private static final Map<String, DoubleUnaryOperator> UNITS =
-            Map.of("", s -> s, "sg", s -> s, "p", Gravity::specificFromPlato, "plato", Gravity::specificFromPlato);
+    private static final Map<String, DoubleUnaryOperator> UNITS = Map.of(
+            "",
+            Gravity::points,
+            "sg",
+            Gravity::points,
+            "p",
+            Gravity::specificFromPlato,
+            "plato",
+            Gravity::specificFromPlato);
 
     public Gravity {
         Check.within("", specific, 0.980, 1.200, "");
@@ -20,7 +27,12 @@ public record Gravity(double specific) implements Comparable<Gravity> {
         return new Gravity(specificFromPlato(plato));
     }
 
-    /** Reads {@code 1.012} or {@code 3P}. */
+    /** A figure in the hundreds is one in thousandths: 1012 is 1.012. */
+    private static double points(double typed) {
+        return typed >= 900 && typed <= 1300 ? typed / 1000 : typed;
+    }
+
+    /** Reads {@code 1.012}, {@code 1012} or {@code 3P}. */
     public static Gravity parse(String text) {
         return new Gravity(QuantityText.parse(text, "gravity", UNITS));
     }

@@ -278,6 +278,10 @@ public final class TimeSeries {
             values = new double[epochSeconds.length];
         }
 
+        public int size() {
+            return size;
+        }
+
         /** Adds one sample, which must come after the last one. */
         public Builder add(long epochSecond, double value) {
             if (!Double.isFinite(value)) {

@@ -1,6 +1,7 @@
 package undercroft.session;
 
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
@@ -57,9 +58,18 @@ public final class BackgroundTasks {
 
         /** As {@link BackgroundTasks#run}, unless a newer request has been made by then. */
         public <T> void run(Callable<T> work, Consumer<? super T> whenDone, Consumer<? super InvalidInput> whenFaulty) {
+            run(parts -> work.call(), part -> {}, whenDone, whenFaulty);
+        }
+
+        /** The same for work that tells parts of its result while it goes on; where a newer request is made, it ends there. */
+        public <T, P> void run(
+                PartByPart<T, P> work,
+                Consumer<? super P> whenPart,
+                Consumer<? super T> whenDone,
+                Consumer<? super InvalidInput> whenFaulty) {
             long mine = newest.incrementAndGet();
             BackgroundTasks.this.run(
-                    () -> newest.get() == mine ? work.call() : null,
+                    () -> newest.get() == mine ? work.call(part -> tell(mine, part, whenPart)) : null,
                     result -> {
                         if (newest.get() == mine && result != null) {
                             whenDone.accept(result);
@@ -71,5 +81,22 @@ public final class BackgroundTasks {
                         }
                     });
         }
+
+        private <P> void tell(long mine, P part, Consumer<? super P> whenPart) {
+            if (newest.get() != mine) {
+                throw new CancellationException();
+            }
+            window.execute(() -> {
+                if (newest.get() == mine) {
+                    whenPart.accept(part);
+                }
+            });
+        }
+    }
+
+    /** Work that tells parts of its result before it is done. */
+    @FunctionalInterface
+    public interface PartByPart<T, P> {
+        T call(Consumer<P> parts) throws Exception;
     }
 }

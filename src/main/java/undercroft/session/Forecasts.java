@@ -29,6 +29,7 @@ public final class Forecasts implements AutoCloseable {
     private final Clock clock;
     private final ObjectProperty<Instant> asOf = new SimpleObjectProperty<>(this, "asOf");
     private final ReadOnlyObjectWrapper<CellarOutlook> outlook = new ReadOnlyObjectWrapper<>(this, "outlook");
+    private final ReadOnlyObjectWrapper<CellarOutlook> soFar = new ReadOnlyObjectWrapper<>(this, "soFar");
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper(this, "working");
     private final Consumer<InvalidInput> whenFaulty;
     private boolean closed;
@@ -36,6 +37,12 @@ public final class Forecasts implements AutoCloseable {
     /** Makes the outlook of a cellar; pure, called in the background. */
     public interface Calculator {
         CellarOutlook outlook(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at);
+
+        /** The same, told bit by bit: {@code soFar} gets the shelf as far as it is worked out. */
+        default CellarOutlook outlook(
+                Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Consumer<CellarOutlook> soFar) {
+            return outlook(cellar, temperatures, at);
+        }
 
         /** The same as it would be if something happened. */
         default CellarOutlook supposed(
@@ -63,6 +70,14 @@ public final class Forecasts implements AutoCloseable {
     /** The newest outlook; null until the first is made. */
     public ReadOnlyObjectProperty<CellarOutlook> outlookProperty() {
         return outlook.getReadOnlyProperty();
+    }
+
+    /**
+     * What is known of the shelf: until the first outlook is made, that as far as it is made; then the newest outlook. Null
+     * until one is asked for.
+     */
+    public ReadOnlyObjectProperty<CellarOutlook> soFarProperty() {
+        return soFar.getReadOnlyProperty();
     }
 
     /** The day looked at; null follows the clock. */
@@ -108,11 +123,19 @@ public final class Forecasts implements AutoCloseable {
         Workspace.State state = workspace.getState();
         Instant at = asOf.get() == null ? clock.instant() : asOf.get();
         working.set(true);
+        boolean first = outlook.get() == null;
+        if (first && soFar.get() == null) {
+            soFar.set(CellarOutlook.pending(state.cellar(), at));
+        }
         line.run(
-                () -> calculator.outlook(state.cellar(), state.temperatures(), at),
+                told -> first
+                        ? calculator.outlook(state.cellar(), state.temperatures(), at, told)
+                        : calculator.outlook(state.cellar(), state.temperatures(), at),
+                soFar::set,
                 made -> {
                     working.set(false);
                     outlook.set(made);
+                    soFar.set(made);
                 },
                 fault -> {
                     working.set(false);

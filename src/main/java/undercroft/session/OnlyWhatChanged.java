@@ -3,6 +3,7 @@ package undercroft.session;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
@@ -19,6 +20,12 @@ record OnlyWhatChanged(ShelfMemory memory) implements Forecasts.Calculator {
     @Override
     public CellarOutlook outlook(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at) {
         return supposed(cellar, temperatures, at, List.of());
+    }
+
+    @Override
+    public CellarOutlook outlook(
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, Consumer<CellarOutlook> soFar) {
+        return Outlooks.of(cellar, temperatures, at, List.of(), memory, soFar);
     }
 
     @Override

@@ -119,6 +119,21 @@ public final class Workspace {
         }
     }
 
+    /**
+     * Changes how things are shown, such as units. It is no step of its own: undo does not take it back and redo is kept,
+     * since every earlier and later state changes alike.
+     */
+    public void changeThroughout(UnaryOperator<Cellar> change) {
+        State before = state.get();
+        UnaryOperator<State> all = each -> new State(change.apply(each.cellar()), each.temperatures());
+        State after = all.apply(before);
+        if (!after.equals(before)) {
+            replaceAll(undos, all);
+            replaceAll(redos, all);
+            show(after);
+        }
+    }
+
     /** As {@link #change}; changes of one {@code group} that follow each other are taken back together. */
     public void changeTogether(String what, String group, UnaryOperator<Cellar> change) {
         Step last = undos.peek();

@@ -68,6 +68,17 @@ public final class Export {
         return file;
     }
 
+    /** Writes one file that is no text, such as a picture, over anything: the user was asked. */
+    public Path bytes(Path file, byte[] content) {
+        Path absolute = file.toAbsolutePath().normalize();
+        Path folder = absolute.getParent();
+        if (folder == null) {
+            throw new InvalidInput(file.toString(), "export.fault.folder");
+        }
+        writeBytes(folder, Map.of(resolved(absolute), content), file.toString(), Replacing.ANY);
+        return file;
+    }
+
     /** What a link the user named leads to; one that leads nowhere is refused where it is written. */
     private static Path resolved(Path file) {
         try {
@@ -102,18 +113,21 @@ public final class Export {
     }
 
     private void write(Path folder, Map<Path, String> texts, String name, Replacing replacing) {
+        Map<Path, byte[]> contents = new LinkedHashMap<>();
+        texts.forEach((file, text) -> contents.put(file, text.getBytes(StandardCharsets.UTF_8)));
+        writeBytes(folder, contents, name, replacing);
+    }
+
+    private void writeBytes(Path folder, Map<Path, byte[]> contents, String name, Replacing replacing) {
         List<Path> made = new ArrayList<>();
         boolean written = false;
         try {
             requireNoCellar(folder, name);
             made.addAll(files.makeFolders(folder, name));
-            Map<Path, byte[]> contents = new LinkedHashMap<>();
-            for (Map.Entry<Path, String> each : texts.entrySet()) {
-                Path file = each.getKey();
+            for (Path file : contents.keySet()) {
                 requireNoCellar(file.getParent(), name);
                 made.addAll(0, inside(folder, file.getParent(), name));
                 requireReplaceable(file, replacing);
-                contents.put(file, each.getValue().getBytes(StandardCharsets.UTF_8));
             }
             files.replaceAll(contents, name);
             written = true;

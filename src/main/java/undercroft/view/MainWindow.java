@@ -1,11 +1,14 @@
 package undercroft.view;
 
 import javafx.beans.binding.Bindings;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import undercroft.app.Faults;
@@ -43,7 +46,7 @@ public final class MainWindow {
 
     public MainWindow(WindowContext context) {
         this.context = context;
-        shelf = new ShelfViewModel(context.messages(), context.forecasts().outlookProperty());
+        shelf = new ShelfViewModel(context.messages(), context.forecasts().soFarProperty());
         BatchViewModel batch = new BatchViewModel(
                 context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
         TimeViewModel time = new TimeViewModel(
@@ -98,11 +101,16 @@ public final class MainWindow {
                 strip);
         top.getStyleClass().add("top");
         BorderPane root = new BorderPane(deck, top, null, null, null);
-        root.getStyleClass().add("window");
-        scene = new Scene(root);
+        NewsView news = new NewsView(context);
+        StackPane.setAlignment(news, Pos.BOTTOM_CENTER);
+        StackPane.setMargin(news, new Insets(0, 20, 24, 20));
+        StackPane window = new StackPane(root, news);
+        window.getStyleClass().add("window");
+        scene = new Scene(window);
         Looks.dress(scene, context.dark().get());
         context.dark().addListener((property, before, after) -> Looks.dress(scene, after));
         context.workspace().saveFaultProperty().addListener((property, before, after) -> showSaveFault(after));
+        Notices.follow(context);
         addKeys();
         context.now().addListener((property, before, after) -> time.refresh());
     }
@@ -141,7 +149,6 @@ public final class MainWindow {
         stage.setScene(scene);
         if (!wasShown) {
             wasShown = true;
-            Notices.over(stage, context);
             context.forecasts().refresh();
         }
         stage.show();

@@ -46,7 +46,7 @@ final class TopBar extends HBox {
         Label working = new Label(context.messages().of("bar.working.sentence"));
         working.getStyleClass().add("faint");
         working.setMinWidth(USE_PREF_SIZE);
-        working.visibleProperty().bind(context.forecasts().workingProperty());
+        working.visibleProperty().bind(context.forecasts().workingProperty().and(working.managedProperty()));
         AsOfBar asOf = new AsOfBar(context.messages(), time, context.dark());
         Widths.follow(this, width -> {
             asOf.setCompact(width < WIDE);
@@ -158,7 +158,7 @@ final class TopBar extends HBox {
     }
 
     private void changeUnits() {
-        context.workspace().change(context.messages().of("undo.units.changed"), cellar -> {
+        context.workspace().changeThroughout(cellar -> {
             Settings settings = cellar.settings();
             return cellar.withSettings(new Settings(other(settings.units()), settings.altitudeMetres()));
         });

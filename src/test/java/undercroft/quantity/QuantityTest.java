@@ -85,6 +85,19 @@ final class QuantityTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"1.012, 1.012", "'1,012', 1.012", "1012, 1.012", "998, 0.998", "1.012 SG, 1.012"})
+    void aGravityIsReadInThousandthsToo(String text, double specific) {
+        assertEquals(specific, Gravity.parse(text).specific(), 1e-12);
+    }
+
+    @Test
+    void aGravityIsReadInDegreesPlato() {
+        // ASBC extract table, from memory, as above: 9.99 °P is 1.040.
+        assertEquals(1.040, Gravity.parse("9.99 °P").specific(), 2e-4);
+        assertThrows(InvalidInput.class, () -> Gravity.parse("12"));
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "19L, 19",
         "19 L, 19",

@@ -18,6 +18,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -162,8 +163,7 @@ class MainWindowUiTest {
         assertTrue(zoomed.until() - zoomed.from() < (whole.until() - whole.from()) * 0.9);
         double after = plots.picture().time().xAt(before);
         assertEquals(bounds.getWidth() * 0.6, after, 3, "the instant under the pointer stays there");
-        robot.doubleClickOn(plots, MouseButton.PRIMARY);
-        WaitForAsyncUtils.waitForFxEvents();
+        onWindowThread(() -> plots.fireEvent(press(false, 2)));
         assertEquals(whole.from(), plots.shown().from());
         assertEquals(whole.until(), plots.shown().until());
     }
@@ -230,18 +230,71 @@ class MainWindowUiTest {
     }
 
     @Test
-    void aChangeOfUnitsCanBeUndone() {
-        Button undo = find("undo", Button.class);
-        assertTrue(undo.isDisabled());
+    void unitsAreChangedFromTheViewMenuAndUndoHasNothingToDoWithIt() {
         onWindowThread(item("units")::fire);
         assertEquals(
                 UnitSystem.US, sample.context.workspace().getCellar().settings().units());
-        assertEquals("Undo: change of units", undo.getTooltip().getText());
-        onWindowThread(undo::fire);
+        assertTrue(find("undo", Button.class).isDisabled());
+        onWindowThread(item("units")::fire);
         assertEquals(
                 UnitSystem.METRIC,
                 sample.context.workspace().getCellar().settings().units());
-        assertTrue(undo.isDisabled());
+    }
+
+    @Test
+    void whatWasDoneIsSaidWithTheWayBack() {
+        Node news = window.scene().lookup("#news");
+        assertFalse(news.isVisible());
+        onWindowThread(() -> sample.context.workspace().change("another name", cellar -> cellar.withName("Barn")));
+        assertTrue(news.isVisible());
+        assertEquals("Done: another name", text("news-sentence"));
+        onWindowThread(find("news-undo", Button.class)::fire);
+        assertEquals("Hillside cellar", sample.context.workspace().getCellar().name());
+        assertEquals("Undone: another name", text("news-sentence"));
+        onWindowThread(find("news-close", Button.class)::fire);
+        assertFalse(news.isVisible());
+    }
+
+    @Test
+    void aSearchLeavesWhatIsLookedFor(FxRobot robot) {
+        robot.push(KeyCode.CONTROL, KeyCode.F).write("honey");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertNotNull(crate("larch@loft"));
+        assertEquals(null, crate("beacon@loft"));
+        assertEquals("Larch Honey Ale", text("inspector-name"));
+    }
+
+    @Test
+    void severalMarkedCratesGoToAnotherPlaceInOneStep() {
+        onWindowThread(() -> crate("winter@fridge").fireEvent(press(true, 1)));
+        onWindowThread(() -> crate("hedge@cupboard").fireEvent(press(true, 1)));
+        MenuButton move = find("marks-move", MenuButton.class);
+        onWindowThread(() -> move.getItems().get(0).fire());
+        assertEquals(
+                "2 crates to Loft",
+                sample.context.workspace().undoTextProperty().get());
+    }
+
+    private static MouseEvent press(boolean withCtrl, int clicks) {
+        return new MouseEvent(
+                MouseEvent.MOUSE_PRESSED,
+                5,
+                5,
+                5,
+                5,
+                MouseButton.PRIMARY,
+                clicks,
+                false,
+                withCtrl,
+                false,
+                false,
+                true,
+                false,
+                false,
+                false,
+                false,
+                true,
+                null);
     }
 
     @Test

@@ -69,6 +69,11 @@ final class NoEditors implements Editors {
     }
 
     @Override
+    public void count(Batch batch) {
+        asked.add("count " + batch.id());
+    }
+
+    @Override
     public void importInto(Place place) {
         asked.add("import " + place.id());
     }

@@ -47,6 +47,7 @@ final class SampleContext {
                 Messages.english(),
                 workspace,
                 forecasts,
+                atOnce,
                 faults,
                 editors,
                 new NoChooser(),

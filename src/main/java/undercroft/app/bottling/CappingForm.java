@@ -14,6 +14,7 @@ import undercroft.app.form.Field;
 import undercroft.app.form.Form;
 import undercroft.app.form.Measure;
 import undercroft.app.form.NumberField;
+import undercroft.app.form.Rows;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Capping;
 import undercroft.bottling.FillRow;
@@ -39,7 +40,9 @@ public final class CappingForm extends Form {
     private final ChoiceField<FillingMethod> habit;
     private final DateTimeField cappedAt;
     private final BooleanField allTheSame;
+    private final Rows<ElsewhereForm> elsewhere;
     private final ReadOnlyIntegerWrapper changes = new ReadOnlyIntegerWrapper(this, "changes");
+    private int rowsMade;
 
     /** {@code now} is the latest the last bottle can have been closed. */
     public CappingForm(Messages messages, Cellar cellar, Batch batch, BottlingDay day, Instant now) {
@@ -113,6 +116,7 @@ public final class CappingForm extends Form {
                 new BooleanField(messages(), "capping-all-the-same", messages().of("form.capping.all-the-same"), false),
                 "may");
         allTheSame.asked(!day.mayGoOn());
+        elsewhere = addRows("elsewhere");
         begin();
         allFields().forEach(Field::leave);
     }
@@ -130,6 +134,21 @@ public final class CappingForm extends Form {
     /** Where and when, in order. */
     public List<Field<?>> placeFields() {
         return List.of(place, cover, habit, cappedAt);
+    }
+
+    /** Bottles that go to another place than the rest. */
+    public Rows<ElsewhereForm> elsewhere() {
+        return elsewhere;
+    }
+
+    /** Whether there is another place, and something to put there. */
+    public boolean canSplit() {
+        return cellar().places().size() > 1 && !day.order().rows().isEmpty();
+    }
+
+    public void addElsewhere() {
+        rowsMade++;
+        elsewhere.list().add(new ElsewhereForm(messages(), cellar(), day.order().rows(), rowsMade));
     }
 
     /** Asked only when the day should not have gone on. */
@@ -161,7 +180,19 @@ public final class CappingForm extends Form {
                 counts.stream().map(NumberField::count).toList(),
                 litres.figure(),
                 sugar.figure());
-        return Capping.of(current.batch(batchId), day, done);
+        Capping whole = Capping.of(current.batch(batchId), day, done);
+        Batch batch = whole.batch();
+        for (int i = 0; i < elsewhere.list().size(); i++) {
+            ElsewhereForm row = elsewhere.list().get(i);
+            if (row.isFilledIn()) {
+                try {
+                    batch = row.applyTo(batch);
+                } catch (InvalidInput thrown) {
+                    throw thrown.at("elsewhere[" + i + "]." + thrown.where());
+                }
+            }
+        }
+        return new Capping(batch, whole.differences());
     }
 
     @Override

@@ -22,6 +22,8 @@ public final class DateTimeField extends Field<Instant> {
     private final StringProperty date = new SimpleStringProperty(this, "date");
     private final StringProperty time = new SimpleStringProperty(this, "time");
     private final Instant initial;
+    private LocalDate today;
+    private boolean next;
     private Instant earliest = Instant.MIN;
     private Instant latest = Instant.MAX;
     private final String initialDate;
@@ -33,6 +35,7 @@ public final class DateTimeField extends Field<Instant> {
         this.zone = zone;
         this.initial = initial;
         ZonedDateTime local = initial.atZone(zone);
+        today = local.toLocalDate();
         initialDate = dates.of(local.toLocalDate());
         initialTime = dates.of(local.toLocalTime());
         date.set(initialDate);
@@ -45,6 +48,7 @@ public final class DateTimeField extends Field<Instant> {
     public DateTimeField happened(Instant capped, Instant now) {
         earliest = capped;
         latest = now;
+        today = now.atZone(zone).toLocalDate();
         return this;
     }
 
@@ -56,10 +60,17 @@ public final class DateTimeField extends Field<Instant> {
         return time;
     }
 
+    /** Of something that is to come: a day of the week is the next one. */
+    public DateTimeField toCome(Instant now) {
+        next = true;
+        today = now.atZone(zone).toLocalDate();
+        return this;
+    }
+
     /** Days later, or earlier; nothing when the date cannot be read. */
     public void stepDays(int days) {
         try {
-            date.set(dates.of(dates.date(date.get()).plusDays(days)));
+            date.set(dates.of(typed().day().plusDays(days)));
         } catch (InvalidInput unreadable) {
             leave();
         }
@@ -68,7 +79,7 @@ public final class DateTimeField extends Field<Instant> {
     /** The date as it stands, or the one it began with while it cannot be read. */
     public LocalDate dateOrInitial() {
         try {
-            return dates.date(date.get());
+            return typed().day();
         } catch (InvalidInput unreadable) {
             return initial.atZone(zone).toLocalDate();
         }
@@ -76,6 +87,24 @@ public final class DateTimeField extends Field<Instant> {
 
     public void setDate(LocalDate chosen) {
         date.set(dates.of(chosen));
+    }
+
+    /** A day of the week, or a time typed behind the date, becomes the date and the time it means. */
+    @Override
+    protected void tidy() {
+        try {
+            DayText typed = typed();
+            if (typed.isSpoken()) {
+                date.set(dates.of(typed.day()));
+                typed.time().map(dates::of).ifPresent(time::set);
+            }
+        } catch (InvalidInput unreadable) {
+            // It stays as it was typed, with what is wrong about it beside it.
+        }
+    }
+
+    private DayText typed() {
+        return DayText.parse(date.get(), today, next, dates.messages().locale(), dates);
     }
 
     /** A moment left as it was keeps its seconds; in an hour that comes twice the first is meant. */
@@ -95,8 +124,9 @@ public final class DateTimeField extends Field<Instant> {
         if (initialDate.equals(date.get()) && initialTime.equals(time.get())) {
             return initial;
         }
-        LocalDate day = dates.date(date.get());
-        LocalTime clock = dates.time(time.get());
+        DayText typed = typed();
+        LocalDate day = typed.day();
+        LocalTime clock = typed.time().orElseGet(() -> dates.time(time.get()));
         if (day.isBefore(EARLIEST) || day.isAfter(LATEST)) {
             throw new InvalidInput("", "form.fault.year", day.getYear());
         }

@@ -76,6 +76,7 @@ public abstract sealed class Field<T>
 
     /** From now on the fault is shown as soon as there is one. */
     public final void leave() {
+        tidy();
         shown = true;
         fault.set(found);
     }
@@ -87,6 +88,9 @@ public abstract sealed class Field<T>
     public final void asked(boolean wanted) {
         asked.set(wanted);
     }
+
+    /** Called when the field is left, for what is better written out then. */
+    protected void tidy() {}
 
     final boolean isFaulty() {
         return !found.isEmpty();

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import undercroft.cellar.Cellar;
@@ -19,6 +21,7 @@ public abstract class Form extends Group {
     private final Cellar cellar;
     private final ReadOnlyBooleanWrapper canSave = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper fault = new ReadOnlyStringWrapper("");
+    private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper();
     private String found = "";
     private boolean shown;
 
@@ -38,8 +41,16 @@ public abstract class Form extends Group {
 
     /** Starts watching the fields; last step of making a form. */
     protected final void begin() {
-        listen(this::check);
+        listen(() -> {
+            check();
+            edits.set(edits.get() + 1);
+        });
         check();
+    }
+
+    /** How often anything was typed or chosen since the form was made; 0 while it is as it began. */
+    public final ReadOnlyIntegerProperty editsProperty() {
+        return edits.getReadOnlyProperty();
     }
 
     protected final UnitSystem units() {

@@ -2,6 +2,7 @@ package undercroft.app.servings;
 
 import java.time.Instant;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -32,6 +33,8 @@ import undercroft.wording.ShelfWords;
 /** Bottles promised for a time: which, how many, when, chilled where, how warm in the glass. */
 public final class ServingForm extends Form {
     private static final int MOST_BOTTLES = 10_000;
+    /** A room is not called a fridge above this (assumption). */
+    private static final double COLD_CELSIUS = 8;
 
     private final Optional<Serving> before;
     private final Optional<CellarOutlook> outlook;
@@ -39,7 +42,7 @@ public final class ServingForm extends Form {
     private final ChoiceField<Batch> batch;
     private final NumberField bottles;
     private final DateTimeField at;
-    private final ChoiceField<Place> place;
+    private final ChoiceField<Optional<Place>> place;
     private final ChoiceField<CoolingMedium> coolingMedium;
     private final NumberField glass;
     private final WordsField note;
@@ -82,21 +85,21 @@ public final class ServingForm extends Form {
                 "bottles");
         at = add(
                 new DateTimeField(
-                        messages(),
-                        "pour-at",
-                        messages().of("form.pour.at"),
-                        cellar.zone(),
-                        before.map(Serving::at).or(wish::at).orElseGet(() -> nextFreeEvening(cellar, now))),
+                                messages(),
+                                "pour-at",
+                                messages().of("form.pour.at"),
+                                cellar.zone(),
+                                before.map(Serving::at).or(wish::at).orElseGet(() -> nextFreeEvening(cellar, now)))
+                        .toCome(now),
                 "at");
         place = add(
-                ChoiceField.of(
+                new ChoiceField<>(
                         messages(),
                         "pour-place",
                         messages().of("form.pour.place"),
-                        cellar.places(),
-                        before.flatMap(Serving::placeId)
-                                .map(cellar::place)
-                                .orElseGet(() -> coldest(cellar).orElse(null))),
+                        coldPlaces(cellar),
+                        each -> each.map(Place::name).orElseGet(() -> messages().of("form.pour.elsewhere")),
+                        before.isPresent() ? before.flatMap(Serving::placeId).map(cellar::place) : coldest(cellar)),
                 "place");
         coolingMedium = add(
                 ChoiceField.of(
@@ -174,7 +177,7 @@ public final class ServingForm extends Form {
                 chosen.id(),
                 bottles.count(),
                 at.value(),
-                place.value().id(),
+                place.value().map(Place::id),
                 coolingMedium.value(),
                 glass.value(),
                 note.value()));
@@ -214,18 +217,20 @@ public final class ServingForm extends Form {
         }
         double wanted =
                 glass.value().orElse(chosen.beer().kind().servingCelsius().median());
-        double cold = known.places().stream()
-                .filter(each -> each.place().id().equals(place.value().id()))
-                .mapToDouble(PlaceOutlook::nowCelsius)
-                .findFirst()
-                .orElse(Double.NEGATIVE_INFINITY);
+        double cold = place.value()
+                .map(chilled -> known.places().stream()
+                        .filter(each -> each.place().id().equals(chilled.id()))
+                        .mapToDouble(PlaceOutlook::nowCelsius)
+                        .findFirst()
+                        .orElse(Double.NEGATIVE_INFINITY))
+                .orElseGet(() -> coolingMedium.value().usualCelsius());
         if (cold > wanted) {
             ShelfWords words = ShelfWords.of(known, messages());
             throw new InvalidInput(
                     "glassCelsius",
                     "form.pour.warm-place",
                     words.format().celsius(wanted),
-                    place.value().name(),
+                    place.words(place.value()),
                     words.format().celsius(cold));
         }
     }
@@ -267,11 +272,19 @@ public final class ServingForm extends Form {
                 .toInstant();
     }
 
+    /** A fridge that is no place of the cellar comes first: it is always there to choose. */
+    private static List<Optional<Place>> coldPlaces(Cellar cellar) {
+        List<Optional<Place>> places = new ArrayList<>(List.of(Optional.empty()));
+        cellar.places().forEach(place -> places.add(Optional.of(place)));
+        return places;
+    }
+
+    /** The coldest place of the cellar where any is as cold as a fridge. */
     private Optional<Place> coldest(Cellar cellar) {
         return outlook.flatMap(known -> known.places().stream()
                         .min(Comparator.comparingDouble(PlaceOutlook::nowCelsius))
+                        .filter(place -> place.nowCelsius() <= COLD_CELSIUS)
                         .map(PlaceOutlook::place))
-                .filter(cellar.places()::contains)
-                .or(() -> cellar.places().stream().findFirst());
+                .filter(cellar.places()::contains);
     }
 }

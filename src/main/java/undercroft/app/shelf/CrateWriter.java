@@ -37,7 +37,8 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                 0,
                 0,
                 words.of("shelf.crate.planned-sentence", batch.batch().name(), state),
-                found("", lots));
+                found("", lots),
+                false);
     }
 
     ShelfPlan.Crate crate(Place place, List<LotOutlook> lots) {
@@ -71,7 +72,8 @@ record CrateWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) 
                                         place.name(),
                                         state(main),
                                         words.of("shelf.crate.left", left))),
-                found(place.name(), lots.stream().map(LotOutlook::lot).toList()));
+                found(place.name(), lots.stream().map(LotOutlook::lot).toList()),
+                false);
     }
 
     private String state(LotOutlook lot) {

@@ -2,6 +2,7 @@ package undercroft.app.shelf;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +11,9 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.GlassColour;
+import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.Alert;
@@ -56,6 +59,7 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
      * @param state age and stage in a few words
      * @param sentence everything on the crate, for those who hear it
      * @param words what a search may find it by, in small letters
+     * @param pending whether its forecast is still being made: nothing is known of it but what was told
      */
     public record Crate(
             String key,
@@ -69,7 +73,8 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
             double fill,
             long ageSeconds,
             String sentence,
-            String words) {
+            String words,
+            boolean pending) {
         public Crate {
             racks = List.copyOf(racks);
         }
@@ -118,12 +123,19 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
                         .add(writer.crate(lots.get(0).place(), lots)));
             }
         }
+        for (Batch batch : outlook.pending()) {
+            new PendingCrates(outlook, batch, words)
+                    .byPlace()
+                    .forEach((placeId, crate) -> standing.computeIfAbsent(placeId, id -> new ArrayList<>())
+                            .add(crate));
+        }
+        Map<String, String> climates = new HashMap<>();
+        outlook.places().forEach(place -> climates.put(place.place().id(), climate(place, words)));
         List<Plank> planks = new ArrayList<>();
-        for (PlaceOutlook place : outlook.places()) {
-            List<Crate> crates =
-                    new ArrayList<>(standing.getOrDefault(place.place().id(), List.of()));
+        for (Place place : outlook.cellar().places()) {
+            List<Crate> crates = new ArrayList<>(standing.getOrDefault(place.id(), List.of()));
             crates.sort(crateOrder(order));
-            planks.add(new Plank(place.place().id(), place.place().name(), climate(place, words), crates));
+            planks.add(new Plank(place.id(), place.name(), climates.getOrDefault(place.id(), ""), crates));
         }
         if (order != Order.PLACE) {
             planks.sort(plankOrder(order));

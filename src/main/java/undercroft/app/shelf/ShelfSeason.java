@@ -34,12 +34,14 @@ public record ShelfSeason(Season season) {
         return rows;
     }
 
-    /** How many rows a crate has: one for each of its lots. */
+    /** How many rows a crate has: one for each of its lots, and one while it is not known yet. */
     public int rows(ShelfPlan.Crate crate) {
-        return (int) season.lanes().stream()
-                .filter(lane -> lane.placeId().equals(crate.placeId()))
-                .flatMap(lane -> lane.rows().stream())
-                .filter(row -> row.batchId().equals(crate.batchId()))
-                .count();
+        return crate.pending()
+                ? 1
+                : (int) season.lanes().stream()
+                        .filter(lane -> lane.placeId().equals(crate.placeId()))
+                        .flatMap(lane -> lane.rows().stream())
+                        .filter(row -> row.batchId().equals(crate.batchId()))
+                        .count();
     }
 }

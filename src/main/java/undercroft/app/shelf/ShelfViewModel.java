@@ -49,6 +49,10 @@ public final class ShelfViewModel {
         FINISHED;
 
         private boolean shows(ShelfPlan.Crate crate) {
+            return this == ALL || (!crate.pending() && isOf(crate));
+        }
+
+        private boolean isOf(ShelfPlan.Crate crate) {
             return switch (this) {
                 case ALL -> true;
                 case ATTENTION -> crate.alert() != Alert.CLEAR;
@@ -147,6 +151,11 @@ public final class ShelfViewModel {
     /** Whether the page of the chosen batch is shown in place of the season. */
     public BooleanProperty batchOpenProperty() {
         return batchOpen;
+    }
+
+    /** What the plan was drawn from; perhaps a shelf that is only known in part. Null like the plan. */
+    public CellarOutlook outlook() {
+        return outlook.getValue();
     }
 
     /** Null until there is an outlook. */

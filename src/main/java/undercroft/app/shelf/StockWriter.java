@@ -1,5 +1,7 @@
 package undercroft.app.shelf;
 
+import java.util.ArrayList;
+import java.util.List;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
@@ -10,8 +12,12 @@ import undercroft.wording.ShelfWords;
 record StockWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
     BatchPage.Stock stock() {
         StockOutlook stock = StockOutlook.of(batch.batch(), outlook.at());
-        return new BatchPage.Stock(
-                stock, sentence(stock), batch.lots().stream().map(this::lot).toList());
+        List<String> lots = new ArrayList<>(batch.lots().stream().map(this::lot).toList());
+        double kegged = batch.batch().packaging().keggedLitres();
+        if (kegged > 0) {
+            lots.add(words.of("stock.kegged", words.format().litres(kegged)));
+        }
+        return new BatchPage.Stock(stock, sentence(stock), lots);
     }
 
     private String lot(LotOutlook lot) {

@@ -131,6 +131,23 @@ public final class WhatIfForm extends Form {
                 "from");
         askWhatMatters();
         begin();
+        kind.chosenProperty().addListener((property, was, is) -> leaveWhereItStands());
+        lot.chosenProperty().addListener((property, was, is) -> leaveWhereItStands());
+    }
+
+    /** A move begins with a place the bottles are not in: to where they stand already is no move. */
+    private void leaveWhereItStands() {
+        LotChoice moved = lot.chosenProperty().get();
+        Place chosen = place.chosenProperty().get();
+        if (kind.chosenProperty().get() == Kind.MOVED && moved != null && chosen != null) {
+            String here = moved.lot().stayAt(at).placeId();
+            if (chosen.id().equals(here)) {
+                cellar().places().stream()
+                        .filter(other -> !other.id().equals(here))
+                        .findFirst()
+                        .ifPresent(place.chosenProperty()::set);
+            }
+        }
     }
 
     private void askWhatMatters() {

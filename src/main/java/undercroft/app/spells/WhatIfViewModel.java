@@ -34,6 +34,7 @@ public final class WhatIfViewModel {
     private final ReadOnlyBooleanWrapper canDo = new ReadOnlyBooleanWrapper(this, "canDo");
     private final ReadOnlyStringWrapper fault = new ReadOnlyStringWrapper(this, "fault", "");
     private CellarOutlook asked;
+    private int questions;
 
     public WhatIfViewModel(Messages messages, Workspace workspace, Forecasts forecasts, Clock clock) {
         this.messages = messages;
@@ -83,12 +84,17 @@ public final class WhatIfViewModel {
                 && Duration.between(asked.at(), outlook.at()).abs().compareTo(STALE) < 0;
         if (!same) {
             asked = outlook;
-            form.set(new WhatIfForm(messages, outlook));
+            WhatIfForm made = new WhatIfForm(messages, outlook);
+            made.editsProperty().addListener((property, before, after) -> clear());
+            form.set(made);
             clear();
         }
     }
 
+    /** Takes the answer away, the one that is being worked out too: under another question it would be wrong. */
     private void clear() {
+        questions++;
+        working.set(false);
         page.set(null);
         picture.set(null);
         canDo.set(false);
@@ -105,24 +111,28 @@ public final class WhatIfViewModel {
         }
         try {
             working.set(true);
-            forecasts.suppose(question.suppositions(), answer -> show(question, answer), this::fail);
+            int number = questions;
+            forecasts.suppose(
+                    question.suppositions(), answer -> show(question, number, answer), thrown -> fail(number, thrown));
         } catch (InvalidInput thrown) {
-            fail(thrown);
+            fail(questions, thrown);
         }
     }
 
-    private void show(WhatIfForm question, WhatIf answer) {
-        working.set(false);
-        if (question == form.get()) {
+    private void show(WhatIfForm question, int number, WhatIf answer) {
+        if (number == questions) {
+            working.set(false);
             page.set(WhatIfWriter.page(answer, messages));
             canDo.set(question.canBeDone() && isNow());
             answer.changes().stream().findFirst().ifPresent(this::choose);
         }
     }
 
-    private void fail(InvalidInput thrown) {
-        working.set(false);
-        fault.set(messages.sentence(messages.fault(thrown)));
+    private void fail(int number, InvalidInput thrown) {
+        if (number == questions) {
+            working.set(false);
+            fault.set(messages.sentence(messages.fault(thrown)));
+        }
     }
 
     /** Moves are made at the present moment, so only while that is the day looked at. */

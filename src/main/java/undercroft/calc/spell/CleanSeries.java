@@ -105,7 +105,9 @@ public final class CleanSeries {
         for (byte verdict : verdicts) {
             counts.merge(Verdict.BY_CODE.get(verdict), 1, Integer::sum);
         }
-        return new CleanSeries(raw, TimeSeries.of(times, repaired), verdicts, counts);
+        // A log without a fault is its own clean series, so that it is held once.
+        TimeSeries series = counts.get(Verdict.KEPT) == size ? raw : TimeSeries.of(times, repaired);
+        return new CleanSeries(raw, series, verdicts, counts);
     }
 
     /** What is kept and repaired, °C. */

@@ -27,6 +27,13 @@ public final class SpellFinder {
                 known, Math.max(1, rule.medianDays() * perDay), (int) Math.min(FEWEST_DAYS * perDay, known.length));
     }
 
+    private SpellFinder(SpellFinder prepared, SpellRule rule) {
+        this.history = prepared.history;
+        this.rule = rule;
+        this.known = prepared.known;
+        this.baseline = prepared.baseline;
+    }
+
     /** Prepares the running median of a history; the first weeks are held against their own median. */
     public static SpellFinder of(BottleHistory history, SpellRule rule) {
         return new SpellFinder(history, rule);
@@ -38,6 +45,11 @@ public final class SpellFinder {
      */
     public static List<Spell> find(BottleHistory history, SpellRule rule) {
         return of(history, rule).spells();
+    }
+
+    /** The same history under another rule; what it was used to is not worked out again where that is the same. */
+    public SpellFinder under(SpellRule other) {
+        return other.medianDays() == rule.medianDays() ? new SpellFinder(this, other) : of(history, other);
     }
 
     /** See {@link #find}. */

@@ -1,13 +1,13 @@
 package undercroft.outlook.climate;
 
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import undercroft.calc.spell.CleanSeries;
 import undercroft.series.TimeSeries;
 
 /**
  * Logs of air, cleaned and thinned to what bottles can feel, each only once: moving the day looked at over years of
- * readings cleans no more than their last day anew. Gives the same as cleaning all of it up to that day would. Of any
+ * readings, or adding one to them, cleans no more than their last day anew. Gives the same as cleaning all of it would. Of any
  * thread; keeps the newest log of each place.
  */
 public final class AirLogs {
@@ -16,9 +16,22 @@ public final class AirLogs {
 
     private static final long SPIKE_REACH_SECONDS = 6 * 3600;
 
-    private final Map<String, Prepared> prepared = new HashMap<>();
+    private final Map<String, Prepared> prepared = new ConcurrentHashMap<>();
 
-    private record Prepared(TimeSeries raw, TimeSeries clean) {}
+    private record Prepared(TimeSeries raw, TimeSeries clean) {
+        static Prepared of(TimeSeries raw) {
+            return new Prepared(raw, AirLogs.clean(raw));
+        }
+
+        Prepared grownTo(TimeSeries log) {
+            boolean hasGrown = raw.size() <= log.size()
+                    && log.between(Long.MIN_VALUE / 2, raw.lastTime() + 1).equals(raw);
+            if (!hasGrown) {
+                return of(log);
+            }
+            return log.size() == raw.size() ? this : new Prepared(log, withEnd(clean, log, raw.lastTime()));
+        }
+    }
 
     /** The clean log of a place up to and with an instant. */
     public TimeSeries until(String placeId, TimeSeries raw, long epochSecond) {
@@ -29,22 +42,24 @@ public final class AirLogs {
         if (raw.lastTime() <= epochSecond) {
             return clean;
         }
-        // A reading is judged by those within six hours either side, of which those after the instant are not looked
-        // at.
-        long settled = Math.floorDiv(epochSecond - SPIKE_REACH_SECONDS, BIN_SECONDS) * BIN_SECONDS;
-        TimeSeries late = clean(raw.between(settled - SPIKE_REACH_SECONDS, epochSecond + 1));
-        return clean.between(Long.MIN_VALUE / 2, settled).mergedWith(late.between(settled, Long.MAX_VALUE / 2));
+        return withEnd(clean, raw.between(Long.MIN_VALUE / 2, epochSecond + 1), epochSecond);
     }
 
-    // The very same object has the very same readings; comparing millions of them would take as long as cleaning them.
-    @SuppressWarnings("ReferenceEquality")
-    private synchronized TimeSeries cleaned(String placeId, TimeSeries raw) {
-        Prepared known = prepared.get(placeId);
-        if (known == null || known.raw() != raw) {
-            known = new Prepared(raw, clean(raw));
-            prepared.put(placeId, known);
-        }
-        return known.clean();
+    /**
+     * What is clean of a log up to an instant is clean of any log that is the same until then, but for the last hours: a
+     * reading is judged by those within six hours either side.
+     */
+    private static TimeSeries withEnd(TimeSeries clean, TimeSeries raw, long sameUntil) {
+        long settled = Math.floorDiv(sameUntil - SPIKE_REACH_SECONDS, BIN_SECONDS) * BIN_SECONDS;
+        TimeSeries late = clean(raw.between(settled - SPIKE_REACH_SECONDS, Long.MAX_VALUE / 2));
+        TimeSeries whole =
+                clean.between(Long.MIN_VALUE / 2, settled).mergedWith(late.between(settled, Long.MAX_VALUE / 2));
+        return whole.equals(raw) ? raw : whole;
+    }
+
+    private TimeSeries cleaned(String placeId, TimeSeries raw) {
+        return prepared.compute(placeId, (id, known) -> known == null ? Prepared.of(raw) : known.grownTo(raw))
+                .clean();
     }
 
     private static TimeSeries clean(TimeSeries raw) {
@@ -69,6 +84,6 @@ public final class AirLogs {
             }
             thin.add(first + seconds / count, sum / count);
         }
-        return thin.build();
+        return thin.size() == series.size() ? series : thin.build();
     }
 }

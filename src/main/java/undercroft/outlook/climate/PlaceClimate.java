@@ -110,12 +110,10 @@ public record PlaceClimate(
         long present =
                 Math.max(historyFrom + STEP_SECONDS, Math.floorDiv(now, STEP_SECONDS) * STEP_SECONDS + STEP_SECONDS);
         BottleHistory history = BottleLag.of(air, historyFrom, present, STEP_SECONDS, place.lagHours());
-        BottleHistory learned = BottleLag.of(
-                air,
-                first,
-                Math.max(first + STEP_SECONDS, Math.min(present, endOf(air))),
-                STEP_SECONDS,
-                place.lagHours());
+        long learnedUntil = Math.max(first + STEP_SECONDS, Math.min(present, endOf(air)));
+        BottleHistory learned = first == historyFrom && learnedUntil == present
+                ? history
+                : BottleLag.of(air, first, learnedUntil, STEP_SECONDS, place.lagHours());
         Track ahead = TemperatureAhead.from(learned).track(present, horizon, STEP_SECONDS);
         Track bottles = joined(history.track(), ahead, gridFrom);
         List<Span> gaps = new ArrayList<>();
@@ -134,11 +132,11 @@ public record PlaceClimate(
 
     /** Frost and stall are two cold limits; a stall is left out where another cold spell says the same. */
     private static List<Spell> spells(BottleHistory history, YeastLimits limits) {
-        List<Spell> spells = new ArrayList<>(
-                SpellFinder.find(history, SpellRule.STANDARD.withLimits(FROST_CELSIUS, limits.warmCelsius())));
+        SpellFinder frost = SpellFinder.of(history, SpellRule.STANDARD.withLimits(FROST_CELSIUS, limits.warmCelsius()));
+        List<Spell> spells = new ArrayList<>(frost.spells());
         List<Spell> cold =
                 spells.stream().filter(spell -> spell.kind() == Spell.Kind.COLD).toList();
-        SpellFinder.find(history, SpellRule.STANDARD.withLimits(limits.stallCelsius(), limits.warmCelsius())).stream()
+        frost.under(SpellRule.STANDARD.withLimits(limits.stallCelsius(), limits.warmCelsius())).spells().stream()
                 .filter(spell -> spell.kind() == Spell.Kind.COLD && spell.cause() == Spell.Cause.LIMIT)
                 .filter(stall -> cold.stream().noneMatch(other -> other.span().overlaps(stall.span())))
                 .forEach(spells::add);

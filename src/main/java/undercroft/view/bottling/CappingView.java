@@ -7,10 +7,13 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.CappingForm;
+import undercroft.app.bottling.ElsewhereForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.view.kit.form.FormGrid;
+import undercroft.view.kit.form.RowsView;
+import undercroft.wording.Messages;
 
 /** What was really done; then the batch goes to the shelf. */
 final class CappingView {
@@ -59,6 +62,7 @@ final class CappingView {
                 new FormGrid()
                         .section(context.messages().of("bottling.cap.place"))
                         .fields(form.placeFields()),
+                split(context.messages(), form),
                 Labels.section(context.messages().of("bottling.cap.differences")),
                 differences,
                 new FormGrid().field(form.allTheSame()),
@@ -71,6 +75,20 @@ final class CappingView {
         form.changesProperty().addListener((property, before, after) -> write(context, form, differences));
         write(context, form, differences);
         return Labels.columns(left, right);
+    }
+
+    private static Node split(Messages messages, CappingForm form) {
+        Button add = new Button(messages.of("bottling.cap.split"));
+        add.setId("capping-split");
+        add.setOnAction(event -> form.addElsewhere());
+        RowsView<ElsewhereForm> rows = new RowsView<>(
+                form.elsewhere(),
+                row -> new FormGrid().fields(row.fields()),
+                messages.of("bottling.cap.split.remove"),
+                add);
+        rows.setVisible(form.canSplit());
+        rows.setManaged(form.canSplit());
+        return rows;
     }
 
     private static void write(BottlingContext context, CappingForm form, VBox differences) {

@@ -16,6 +16,12 @@ record FilePicker(Messages messages) implements Printouts.Picker {
         chooser.setInitialFileName(suggestedName);
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("HTML", "*.html"));
         File chosen = chooser.showSaveDialog(owner);
-        return Optional.ofNullable(chosen).map(File::toPath);
+        return Optional.ofNullable(chosen).map(File::toPath).map(FilePicker::withEnding);
+    }
+
+    /** Some systems' dialogs leave out the ending that was not typed; without it no program opens the file. */
+    static Path withEnding(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.contains(".") ? file : file.resolveSibling(name + ".html");
     }
 }

@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.stage.Window;
 import undercroft.app.bottling.DayPrintouts;
+import undercroft.view.kit.LinePrinter;
 import undercroft.view.kit.WindowContext;
 
 /** Puts the papers of a day into files or on a printer, and says what became of them. */
@@ -47,6 +48,6 @@ final class Printouts {
     }
 
     void print(Node from, DayPrintouts printouts) {
-        answer.set(SheetPrinter.print(window.messages(), from.getScene().getWindow(), printouts));
+        answer.set(LinePrinter.print(window.messages(), from.getScene().getWindow(), printouts.lines()));
     }
 }

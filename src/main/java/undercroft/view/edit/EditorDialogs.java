@@ -13,6 +13,7 @@ import undercroft.app.form.batch.DrawForm;
 import undercroft.app.form.batch.MoveForm;
 import undercroft.app.form.batch.NotesForm;
 import undercroft.app.form.batch.ReadingForm;
+import undercroft.app.form.batch.StocktakeForm;
 import undercroft.app.form.place.DialForm;
 import undercroft.app.form.place.ImportForm;
 import undercroft.app.servings.ServingForm;
@@ -169,6 +170,12 @@ public final class EditorDialogs implements Editors {
         VBox content = new VBox(
                 FieldControls.of(form.notes()), FormGrid.fault(form.notes().faultProperty()));
         dialogs.open(messages.of("form.notes.title", batch.name()), form, content);
+    }
+
+    @Override
+    public void count(Batch batch) {
+        StocktakeForm form = new StocktakeForm(cellar(), batch, clock.instant(), messages);
+        dialogs.open(messages.of("form.stocktake.title", batch.name()), form, new FormGrid().fields(form.fields()));
     }
 
     @Override

@@ -39,6 +39,9 @@ public interface Editors {
 
     void editNotes(Batch batch);
 
+    /** What is left of a batch, as counted. */
+    void count(Batch batch);
+
     /** A logger's file into a place. */
     void importInto(Place place);
 

@@ -2,12 +2,16 @@ package undercroft.view.kit;
 
 import java.util.List;
 import java.util.function.LongFunction;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -31,6 +35,8 @@ public final class PlotsView extends Region {
     private static final long CLOSEST_SECONDS = 6 * 3600L;
 
     private final Canvas chart = new Canvas();
+    private final Messages messages;
+    private final LongFunction<String> dateWords;
     private final CursorCanvas cursor;
     private final ZoomButtons buttons;
     private final FontMeasure measure = new FontMeasure();
@@ -44,6 +50,8 @@ public final class PlotsView extends Region {
     private double cursorX = Double.NaN;
 
     public PlotsView(Messages messages, LongFunction<String> dateWords) {
+        this.messages = messages;
+        this.dateWords = dateWords;
         cursor = new CursorCanvas(dateWords);
         buttons = new ZoomButtons(
                 zoomButton(messages, "zoom-all", "plots.zoom.all", "plots.zoom.all.sentence", this::showUsual),
@@ -65,7 +73,7 @@ public final class PlotsView extends Region {
         setId("plots");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        setAccessibleText(messages.of("plots.sentence"));
+        setAccessibleHelp(messages.of("plots.sentence"));
         setOnMouseMoved(event -> pointAt(event.getX()));
         setOnMouseExited(event -> pointAt(Double.NaN));
         setOnMousePressed(this::press);
@@ -76,6 +84,34 @@ public final class PlotsView extends Region {
 
     private static Button zoomButton(Messages messages, String id, String key, String sentenceKey, Runnable act) {
         return ZoomButtons.button(id, messages.of(key), messages.of(sentenceKey), act);
+    }
+
+    /** What can be done with the plots, from a button beside the zoom and from the menu of the right mouse button. */
+    void offer(String sentence, List<MenuItem> items) {
+        MenuButton more = new MenuButton(messages.of("plots.menu.button"));
+        more.setId("plot-menu");
+        more.getStyleClass().addAll("quiet", "small");
+        more.setAccessibleText(sentence);
+        more.setTooltip(new Tooltip(sentence));
+        more.getItems().setAll(items);
+        buttons.getChildren().add(more);
+        setOnContextMenuRequested(event -> {
+            more.show();
+            event.consume();
+        });
+    }
+
+    String dateWords(long epochSecond) {
+        return dateWords.apply(epochSecond);
+    }
+
+    /** Says in one sentence what the plots say now. */
+    private void speak() {
+        long at = shown.now().orElse(shown.from());
+        String values = shown.valuesAt(at).stream()
+                .map(value -> messages.of("plots.spoken.value", value.title(), value.text()))
+                .collect(Collectors.joining("; "));
+        setAccessibleText(messages.of("plots.spoken", dateWords.apply(at), values));
     }
 
     /** Shows other plots over their whole time; the stretch looked at stays when {@code keepsView}. */
@@ -93,6 +129,7 @@ public final class PlotsView extends Region {
         whole = stack;
         usual = stack.over(stack.from(), Math.max(stack.from() + 1, Math.min(stack.until(), usualUntil)));
         shown = keeps ? stack.over(before.from(), before.until()) : usual;
+        speak();
         requestLayout();
     }
 

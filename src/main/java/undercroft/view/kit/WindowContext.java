@@ -5,6 +5,7 @@ import java.time.Instant;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.value.ObservableValue;
 import undercroft.app.Faults;
+import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
 import undercroft.wording.Messages;
@@ -13,6 +14,7 @@ import undercroft.wording.Messages;
  * What the window of one cellar works with. All of it goes with that cellar, so that views may listen to it for as long as
  * they live.
  *
+ * @param tasks where files are written and long work is done
  * @param now the clock's last step
  * @param dark whether colours are dark; the window changes it, its owner may keep it
  */
@@ -20,6 +22,7 @@ public record WindowContext(
         Messages messages,
         Workspace workspace,
         Forecasts forecasts,
+        BackgroundTasks tasks,
         Faults faults,
         Editors editors,
         CellarChooser chooser,

@@ -14,8 +14,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import undercroft.app.bottling.BrewAgain;
 import undercroft.app.shelf.BatchPage;
 import undercroft.app.shelf.BatchViewModel;
+import undercroft.app.shelf.CompareViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
@@ -28,6 +30,7 @@ import undercroft.series.Band;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.FigureTile;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
@@ -41,6 +44,8 @@ final class BatchView extends VBox {
     private final ToDoActions actions;
     private final WindowContext context;
     private final Consumer<String> planBatch;
+    private final CompareViewModel compare;
+    private final BatchPapers papers;
     private final BatchBar bar;
     private final VBox above = new VBox();
     private final PlotsView plots;
@@ -56,12 +61,15 @@ final class BatchView extends VBox {
             ToDoActions actions,
             WindowContext context,
             Runnable back,
-            Consumer<String> planBatch) {
+            Consumer<String> planBatch,
+            CompareViewModel compare) {
         this.model = model;
         this.toDo = toDo;
         this.actions = actions;
         this.context = context;
         this.planBatch = planBatch;
+        this.compare = compare;
+        papers = new BatchPapers(context, context.messages());
         bar = new BatchBar(context.messages(), back);
         plots = new PlotsView(
                 context.messages(), epochSecond -> words().dayAndTime(Instant.ofEpochSecond(epochSecond)));
@@ -73,6 +81,11 @@ final class BatchView extends VBox {
                     row.reading().ifPresent(model::remove);
                     row.drawn().ifPresent(model::remove);
                 }));
+        PlotMenu.on(
+                plots,
+                context,
+                context.messages(),
+                () -> model.pageProperty().get().title());
         body = new BatchBody(above, lists, plots);
         getStyleClass().add("batch");
         VBox.setVgrow(body, Priority.ALWAYS);
@@ -170,6 +183,16 @@ final class BatchView extends VBox {
         }
         all.add(action("batch-edit", "batch.action.edit", () -> edit(batch)));
         all.add(action("batch-notes", "batch.action.notes", () -> editors.editNotes(batch)));
+        if (lot.isPresent()) {
+            if (shown.batch().bottlesLeft() > 0) {
+                all.add(action("batch-count", "batch.action.count", () -> editors.count(batch)));
+            }
+            all.add(action("batch-compare", "batch.action.compare", () -> compare.compare(List.of(batch.id()))));
+            all.add(action("batch-again", "batch.action.again", () -> brewAgain(batch)));
+            all.add(action("batch-labels", "batch.action.labels", () -> papers.saveLabels(this, batch)));
+            all.add(action("batch-series", "batch.action.series", () -> papers.saveSeries(this, shown.batch())));
+            all.add(action("batch-print", "batch.action.print", () -> papers.print(this, shown)));
+        }
         return all;
     }
 
@@ -199,6 +222,13 @@ final class BatchView extends VBox {
         FlowPane row = new FlowPane(picker);
         row.getStyleClass().add("lot-row");
         return row;
+    }
+
+    private void brewAgain(Batch batch) {
+        Batch planned = new BrewAgain(context.workspace().getCellar(), batch, words().format()).planned();
+        context.workspace()
+                .change(context.messages().of("undo.batch.again", planned.name()), cellar -> cellar.withBatch(planned));
+        planBatch.accept(planned.id());
     }
 
     /** A batch that is still to be bottled is changed on bottling day. */

@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.HBox;
+import undercroft.app.shelf.CompareViewModel;
 import undercroft.app.shelf.ShelfPlan;
 import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Place;
@@ -18,13 +19,19 @@ final class MarksBar extends HBox {
     private final ShelfViewModel model;
     private final WindowContext context;
     private final BiConsumer<List<ShelfPlan.Crate>, String> move;
+    private final CompareViewModel compare;
 
     /** {@code move} carries crates to the place with an id. */
-    MarksBar(ShelfViewModel model, WindowContext context, BiConsumer<List<ShelfPlan.Crate>, String> move) {
+    MarksBar(
+            ShelfViewModel model,
+            WindowContext context,
+            BiConsumer<List<ShelfPlan.Crate>, String> move,
+            CompareViewModel compare) {
         super(8);
         this.model = model;
         this.context = context;
         this.move = move;
+        this.compare = compare;
         getStyleClass().add("marks-bar");
         setId("marks-bar");
         setAlignment(Pos.CENTER_LEFT);
@@ -49,10 +56,18 @@ final class MarksBar extends HBox {
             item.setOnAction(event -> move.accept(crates, place.id()));
             to.getItems().add(item);
         }
+        Button side = new Button(context.messages().of("shelf.marks.compare"));
+        side.setId("marks-compare");
+        side.getStyleClass().add("quiet");
+        List<String> batches =
+                crates.stream().map(ShelfPlan.Crate::batchId).distinct().toList();
+        side.setDisable(batches.size() > 3
+                || crates.stream().anyMatch(crate -> crate.placeId().isEmpty()));
+        side.setOnAction(event -> compare.compare(batches));
         Button clear = new Button(context.messages().of("shelf.marks.clear"));
         clear.setId("marks-clear");
         clear.getStyleClass().add("quiet");
         clear.setOnAction(event -> model.unmarkAll());
-        getChildren().setAll(sum, to, clear);
+        getChildren().setAll(sum, to, side, clear);
     }
 }

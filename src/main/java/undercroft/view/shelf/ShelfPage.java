@@ -10,6 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import undercroft.app.TimeViewModel;
 import undercroft.app.shelf.BatchViewModel;
+import undercroft.app.shelf.CompareViewModel;
 import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.view.kit.Widths;
@@ -31,6 +32,8 @@ public final class ShelfPage extends VBox {
     private final ShelfView shelf;
     private final InspectorView inspector;
     private final BatchView batch;
+    private final CompareViewModel compare;
+    private final CompareView compareView;
     private final HBox row = new HBox();
     private boolean wide = true;
 
@@ -43,13 +46,16 @@ public final class ShelfPage extends VBox {
             WindowContext context,
             TimeViewModel time,
             Consumer<String> planBatch) {
+        CompareViewModel compare = new CompareViewModel(context.forecasts().outlookProperty(), context.messages());
         Runnable open = () -> model.batchOpenProperty().set(true);
         Runnable back = () -> model.batchOpenProperty().set(false);
         return new ShelfPage(
                 model,
-                new ShelfView(model, context, time),
+                new ShelfView(model, context, time, compare),
                 new InspectorView(context.messages(), batch, toDo, actions, open),
-                new BatchView(batch, toDo, actions, context, back, planBatch));
+                new BatchView(batch, toDo, actions, context, back, planBatch, compare),
+                compare,
+                new CompareView(compare, context, context.messages(), compare::stop));
     }
 
     /** Puts the keyboard on the crates. */
@@ -57,11 +63,20 @@ public final class ShelfPage extends VBox {
         shelf.takeFocus();
     }
 
-    private ShelfPage(ShelfViewModel model, ShelfView shelf, InspectorView inspector, BatchView batch) {
+    private ShelfPage(
+            ShelfViewModel model,
+            ShelfView shelf,
+            InspectorView inspector,
+            BatchView batch,
+            CompareViewModel compare,
+            CompareView compareView) {
         this.model = model;
         this.shelf = shelf;
         this.inspector = inspector;
         this.batch = batch;
+        this.compare = compare;
+        this.compareView = compareView;
+        HBox.setHgrow(compareView, Priority.ALWAYS);
         getStyleClass().add("middle");
         setMinWidth(0);
         row.setMinWidth(0);
@@ -80,6 +95,11 @@ public final class ShelfPage extends VBox {
                 shelf.takeFocus();
             }
         });
+        compare.chosenProperty().addListener((property, before, after) -> {
+            if (before.isEmpty() != after.isEmpty()) {
+                arrange();
+            }
+        });
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
         arrange();
     }
@@ -92,7 +112,10 @@ public final class ShelfPage extends VBox {
         shelf.setPrefWidth(COLUMN);
         shelf.setMinWidth(open ? COLUMN : 0);
         inspector.setMinWidth(wide ? inspector.getPrefWidth() : 0);
-        if (open) {
+        if (!compare.chosenProperty().get().isEmpty()) {
+            inspector.setVisible(false);
+            show(new Node[] {compareView}, false);
+        } else if (open) {
             show(wide ? new Node[] {shelf, batch} : new Node[] {batch}, false);
         } else if (wide) {
             show(new Node[] {shelf, inspector}, false);
@@ -121,7 +144,11 @@ public final class ShelfPage extends VBox {
             event.consume();
             return;
         }
-        if (event.getCode() == KeyCode.ESCAPE && model.batchOpenProperty().get()) {
+        if (event.getCode() == KeyCode.ESCAPE && !compare.chosenProperty().get().isEmpty()) {
+            compare.stop();
+            event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE
+                && model.batchOpenProperty().get()) {
             model.batchOpenProperty().set(false);
             event.consume();
         } else if (event.isShortcutDown() && event.getCode() == KeyCode.PAGE_DOWN) {

@@ -19,6 +19,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.TimeViewModel;
+import undercroft.app.shelf.CompareViewModel;
 import undercroft.app.shelf.ShelfPlan;
 import undercroft.app.shelf.ShelfSeason;
 import undercroft.app.shelf.ShelfViewModel;
@@ -54,7 +55,7 @@ final class ShelfView extends VBox {
     private HBox zooms;
     private double lastX;
 
-    ShelfView(ShelfViewModel model, WindowContext context, TimeViewModel time) {
+    ShelfView(ShelfViewModel model, WindowContext context, TimeViewModel time, CompareViewModel compare) {
         this.model = model;
         this.context = context;
         this.time = time;
@@ -80,7 +81,7 @@ final class ShelfView extends VBox {
         card.getStyleClass().addAll("card", "shelf-card");
         card.getChildren().addAll(season, new VBox(axisHead(), scroll));
         VBox.setVgrow(card, Priority.ALWAYS);
-        getChildren().addAll(header, new MarksBar(model, context, drags::carry), card);
+        getChildren().addAll(header, new MarksBar(model, context, drags::carry, compare), card);
         scroll.vvalueProperty().addListener((property, before, after) -> card.requestLayout());
         scroll.viewportBoundsProperty().addListener((property, before, after) -> card.requestLayout());
         Widths.follow(this, width -> arrange());
@@ -99,7 +100,7 @@ final class ShelfView extends VBox {
             double head = board.headWidth();
             double view = scroll.getViewportBounds().getHeight();
             double top = scroll.getVvalue() * Math.max(0, board.getHeight() - view);
-            season.setTranslateX(head);
+            season.relocate(snappedLeftInset() + head, snappedTopInset());
             season.draw(scroll.getViewportBounds().getWidth() - head, AXIS + view, top);
         }
     }
@@ -178,7 +179,7 @@ final class ShelfView extends VBox {
 
     private void fill() {
         ShelfPlan plan = model.planProperty().get();
-        CellarOutlook outlook = context.forecasts().outlookProperty().get();
+        CellarOutlook outlook = model.outlook();
         board.clear();
         if (plan == null || outlook == null) {
             return;

@@ -9,6 +9,7 @@ import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.CellarOutlook;
 import undercroft.picture.StockPicture;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
@@ -32,6 +33,7 @@ final class StockView {
         plots.setMinHeight(HEIGHT);
         plots.setPrefHeight(HEIGHT);
         plots.setPalette(Looks.palette(context.dark().get()));
+        PlotMenu.on(plots, context, context.messages(), () -> stock.sentence());
         plots.show(StockPicture.of(stock.outlook(), ShelfWords.of(outlook, context.messages())), false);
         Label sentence = new Label(stock.sentence());
         sentence.setId("stock-sentence");

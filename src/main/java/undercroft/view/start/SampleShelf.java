@@ -36,7 +36,7 @@ final class SampleShelf extends HBox {
     private static Region crate(String bottle, GlassColour colour, int count, int left, double fill, boolean dark) {
         ShelfPlan.Rack rack = new ShelfPlan.Rack(Listed.find(Bottles.STANDARD, bottle, "bottle"), colour, count, left);
         ShelfPlan.Crate crate = new ShelfPlan.Crate(
-                bottle, bottle, "", "", Stage.CARBONATING, Alert.CLEAR, "", List.of(rack), fill, 0, "", "");
+                bottle, bottle, "", "", Stage.CARBONATING, Alert.CLEAR, "", List.of(rack), fill, 0, "", "", false);
         BottleCanvas canvas = new BottleCanvas(crate);
         canvas.draw(WIDEST, HEIGHT, dark);
         return new HBox(canvas);

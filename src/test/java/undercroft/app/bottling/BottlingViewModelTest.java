@@ -8,13 +8,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import undercroft.app.form.NumberField;
 import undercroft.app.form.WordsField;
 import undercroft.bottling.Step;
+import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Batch;
 import undercroft.cellar.FillingPlan;
+import undercroft.cellar.LightSetting;
+import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.SampleWorkspace;
@@ -227,6 +234,29 @@ final class BottlingViewModelTest {
         assertNull(model.formProperty().get());
         workspace.undo();
         assertTrue(stored().cappedAt().isEmpty(), "undo brings the draft back");
+    }
+
+    @Test
+    void aBottlingIsSplitOverTwoPlacesFromCappingOn() {
+        workspace.change(
+                "another place",
+                cellar -> cellar.withPlace(new Place(
+                        "attic", "Attic", new TemperatureSource.Logged(), 6, LightSetting.usual(LightPlace.DARK))));
+        CappingForm done = model.capping().orElseThrow();
+        done.addElsewhere();
+        ElsewhereForm row = done.elsewhere().list().get(0);
+        ((NumberField) row.fields().get(0)).textProperty().set("61");
+        assertFalse(done.canSave(), "57 are capped");
+        ((NumberField) row.fields().get(0)).textProperty().set("20");
+        model.cap(done);
+        assertEquals(57, stored().leftAt(clock.instant()));
+        assertEquals(
+                Map.of("cupboard", 37, "attic", 20),
+                stored().lots().stream()
+                        .collect(Collectors.toMap(lot -> lot.stays().get(0).placeId(), Lot::count)));
+        assertTrue(stored().lots().stream().allMatch(lot -> lot.stays().size() == 1), "nothing was moved");
+        workspace.undo();
+        assertTrue(stored().cappedAt().isEmpty());
     }
 
     @Test

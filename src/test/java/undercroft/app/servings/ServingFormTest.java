@@ -17,6 +17,7 @@ import undercroft.app.form.NumberField;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Flocculation;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.ServingShelf;
@@ -39,7 +40,7 @@ final class ServingFormTest {
         CellarOutlook outlook = ServingShelf.outlook(cellar, NOW);
         ServingForm.Wish wish = new ServingForm.Wish(Optional.of("ale"), 4, Optional.of(local("2026-04-18T18:00")));
         ServingForm form = ServingForm.adding(Messages.english(), cellar, wish, Optional.of(outlook), NOW);
-        choose(form, "pour-place", cellar.place("fridge"));
+        choose(form, "pour-place", Optional.of(cellar.place("fridge")));
         return form;
     }
 
@@ -72,6 +73,49 @@ final class ServingFormTest {
         assertEquals(local("2026-04-18T18:00"), serving.at());
         assertEquals(4, serving.bottles());
         assertEquals(CoolingMedium.STILL_FRIDGE, serving.coolingMedium());
+    }
+
+    @Test
+    void aServingNeedsNoPlaceOfTheCellar() {
+        choose(form, "pour-place", Optional.<Place>empty());
+        assertTrue(form.canSave());
+        Serving serving = form.applyTo(cellar).servings().get(0);
+        assertEquals(Optional.empty(), serving.placeId());
+    }
+
+    @Test
+    void inACellarWithoutAFridgeTheKitchenOneIsProposed() {
+        Cellar warm = ServingShelf.cellar(ServingShelf.ale("ale", Flocculation.FLOCCULENT, 10));
+        Cellar noFridge = warm.withPlaces(warm.places().stream()
+                .filter(place -> warm.batch("ale").lots().get(0).stays().stream()
+                        .anyMatch(stay -> stay.placeId().equals(place.id())))
+                .toList());
+        ServingForm proposed = ServingForm.adding(
+                Messages.english(),
+                noFridge,
+                ServingForm.Wish.OPEN,
+                Optional.of(ServingShelf.outlook(noFridge, NOW)),
+                NOW);
+        assertTrue(proposed.canSave(), () -> fault(proposed));
+        assertEquals(
+                Optional.empty(), proposed.applyTo(noFridge).servings().get(0).placeId());
+    }
+
+    private static String fault(ServingForm refused) {
+        return refused.showFaults().map(field -> field.faultProperty().get()).orElse("");
+    }
+
+    @Test
+    void saturdayAtSixIsTypedAsItIsSaid() {
+        DateTimeField at = (DateTimeField) field(form, "pour-at");
+        at.dateProperty().set("Saturday 17:30");
+        assertTrue(form.canSave());
+        assertEquals(
+                local("2026-04-18T17:30"),
+                form.applyTo(cellar).servings().get(0).at());
+        at.leave();
+        assertEquals("18 Apr 2026", at.dateProperty().get());
+        assertEquals("17:30", at.timeProperty().get());
     }
 
     @Test

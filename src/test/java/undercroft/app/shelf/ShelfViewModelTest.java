@@ -178,4 +178,27 @@ class ShelfViewModelTest {
                 "Quarry Porter in Stair cupboard: ready · 2.1 vol, 18 left",
                 crate("quarry@cupboard").sentence());
     }
+
+    @Test
+    void aShelfThatIsNotWorkedOutYetShowsItsCratesWithoutAWordOnTheBeer() {
+        List<String> known = plan().planks().stream()
+                .flatMap(plank -> plank.crates().stream())
+                .map(ShelfPlan.Crate::key)
+                .sorted()
+                .toList();
+        outlook.set(CellarOutlook.pending(cellar, OutlookSamples.NOW));
+        List<ShelfPlan.Crate> pending = plan().crates();
+        assertEquals(known, keys(pending).stream().sorted().toList());
+        assertTrue(pending.stream()
+                .allMatch(crate -> crate.pending()
+                        && crate.alert() == Alert.CLEAR
+                        && crate.state().equals("calculating…")
+                        && crate.fill() == 0));
+        assertEquals(21, crate("heron@cupboard").left());
+        for (ShelfViewModel.Show show : ShelfViewModel.Show.values()) {
+            assertEquals(show == ShelfViewModel.Show.ALL ? pending.size() : 0, model.count(show), "" + show);
+        }
+        outlook.set(OutlookSamples.outlook(cellar, OutlookSamples.NOW));
+        assertTrue(plan().crates().stream().noneMatch(ShelfPlan.Crate::pending));
+    }
 }

@@ -125,9 +125,16 @@ class SpellsViewModelTest {
         WhatIfViewModel supposing = new WhatIfViewModel(Messages.english(), workspace, forecasts, clock);
         WhatIfForm form = supposing.formProperty().get();
         form.kind().chosenProperty().set(WhatIfForm.Kind.MOVED);
+        assertEquals("fridge", form.place().value().id(), "a place the bottles are not in comes first");
+        form.place().chosenProperty().set(workspace.getCellar().place("room"));
         supposing.ask();
         assertFalse(supposing.canDoProperty().get(), "the place it stands in is no move");
         form.place().chosenProperty().set(workspace.getCellar().place("fridge"));
+        supposing.ask();
+        assertTrue(supposing.canDoProperty().get());
+        form.kind().chosenProperty().set(WhatIfForm.Kind.WARMER);
+        assertNull(supposing.pageProperty().get(), "no answer stands under another question");
+        form.kind().chosenProperty().set(WhatIfForm.Kind.MOVED);
         supposing.ask();
         assertTrue(supposing.canDoProperty().get());
         assertEquals(1, supposing.pageProperty().get().lines().size());

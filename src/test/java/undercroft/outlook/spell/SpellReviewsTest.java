@@ -134,4 +134,15 @@ class SpellReviewsTest {
                     kept.batch("ale").mainLot().pressure().peakAhead());
         }
     }
+
+    @Test
+    void aLogThatGrowsIsCleanedAsIfItHadAlwaysBeenSo() {
+        TimeSeries air = air(80, time -> isWithin(time, 59.9, 60.02) ? 60 : HOT_WEEK.interpolated(time));
+        AirLogs logs = new AirLogs();
+        for (double until : new double[] {59.8, 59.95, 59.97, 60.03, 60.2, 60.2, 75, 59.96, 80}) {
+            TimeSeries grown = air.between(0, day(until).getEpochSecond() + 1);
+            TimeSeries fresh = new AirLogs().until("room", grown, Long.MAX_VALUE);
+            assertEquals(fresh, logs.until("room", grown, Long.MAX_VALUE), "day " + until);
+        }
+    }
 }

@@ -65,6 +65,7 @@ class BottlingUiTest {
                 Messages.english(),
                 workspace,
                 null,
+                null,
                 new Faults(),
                 null,
                 null,

@@ -130,10 +130,20 @@ class EditorDialogsUiTest {
     }
 
     @Test
-    void escapeLeavesEverythingAsItWas(FxRobot robot) {
+    void escapeAsksBeforeItDropsWhatWasTypedAndLeavesEverythingAsItWas(FxRobot robot) {
+        fx(() -> editors.editPlace(FormSamples.CELLAR.places().get(0)));
+        robot.targetWindow(dialog().orElseThrow()).push(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertTrue(dialog().isEmpty(), "nothing was typed, so nothing is asked");
+
         fx(() -> editors.editPlace(FormSamples.CELLAR.places().get(0)));
         robot.targetWindow(dialog().orElseThrow()).write("Another name").push(KeyCode.ESCAPE);
         WaitForAsyncUtils.waitForFxEvents();
+        assertTrue(node("form-stay").isFocused());
+        press("form-stay");
+        assertEquals("Another name", ((TextField) node("place-name")).getText());
+        press("form-cancel");
+        press("form-drop");
 
         assertTrue(dialog().isEmpty());
         assertEquals(FormSamples.CELLAR, workspace.getCellar());

@@ -11,6 +11,7 @@ import undercroft.app.form.Form;
 import undercroft.app.form.Measure;
 import undercroft.app.form.NumberField;
 import undercroft.app.form.WordsField;
+import undercroft.app.form.ZoneText;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
 import undercroft.catalogue.Listed;
@@ -28,6 +29,7 @@ public final class SettingsForm extends Form {
     private final WordsField name;
     private final ChoiceField<UnitSystem> unitSystem;
     private final NumberField altitude;
+    private final WordsField zone;
     private final ReadOnlyObjectWrapper<Cellar> draft = new ReadOnlyObjectWrapper<>(this, "draft");
 
     public SettingsForm(Messages messages, Cellar cellar) {
@@ -56,12 +58,21 @@ public final class SettingsForm extends Form {
                         .starting(cellar.settings().altitudeMetres()),
                 "altitudeMetres");
         altitude.hintProperty().set(messages().of("form.settings.altitude-hint"));
+        zone = add(
+                new WordsField(
+                                messages(),
+                                "settings-zone",
+                                messages().of("form.settings.zone"),
+                                cellar.zone().getId())
+                        .required(),
+                "zone");
+        zone.hintProperty().set(messages().of("form.settings.zone-hint"));
         draft.addListener((property, before, after) -> changed());
         begin();
     }
 
     public List<Field<?>> fields() {
-        return List.of(name, unitSystem, altitude);
+        return List.of(name, unitSystem, altitude, zone);
     }
 
     /** The cellar as it would be with the own bottles and sugars told so far. */
@@ -125,6 +136,7 @@ public final class SettingsForm extends Form {
     @Override
     public Cellar applyTo(Cellar current) {
         return current.withName(name.value())
+                .withZone(ZoneText.parse("zone", zone.value()))
                 .withSettings(new Settings(unitSystem.value(), altitude.figure()))
                 .withOwnBottles(draft.get().ownBottles())
                 .withOwnSugars(draft.get().ownSugars());

@@ -17,6 +17,8 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.Field;
+import undercroft.app.form.WordsField;
+import undercroft.app.form.ZoneText;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.FollowedLog;
 import undercroft.cellar.Place;
@@ -24,9 +26,9 @@ import undercroft.cellar.TemperatureSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.BackgroundTasks;
+import undercroft.session.LogImport;
 import undercroft.session.Workspace;
 import undercroft.store.logger.Choices;
-import undercroft.store.logger.ImportMerge;
 import undercroft.store.logger.ImportedLog;
 import undercroft.store.logger.Inspection;
 import undercroft.store.logger.LoggerFile;
@@ -56,6 +58,7 @@ public final class ImportForm {
     private ChoiceField<Inspection.Column> column;
     private ChoiceField<TimeFormat> format;
     private ChoiceField<LoggerUnit> unit;
+    private WordsField zone;
     private AtomicBoolean calledOff = new AtomicBoolean();
     private volatile double fractionDone;
 
@@ -93,7 +96,7 @@ public final class ImportForm {
 
     /** What is asked about the file, once it was looked at: which column, which order of the date, which unit. */
     public List<Field<?>> fields() {
-        return found == null ? List.of() : List.of(column, format, unit);
+        return found == null ? List.of() : List.of(column, format, unit, zone);
     }
 
     /** Whether what is added to the file later is taken in too. */
@@ -148,6 +151,12 @@ public final class ImportForm {
                 Arrays.asList(LoggerUnit.values()),
                 messages::nameOf,
                 unitAsked ? null : found.unit());
+        zone = new WordsField(
+                messages,
+                "import-zone",
+                messages.of("form.import.zone"),
+                found.zone().getId());
+        zone.hintProperty().set(messages.of("form.import.zone-hint"));
         question(Question.About.DATE_ORDER).ifPresent(format.hintProperty()::set);
         question(Question.About.UNIT).ifPresent(unit.hintProperty()::set);
         fields().forEach(field -> field.listen(this::read));
@@ -183,10 +192,18 @@ public final class ImportForm {
                 || unit.chosenProperty().get() == null) {
             return;
         }
+        ZoneId clock;
+        try {
+            clock = ZoneText.parse("", zone.value());
+        } catch (InvalidInput unreadable) {
+            fault.set(messages.sentence(messages.what(unreadable)));
+            return;
+        }
         Choices choices = Choices.from(found)
                 .withValueColumn(column.value().index())
                 .withFormat(format.value())
-                .withUnit(unit.value());
+                .withUnit(unit.value())
+                .withZone(clock);
         readWith = choices;
         Path reading = file;
         AtomicBoolean stop = new AtomicBoolean();
@@ -206,7 +223,9 @@ public final class ImportForm {
                             throw new CancellationException();
                         }
                         return ImportResult.of(
-                                QuantityFormat.of(messages, cellar.settings().units(), cellar.zone()), before, log);
+                                QuantityFormat.of(messages, cellar.settings().units(), cellar.zone()),
+                                LogImport.of(cellar, place.id(), before, log),
+                                before);
                     } catch (CancellationException stopped) {
                         throw new InvalidInput("", "form.import.called-off");
                     }
@@ -230,17 +249,18 @@ public final class ImportForm {
 
     /** True once there is something to bring in. */
     public boolean canSave() {
-        return result.get() != null && (follows.get() || !result.get().changesNothing());
+        return result.get() != null && (follows.get() || !result.get().coming().changesNothing());
     }
 
     /** Brings the readings into the place; undoable. */
     public void save() {
         TimeSeries now = workspace.getState().temperatures().getOrDefault(place.id(), TimeSeries.empty());
-        ImportMerge merge = ImportMerge.of(now, result.get().log().celsius());
-        if (!merge.changesNothing()) {
-            workspace.changeTemperatures(
-                    messages.of("undo.temperatures.imported", place.name()), place.id(), merge.series());
-        }
+        LogImport.of(
+                        workspace.getCellar(),
+                        place.id(),
+                        now,
+                        result.get().coming().log())
+                .into(workspace, messages.of("undo.temperatures.imported", place.name()));
         if (follows.get()) {
             FollowedLog log = readWith.followed(file);
             workspace.change(

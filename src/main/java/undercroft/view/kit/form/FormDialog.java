@@ -1,7 +1,9 @@
 package undercroft.view.kit.form;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import javafx.geometry.Pos;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -33,6 +35,8 @@ public final class FormDialog {
     private final Region middle = new Region();
     private final ScrollPane scroll;
     private final Button cancel = new Button();
+    private final HBox leaving = new HBox(8);
+    private BooleanSupplier filled = () -> false;
 
     FormDialog(Messages messages, Window owner, String title, Node content, boolean dark) {
         this.messages = messages;
@@ -60,7 +64,13 @@ public final class FormDialog {
         stage.setScene(scene);
         cancel.setId("form-cancel");
         cancel.setCancelButton(true);
-        cancel.setOnAction(event -> stage.close());
+        cancel.setOnAction(event -> leave());
+        stage.setOnCloseRequest(event -> {
+            if (filled.getAsBoolean()) {
+                event.consume();
+                leave();
+            }
+        });
         buttons.getChildren().add(cancel);
         content.layoutBoundsProperty().addListener((property, before, after) -> {
             if (before.getHeight() != after.getHeight()) {
@@ -68,6 +78,45 @@ public final class FormDialog {
             }
         });
         scene.focusOwnerProperty().addListener((property, before, focused) -> bringIntoView(focused));
+    }
+
+    /** Asks before what was typed is thrown away. */
+    void askBeforeLeaving(BooleanSupplier isFilled) {
+        filled = isFilled;
+        Label question = new Label(messages.of("form.leave.question"));
+        question.setId("form-leave");
+        question.setWrapText(true);
+        question.setMinHeight(Region.USE_PREF_SIZE);
+        HBox.setHgrow(question, Priority.ALWAYS);
+        question.setMaxWidth(Double.MAX_VALUE);
+        Button stay = new Button(messages.of("form.leave.stay"));
+        stay.setId("form-stay");
+        stay.setMinWidth(Region.USE_PREF_SIZE);
+        stay.setOnAction(event -> askToLeave(false));
+        Button drop = new Button(messages.of("form.leave.drop"));
+        drop.setId("form-drop");
+        drop.setMinWidth(Region.USE_PREF_SIZE);
+        drop.setOnAction(event -> stage.close());
+        leaving.getChildren().setAll(question, stay, drop);
+        leaving.getStyleClass().add("form-buttons");
+        leaving.setAlignment(Pos.CENTER_LEFT);
+    }
+
+    private void leave() {
+        if (filled.getAsBoolean()) {
+            askToLeave(true);
+        } else {
+            stage.close();
+        }
+    }
+
+    private void askToLeave(boolean asks) {
+        root.getChildren().set(root.getChildren().size() - 1, asks ? leaving : buttons);
+        if (asks) {
+            leaving.getChildren().get(1).requestFocus();
+        } else {
+            cancel.requestFocus();
+        }
     }
 
     /** The button that Enter presses. */

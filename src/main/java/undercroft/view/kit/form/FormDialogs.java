@@ -36,6 +36,7 @@ public final class FormDialogs {
     public FormDialog open(Window over, String title, Form form, Node content, Runnable saving) {
         FormDialog dialog = bare(over, title, content);
         dialog.below(FormGrid.fault(form.faultProperty()));
+        dialog.askBeforeLeaving(() -> form.editsProperty().get() > 0);
         dialog.confirm(messages.of("form.button.save"), () -> save(form, dialog, saving));
         dialog.show(firstField(form, content));
         return dialog;

@@ -1,4 +1,4 @@
-package undercroft.view.bottling;
+package undercroft.view.kit;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,17 +10,16 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.stage.Window;
-import undercroft.app.bottling.DayPrintouts;
 import undercroft.wording.Messages;
 
-/** Prints the sheet as plain lines, as many pages as it takes. */
-final class SheetPrinter {
+/** Prints plain lines, as many pages as it takes. */
+public final class LinePrinter {
     private static final double GAP = 3;
 
-    private SheetPrinter() {}
+    private LinePrinter() {}
 
     /** Prints and says what became of it. */
-    static String print(Messages messages, Window owner, DayPrintouts printouts) {
+    public static String print(Messages messages, Window owner, List<String> lines) {
         if (Printer.getDefaultPrinter() == null && Printer.getAllPrinters().isEmpty()) {
             return messages.of("bottling.papers.no-printer");
         }
@@ -34,14 +33,14 @@ final class SheetPrinter {
         }
         PageLayout layout = job.getJobSettings().getPageLayout();
         boolean printed = true;
-        for (VBox page : pages(printouts.lines(), layout.getPrintableWidth(), layout.getPrintableHeight())) {
+        for (VBox page : pages(lines, layout.getPrintableWidth(), layout.getPrintableHeight())) {
             printed = printed && job.printPage(layout, page);
         }
         return messages.of(printed && job.endJob() ? "bottling.papers.printed" : "bottling.papers.not-printed");
     }
 
     /** The lines set in pages of a size in points; the first line is the title. */
-    static List<VBox> pages(List<String> lines, double width, double height) {
+    public static List<VBox> pages(List<String> lines, double width, double height) {
         List<VBox> pages = new ArrayList<>();
         double used = height;
         for (int i = 0; i < lines.size(); i++) {
