@@ -154,7 +154,8 @@ class JourneysUiTest {
         assertEquals(Optional.empty(), serving.placeId());
         // 28 November 2026 is a Saturday; London keeps winter time then.
         assertEquals(Instant.parse("2026-11-28T18:00:00Z"), serving.at());
-        assertEquals("4 bottles of " + workspace.getCellar().batch(serving.batchId()).name(), text("pour-title"));
+        assertEquals(
+                "4 bottles of " + workspace.getCellar().batch(serving.batchId()).name(), text("pour-title"));
         assertTrue(text("news-sentence").startsWith("Done: "), text("news-sentence"));
     }
 

@@ -43,10 +43,11 @@ final class ServingView extends ScrollPane {
         plots = new PlotsView(
                 context.messages(),
                 second -> ShelfWords.of(outlook(), context.messages()).dayAndTime(Instant.ofEpochSecond(second)));
-        PlotMenu.on(plots, context, context.messages(), () -> model.pageProperty()
-                .get()
-                .map(ServingPage::title)
-                .orElse(""));
+        PlotMenu.on(
+                plots,
+                context,
+                context.messages(),
+                () -> model.pageProperty().get().map(ServingPage::title).orElse(""));
         plots.setMinHeight(240);
         plots.setPrefHeight(300);
         page.getStyleClass().add("batch-page");

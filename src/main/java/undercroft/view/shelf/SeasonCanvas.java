@@ -42,7 +42,8 @@ final class SeasonCanvas extends Canvas {
         season = newSeason;
         words = newWords;
         palette = newPalette;
-        long rows = season.lanes().stream().mapToLong(lane -> lane.rows().size()).sum();
+        long rows =
+                season.lanes().stream().mapToLong(lane -> lane.rows().size()).sum();
         setAccessibleText(words.of("season.spoken", rows, season.lanes().size()));
         picture = null;
         if (!looked && !season.isEmpty()) {

@@ -45,8 +45,7 @@ public final class SpellsView extends HBox {
     /** {@code openBatch} turns to a batch as it was at an instant. */
     public SpellsView(WindowContext context, BiConsumer<String, Instant> openBatch) {
         this.context = context;
-        this.plot = new PlotsView(
-                context.messages(), instant -> format().dayAndTime(Instant.ofEpochSecond(instant)));
+        this.plot = new PlotsView(context.messages(), instant -> format().dayAndTime(Instant.ofEpochSecond(instant)));
         PlotMenu.on(plot, context, context.messages(), () -> context.messages().of("spells.board.title"));
         this.openBatch = openBatch;
         this.model = new SpellsViewModel(context.messages(), context.forecasts().outlookProperty());
