@@ -33,6 +33,7 @@ class AccessUiTest {
     @Start
     void start(Stage stage) {
         Looks.loadFonts();
+        SampleContext.fill(stage);
         window = new MainWindow(new SampleContext(OutlookSamples.cellar()).context);
         window.show(stage);
     }

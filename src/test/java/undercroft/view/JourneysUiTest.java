@@ -70,6 +70,7 @@ class JourneysUiTest {
     @Start
     void start(Stage stage) {
         Looks.loadFonts();
+        SampleContext.fill(stage);
         main = stage;
         BackgroundTasks atOnce = new BackgroundTasks(Runnable::run, Runnable::run);
         Clock clock = Clock.fixed(OutlookSamples.NOW, ZoneOffset.UTC);
