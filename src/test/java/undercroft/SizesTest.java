@@ -19,8 +19,11 @@ final class SizesTest {
     private static final int MOST_FILES = 25;
 
     /** Files that may be longer, and why. */
-    private static final Map<String, String> LONGER =
-            Map.of("QuantityFormat.java", "how each quantity is rounded and written is one table");
+    private static final Map<String, String> LONGER = Map.of(
+            "QuantityFormat.java",
+            "how each quantity is rounded and written is one table",
+            "HiddenExtractTablesTest.java",
+            "one printed table, a line to a row");
 
     /** Packages that may hold more, and why. */
     private static final Map<String, String> LARGER = Map.of(

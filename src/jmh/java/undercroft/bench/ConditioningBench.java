@@ -20,7 +20,11 @@ import undercroft.calc.conditioning.ConditioningEnsemble;
 import undercroft.calc.conditioning.ConditioningRun;
 import undercroft.calc.conditioning.Observation;
 import undercroft.calc.conditioning.Refermentation;
+import undercroft.calc.extract.DoseSpread;
+import undercroft.calc.extract.HiddenExtract;
+import undercroft.calc.extract.Leftover;
 import undercroft.calc.gas.ClosedBottle;
+import undercroft.calc.gas.TrappedAir;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.quantity.Interval;
@@ -47,8 +51,10 @@ public class ConditioningBench {
             5,
             Interval.of(1.4, 1.6, 1.7),
             Interval.of(2.9, 3.1, 3.3),
-            0,
-            0,
+            DoseSpread.USUAL,
+            Leftover.NONE,
+            HiddenExtract.of(HiddenExtract.Known.UNREAD),
+            TrappedAir.NOT_TOLD,
             Interval.of(0.9, 0.95, 1));
     private final ConditioningEnsemble ensemble = ConditioningEnsemble.of(beer, 1024);
     private final ClosedBottle bottle = ClosedBottle.of(344, 330, 5, 20, 1.01325);

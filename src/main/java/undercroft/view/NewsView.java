@@ -1,5 +1,6 @@
 package undercroft.view;
 
+import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleAttribute;
@@ -7,6 +8,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.util.Duration;
+import undercroft.app.shelf.ReadingEffect;
+import undercroft.cellar.Cellar;
 import undercroft.session.Workspace;
 import undercroft.view.kit.WindowContext;
 
@@ -18,6 +21,8 @@ final class NewsView extends HBox {
     private final Label sentence = new Label();
     private final Button undo = new Button();
     private final PauseTransition leaving = new PauseTransition(STAYS);
+    /** The cellar whose newest reading was spoken of already, which says more than that it was added. */
+    private Optional<Cellar> toldOf = Optional.empty();
 
     NewsView(WindowContext context) {
         super(8);
@@ -51,12 +56,22 @@ final class NewsView extends HBox {
         });
         context.faults().newsProperty().addListener((property, before, after) -> show(after));
         context.workspace().stateProperty().addListener((property, before, after) -> tellOfStep());
+        context.forecasts()
+                .outlookProperty()
+                .addListener((property, before, after) -> ReadingEffect.of(before, after, context.messages())
+                        .ifPresent(effect -> {
+                            toldOf = Optional.of(after.cellar());
+                            tell(effect, true);
+                        }));
         show("");
     }
 
     /** Says of each step what it was; of one taken back, that it was. */
     private void tellOfStep() {
         Workspace workspace = context.workspace();
+        if (toldOf.filter(workspace.getCellar()::equals).isPresent()) {
+            return;
+        }
         String done = workspace.undoTextProperty().get();
         String undone = workspace.redoTextProperty().get();
         if (!undone.isEmpty()) {

@@ -38,7 +38,8 @@ final class PagesView extends StackPane {
 
     private void turnTo(Page page) {
         getChildren()
-                .setAll(made.computeIfAbsent(page, wanted -> scrolling(makers.get(wanted).get())));
+                .setAll(made.computeIfAbsent(
+                        page, wanted -> scrolling(makers.get(wanted).get())));
     }
 
     /** A page that needs more height than there is scrolls, so that it pushes nothing out of the window. */

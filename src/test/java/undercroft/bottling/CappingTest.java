@@ -91,7 +91,7 @@ class CappingTest {
                 English.of(capping.differences().get(0)));
         assertTrue(capping.differences().stream()
                 .map(English::of)
-                .anyMatch(line -> line.startsWith("Sugar: 140.0 g (4.94 oz) instead of 123.")));
+                .anyMatch(line -> line.startsWith("Sugar: 140.0 g (4.94 oz) instead of 121.")));
     }
 
     /**

@@ -65,7 +65,7 @@ public final class OutlookSamples {
                                 .primed("sucrose", 11),
                         batch("larch", "Larch Honey Ale", 9)
                                 .lot("loft", "swingtop-500", GlassColour.AMBER, 22, 0)
-                                .primed("honey", 12),
+                                .primed("honey", 9.4),
                         batch("quarry", "Quarry Porter", 86)
                                 .lot("cupboard", "longneck-330", GlassColour.AMBER, 44, 26)
                                 .read(new Reading.Gauge(ago(60), "lot-1", "gauge bottle", 1.9))

@@ -95,8 +95,10 @@ final class OutlooksTest {
         Cellar cellar = cellar(20, 120, List.of()).withPlace(place("attic", limit, 2));
         Instant moved = CAPPED.plus(DAY.multipliedBy(60));
         Batch there = cellar.batch("ale").withMove("box", 57, "attic", moved, Cover.CLOSED_BOX);
-        PressureOutlook atLimit = ale(cellar.withBatch(there), 61).mainLot().pressure();
-        assertEquals(atLimit.workingPressureBar(), atLimit.strongestBottle().high(), 0.05);
+        assertEquals(0.05, cool.probabilityOverAt(limit + 1e-6), 0.003);
+        // What is hidden in some batches takes most of a year to come.
+        PressureOutlook atLimit = ale(cellar.withBatch(there), 400).mainLot().pressure();
+        assertEquals(atLimit.workingPressureBar(), atLimit.strongestBottle().high(), 0.1);
     }
 
     @Test

@@ -43,6 +43,7 @@ class MainWindowUiTest {
     @Start
     void start(Stage stage) {
         Looks.loadFonts();
+        SampleContext.fill(stage);
         sample = new SampleContext(OutlookSamples.cellar());
         window = new MainWindow(sample.context);
         window.show(stage);

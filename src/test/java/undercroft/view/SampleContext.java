@@ -10,6 +10,7 @@ import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.stage.Stage;
 import undercroft.app.Faults;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.OutlookSamples;
@@ -54,6 +55,14 @@ final class SampleContext {
                 clock,
                 now,
                 new SimpleBooleanProperty(false));
+    }
+
+    /** The whole of the test screen, wherever the test before left the stage: it cannot draw a window that is partly outside. */
+    static void fill(Stage stage) {
+        stage.setX(0);
+        stage.setY(0);
+        stage.setWidth(1280);
+        stage.setHeight(800);
     }
 
     private static final class NoChooser implements CellarChooser {

@@ -15,6 +15,9 @@ import undercroft.series.Track;
  * beer holds gas, how much air was capped in and stays in the headspace, how far the thermometer is off.
  */
 public final class ConditioningEnsemble {
+    /** What a gauge shows over what is there: standard deviation of the logarithm, shared by all its readings (assumed). */
+    private static final double GAUGE_SCALE = 0.05;
+
     private final Refermentation beer;
     private final int wantedMembers;
     private final EnsembleParameters members;
@@ -22,16 +25,22 @@ public final class ConditioningEnsemble {
     private final ReadingsVerdict verdict;
 
     ConditioningEnsemble(
-            Refermentation beer, int wantedMembers, double[][] z, double[] weights, ReadingsVerdict verdict) {
+            Refermentation beer,
+            int wantedMembers,
+            double[][] z,
+            int firstHidden,
+            double[] weights,
+            ReadingsVerdict verdict) {
         this.beer = beer;
         this.wantedMembers = wantedMembers;
-        this.members = EnsembleParameters.of(beer, z);
+        this.members = EnsembleParameters.of(beer, z, firstHidden);
         this.weights = weights;
         this.verdict = verdict;
     }
 
     /**
-     * The ensemble before any reading: every member weighs the same.
+     * The ensemble before any reading. Where hidden extract is possible but not certain half the members have it, whatever its
+     * probability, so that what only it can do is told as finely as the rest; within each half every member weighs the same.
      *
      * @param members 1 to 65,536; a power of two is spread most evenly, 1,024 is plenty
      */
@@ -39,16 +48,24 @@ public final class ConditioningEnsemble {
         if (members < 1 || members > 65_536) {
             throw new IllegalArgumentException("an ensemble has 1 to 65,536 members");
         }
+        double hidden = beer.hidden().probability();
+        int plain = hidden <= 0 ? members : hidden >= 1 ? 0 : Math.max(1, members / 2);
         double[] weights = new double[members];
-        Arrays.fill(weights, 1.0 / members);
+        Arrays.fill(weights, 0, plain, plain == members ? 1.0 / members : (1 - hidden) / plain);
+        Arrays.fill(weights, plain, members, hidden / Math.max(1, members - plain));
         return new ConditioningEnsemble(
-                beer, members, QuasiNormals.points(members, EnsembleParameters.DIMENSIONS), weights, unread(members));
+                beer,
+                members,
+                QuasiNormals.points(members, EnsembleParameters.DIMENSIONS),
+                plain,
+                weights,
+                unread(members));
     }
 
-    /** The one member whose constants are all at their medians. */
+    /** The one member whose constants are all at their medians, without hidden extract. */
     public static ConditioningEnsemble medianOf(Refermentation beer) {
         return new ConditioningEnsemble(
-                beer, 1, new double[1][EnsembleParameters.DIMENSIONS], new double[] {1}, unread(1));
+                beer, 1, new double[1][EnsembleParameters.DIMENSIONS], 1, new double[] {1}, unread(1));
     }
 
     /**
@@ -68,40 +85,27 @@ public final class ConditioningEnsemble {
      * The ensemble that knows all readings of the batch. It is always made anew from the prior, so give every reading
      * each time; readings this ensemble already knew do not count on.
      *
-     * @param lots readings by lot, in any order; none gives the prior. A gauge bottle's number belongs to one lot only
+     * @param lots readings by lot, in any order; none gives the prior. A gauge bottle's number belongs to one
+     *     lot only
      * @return at most as many members as this ensemble was asked for, with unequal weights, and a verdict
      */
     public ConditioningEnsemble updated(List<LotReadings> lots) {
+        return updated(lots, GAUGE_SCALE);
+    }
+
+    /** As {@link #updated(List)}, for gauges whose own error has another standard deviation, as a share of the pressure. */
+    ConditioningEnsemble updated(List<LotReadings> lots, double gaugeScale) {
         if (lots.isEmpty()) {
             return of(beer, wantedMembers);
         }
-        List<ReadingLikelihood> likelihoods = new ArrayList<>();
-        int gaugeBottles = 0;
         List<LotReadings> inOrder = new ArrayList<>(lots);
         inOrder.sort(Comparator.comparing(lot -> lot.readings().toString()));
-        for (LotReadings lot : inOrder) {
-            likelihoods.add(new ReadingLikelihood(beer, lot));
-            for (Observation reading : lot.readings()) {
-                if (reading instanceof Observation.GaugePressure gauge) {
-                    gaugeBottles = Math.max(gaugeBottles, gauge.bottle() + 1);
-                }
-            }
-        }
-        ImportanceSampler updating = new ImportanceSampler(likelihoods, gaugeBottles);
-        double[] cloud = updating.weigh();
-        ReadingsVerdict judged = Verdicts.of(beer, likelihoods, updating, cloud);
-        List<double[]> kept = new ArrayList<>();
-        double[] shares = updating.thin(cloud, pace(updating.points()), wantedMembers, kept);
-        return new ConditioningEnsemble(beer, wantedMembers, kept.toArray(new double[0][]), shares, judged);
-    }
-
-    private double[] pace(double[][] points) {
-        EnsembleParameters drawn = EnsembleParameters.of(beer, points);
-        double[] pace = new double[drawn.size];
-        for (int m = 0; m < pace.length; m++) {
-            pace[m] = Trajectory.daysAtReference(drawn, m);
-        }
-        return pace;
+        Offsets offsets = Offsets.of(inOrder);
+        List<ReadingLikelihood> likelihoods = inOrder.stream()
+                .map(lot -> new ReadingLikelihood(lot, offsets, gaugeScale))
+                .toList();
+        StrataUpdate update = new StrataUpdate(beer, likelihoods, offsets.dimensions());
+        return update.ensemble(wantedMembers, Verdicts.of(beer, likelihoods, update));
     }
 
     /**
@@ -115,9 +119,8 @@ public final class ConditioningEnsemble {
      */
     public ConditioningRun run(Track bottle, long cappedEpochSecond, long[] instants) {
         Steps steps = Steps.of(bottle, cappedEpochSecond, instants, Long.MAX_VALUE);
-        Trajectories trajectories =
-                Trajectories.follow(members, steps, instants.length, beer.dextrinGramsPerLitre() > 0);
-        return new ConditioningRun(members, weights, beer.dextrinGramsPerLitre(), instants.clone(), trajectories);
+        Trajectories trajectories = Trajectories.follow(members, steps, instants.length);
+        return new ConditioningRun(members, weights, instants.clone(), trajectories);
     }
 
     /** How the readings and the model get on. */
@@ -130,13 +133,11 @@ public final class ConditioningEnsemble {
         double moreSugar = 0;
         double hidden = 0;
         double all = 0;
-        double moreFrom =
-                Explanation.MORE_SUGAR_FACTOR * beer.primingGramsPerLitre().median();
         for (int m = 0; m < members.size; m++) {
             all += weights[m];
-            if (beer.dextrinGramsPerLitre() > 0) {
+            if (m >= members.firstHidden) {
                 hidden += weights[m];
-            } else if (moreFrom > 0 && members.priming[m] - beer.extraGramsPerLitre() >= moreFrom) {
+            } else if (members.doseFactor(m) >= Explanation.MORE_SUGAR_FACTOR) {
                 moreSugar += weights[m];
             }
         }

@@ -1,5 +1,6 @@
 package undercroft.calc.conditioning;
 
+import java.util.Arrays;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
 import undercroft.series.Band;
@@ -7,23 +8,21 @@ import undercroft.series.Band;
 /**
  * How one lot's bottles carbonate along a temperature track, member by member of an ensemble. Instants are counted in
  * the order they were asked for; times are epoch seconds, +∞ for "not within the track". Holds about 4 bytes for each
- * member and instant (8 with dextrins).
+ * member and instant (8 with hidden extract).
  */
 public final class ConditioningRun {
     private static final double SETTLED_GRAMS_PER_LITRE = 0.02;
     private static final double SETTLED_SHARE = 0.01;
+    private static final int MILESTONES = 12;
 
     private final EnsembleParameters members;
     private final double[] weights;
-    private final double dextrinGramsPerLitre;
     private final long[] instants;
     private final Trajectories trajectories;
 
-    ConditioningRun(
-            EnsembleParameters members, double[] weights, double dextrins, long[] instants, Trajectories trajectories) {
+    ConditioningRun(EnsembleParameters members, double[] weights, long[] instants, Trajectories trajectories) {
         this.members = members;
         this.weights = weights;
-        this.dextrinGramsPerLitre = dextrins;
         this.instants = instants;
         this.trajectories = trajectories;
     }
@@ -50,26 +49,27 @@ public final class ConditioningRun {
 
     /** Carbon dioxide made in the bottle since capping, g per litre of beer. */
     public double madeGramsPerLitre(int member, int instant) {
-        double made = members.priming[member] * fractionDone(member, instant);
-        if (trajectories.dextrinFraction != null) {
-            made += dextrinGramsPerLitre * trajectories.dextrinFraction[instant * members.size + member];
-        }
-        return made;
+        return trajectories.made(member, instant);
     }
 
-    /** Share of the priming sugar (and of unfinished fermentation) taken up, 0 to 1; 1 when there was none. */
+    /** Carbon dioxide that the priming sugar has made since capping, g per litre of beer: what one bottle has more of than another. */
+    public double primedGramsPerLitre(int member, int instant) {
+        return members.primed[member] * fractionDone(member, instant);
+    }
+
+    /** Share of the priming sugar, and of what was left over, taken up, 0 to 1; 1 when there was none. */
     public double fractionDone(int member, int instant) {
         return trajectories.fraction[instant * members.size + member];
     }
 
-    /** Carbon dioxide when everything the yeast can reach is gone, dextrins included, g/L; strength is not a bar here. */
+    /** Carbon dioxide when everything is gone that any yeast can reach, hidden extract included, g/L; strength is no bar. */
     public double finalGramsPerLitre(int member) {
-        return members.residual[member] + members.priming[member] + dextrinGramsPerLitre;
+        return members.finalGramsPerLitre(member);
     }
 
-    /** Carbon dioxide of the priming sugar and of what fermented with it when all is gone, g/L. */
+    /** Carbon dioxide of the priming sugar when all is gone, g/L. */
     public double primedGramsPerLitre(int member) {
-        return members.priming[member];
+        return members.primed[member];
     }
 
     /** When nine tenths of the sugar are gone, epoch seconds or +∞. */
@@ -88,14 +88,11 @@ public final class ConditioningRun {
     }
 
     /**
-     * The first instant from which no more than a hundredth of a volume comes until the last one, in all but one in a
-     * hundred of the members: done or stuck for good. The number of instants when there is none, and always with dextrins,
-     * which go on.
+     * The first instant from which no more than a hundredth of a volume comes of the priming sugar until the last one, in all
+     * but one in a hundred of the members: done or stuck for good. The number of instants when there is none. Hidden extract
+     * may go on: see {@link #milestones}.
      */
     public int settledInstant() {
-        if (trajectories.dextrinFraction != null) {
-            return instants.length;
-        }
         int low = 0;
         int high = instants.length;
         while (low < high) {
@@ -113,11 +110,54 @@ public final class ConditioningRun {
         int last = instants.length - 1;
         double working = 0;
         for (int m = 0; m < members.size; m++) {
-            if (madeGramsPerLitre(m, last) - madeGramsPerLitre(m, instant) > SETTLED_GRAMS_PER_LITRE) {
+            double still = fractionDone(m, last) - fractionDone(m, instant);
+            if (members.priming[m] * still > SETTLED_GRAMS_PER_LITRE) {
                 working += weights[m];
             }
         }
         return working < SETTLED_SHARE;
+    }
+
+    /**
+     * Instants from the settled one to the last between which hidden extract, if there is any, may be taken to come evenly:
+     * each a twelfth of it after the one before. Two of them, or one, when nothing is hidden; empty when nothing settles.
+     */
+    int[] milestones() {
+        int from = settledInstant();
+        int last = instants.length - 1;
+        if (from > last) {
+            return new int[0];
+        }
+        int[] found = new int[instants.length - from];
+        found[0] = from;
+        int count = 1;
+        double step = Math.max(SETTLED_GRAMS_PER_LITRE / 10, (hiddenMade(last) - hiddenMade(from)) / MILESTONES);
+        double next = hiddenMade(from) + step;
+        for (int i = from + 1; i < last; i++) {
+            if (hiddenMade(i) >= next) {
+                found[count++] = i;
+                next = hiddenMade(i) + step;
+            }
+        }
+        if (last > from) {
+            found[count++] = last;
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    /** Whether any member has hidden extract. */
+    boolean hidesExtract() {
+        return members.firstHidden < members.size;
+    }
+
+    private double hiddenMade(int instant) {
+        double made = 0;
+        double all = 0;
+        for (int m = members.firstHidden; m < members.size; m++) {
+            made += weights[m] * (trajectories.made(m, instant) - members.priming[m] * fractionDone(m, instant));
+            all += weights[m];
+        }
+        return all > 0 ? made / all : 0;
     }
 
     /** Carbonation in volumes at every instant. */
@@ -127,17 +167,32 @@ public final class ConditioningRun {
         double[] column = new double[members.size];
         double[] out = new double[levels.length];
         WeightedQuantiles quantiles = new WeightedQuantiles(weights);
-        int settled = settledInstant();
-        for (int i = 0; i < instants.length; i++) {
-            if (i <= settled) {
-                volumes(i, column);
-                quantiles.of(column, levels, out);
-            }
-            for (int k = 0; k < levels.length; k++) {
-                band[k][i] = out[k];
+        int[] milestones = milestones();
+        int exact = milestones.length == 0 ? instants.length : milestones[0] + 1;
+        for (int i = 0; i < exact; i++) {
+            write(i, column, quantiles, levels, out, band);
+        }
+        for (int a = 1; a < milestones.length; a++) {
+            int from = milestones[a - 1];
+            int until = milestones[a];
+            write(until, column, quantiles, levels, out, band);
+            for (int i = from + 1; i < until; i++) {
+                double share = (double) (instants[i] - instants[from]) / (instants[until] - instants[from]);
+                for (double[] level : band) {
+                    level[i] = level[from] + share * (level[until] - level[from]);
+                }
             }
         }
         return Band.of(instants.clone(), band);
+    }
+
+    private void write(
+            int instant, double[] column, WeightedQuantiles quantiles, double[] levels, double[] out, double[][] band) {
+        volumes(instant, column);
+        quantiles.of(column, levels, out);
+        for (int k = 0; k < levels.length; k++) {
+            band[k][instant] = out[k];
+        }
     }
 
     /** Carbonation in volumes at one instant. */

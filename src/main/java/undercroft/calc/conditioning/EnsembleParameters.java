@@ -1,5 +1,6 @@
 package undercroft.calc.conditioning;
 
+import undercroft.calc.extract.HiddenExtract;
 import undercroft.catalogue.YeastStrain;
 import undercroft.quantity.Interval;
 
@@ -9,8 +10,8 @@ import undercroft.quantity.Interval;
  * literature named beside each.
  */
 final class EnsembleParameters {
-    /** How many deviates describe a member; further ones are multipliers of gauge bottles. */
-    static final int DIMENSIONS = 13;
+    /** How many deviates describe a member; further ones are those of bottles, instruments and people: {@link Offsets}. */
+    static final int DIMENSIONS = 17;
 
     static final int RATE = 0;
     static final int LAG = 1;
@@ -24,10 +25,13 @@ final class EnsembleParameters {
     static final int AIR_TRAPPED = 9;
     static final int AIR_AMOUNT = 10;
     static final int BEER_FACTOR = 11;
-    static final int DEXTRIN = 12;
+    static final int LEFTOVER = 12;
+    static final int HIDDEN = 13;
+    static final int HIDDEN_RATE = 14;
+    static final int STRENGTH = 15;
+    static final int CHIPS = 16;
 
-    /** Carbon dioxide from hexose, g/g: 2 × 44.01 / 180.16, less 3 % for cells and by-products (assumed). */
-    static final double GRAMS_PER_GRAM_HEXOSE = 0.4889 * 0.97;
+    static final double GRAMS_PER_GRAM_HEXOSE = HiddenExtract.CARBON_DIOXIDE_PER_GRAM;
 
     /** Uptake at 21 °C, g/L a day. From 0.3-0.6 g per g dry cells and hour at 1-4 million cells/mL: 0.3-2.3. */
     private static final Interval RATE_PER_DAY = Interval.of(0.40, 1.0, 2.5);
@@ -47,9 +51,6 @@ final class EnsembleParameters {
     /** Clean-up after the sugar is gone, days at 21 °C. */
     private static final Interval CLEAN_UP_DAYS = Interval.of(2, 4, 8);
 
-    /** Uptake of dextrins by diastatic yeast at 21 °C, 1/day. */
-    private static final Interval DEXTRIN_PER_DAY = Interval.of(0.005, 0.02, 0.06);
-
     /**
      * Acclimatised sparkling-wine yeast is faster: with fresh yeast (factor 1.6) this gives 3.5 g/L a day, which turns
      * 24 g/L of sugar at 11 % and 12 °C in about 50 days, against the 4 to 8 weeks published.
@@ -57,8 +58,15 @@ final class EnsembleParameters {
     private static final double SPARKLING_WINE_RATE = 2.2;
 
     final int size;
+
+    /** From this member on there is hidden extract; {@link #size} when no member has any. */
+    final int firstHidden;
+
+    private final double writtenDown;
+
     final double optimum;
     final double maximum;
+    final double heatFactor;
     final double[] effectiveRate;
     final double[] lagDays;
     final double[] minimum;
@@ -66,19 +74,31 @@ final class EnsembleParameters {
     final double[] halfSaturation;
     final double[] temperatureZ;
     final double[] residual;
+
+    /** What the priming sugar gives, of which one bottle gets more than another. */
+    final double[] primed;
+
+    /** What the priming sugar and the leftover give together: they ferment alike. */
     final double[] priming;
+
+    /** What the hidden extract gives; 0 below {@link #firstHidden}. */
+    final double[] hidden;
+
+    final double[] hiddenPerDay;
     final double[] cleanUpDays;
     final double[] deathPerDay;
     final double[] airTrapped;
     final double[] airAmount;
     final double[] beerFactor;
-    final double[] dextrinPerDay;
 
-    private EnsembleParameters(Refermentation beer, double[][] z) {
+    private EnsembleParameters(Refermentation beer, double[][] z, int firstHidden) {
         size = z.length;
+        writtenDown = beer.primingGramsPerLitre().median();
+        this.firstHidden = firstHidden;
         YeastStrain strain = beer.strain();
         optimum = strain.optimumCelsius();
         maximum = strain.maximumCelsius();
+        heatFactor = YeastDeath.heatFactor(maximum);
         effectiveRate = new double[size];
         lagDays = new double[size];
         minimum = new double[size];
@@ -86,13 +106,15 @@ final class EnsembleParameters {
         halfSaturation = new double[size];
         temperatureZ = new double[size];
         residual = new double[size];
+        primed = new double[size];
         priming = new double[size];
+        hidden = new double[size];
+        hiddenPerDay = new double[size];
         cleanUpDays = new double[size];
         deathPerDay = new double[size];
         airTrapped = new double[size];
         airAmount = new double[size];
         beerFactor = new double[size];
-        dextrinPerDay = new double[size];
         double rateFactor = beer.strengthFactor()
                 * beer.state().rateFactor()
                 * (strain == YeastStrain.SPARKLING_WINE ? SPARKLING_WINE_RATE : 1);
@@ -105,21 +127,36 @@ final class EnsembleParameters {
             lagDays[m] = beer.state().lagFactor() * Spread.at(LAG_DAYS, at[LAG]);
             double cold = strain.minimumCelsius() + Spread.normalAt(MINIMUM_OFFSET, at[MINIMUM]);
             minimum[m] = Math.max(lowestMinimum, Math.min(highestMinimum, cold));
-            priming[m] = Spread.at(beer.primingGramsPerLitre(), at[DOSE]) + beer.extraGramsPerLitre();
+            primed[m] = beer.primingGramsPerLitreAt(at[DOSE]);
+            priming[m] = primed[m] + beer.leftover().gramsPerLitreAt(at[LEFTOVER]);
             hexose[m] = priming[m] / GRAMS_PER_GRAM_HEXOSE;
             halfSaturation[m] = Spread.at(HALF_SATURATION, at[SATURATION]);
             temperatureZ[m] = at[TEMPERATURE];
             residual[m] = Spread.at(beer.residualGramsPerLitre(), at[RESIDUAL]);
             cleanUpDays[m] = Spread.at(CLEAN_UP_DAYS, at[CLEAN_UP]);
             deathPerDay[m] = Spread.at(DEATH_PER_DAY, at[DEATH]);
-            airTrapped[m] = QuasiNormals.probability(at[AIR_TRAPPED]);
-            airAmount[m] = 0.79 + 0.21 * QuasiNormals.probability(at[AIR_AMOUNT]);
+            airTrapped[m] = beer.air().trappedAt(QuasiNormals.probability(at[AIR_TRAPPED]));
+            airAmount[m] = beer.air().amountAt(QuasiNormals.probability(at[AIR_AMOUNT]));
             beerFactor[m] = Spread.at(beer.beerFactor(), at[BEER_FACTOR]);
-            dextrinPerDay[m] = Spread.at(DEXTRIN_PER_DAY, at[DEXTRIN]);
+            if (m >= firstHidden) {
+                hidden[m] = beer.hidden().carbonDioxideAt(at[HIDDEN]);
+                hiddenPerDay[m] = beer.hidden().perDayAt21().valueAt(at[HIDDEN_RATE]);
+            }
         }
     }
 
-    static EnsembleParameters of(Refermentation beer, double[][] z) {
-        return new EnsembleParameters(beer, z);
+    /** Members at their deviates, those from {@code firstHidden} on with hidden extract. */
+    static EnsembleParameters of(Refermentation beer, double[][] z, int firstHidden) {
+        return new EnsembleParameters(beer, z, firstHidden);
+    }
+
+    /** The priming sugar over what was written down; 1 where there was none. */
+    double doseFactor(int m) {
+        return writtenDown > 0 ? primed[m] / writtenDown : 1;
+    }
+
+    /** Carbon dioxide when all is gone that the yeast can reach, g per litre of beer. */
+    double finalGramsPerLitre(int m) {
+        return residual[m] + priming[m] + hidden[m];
     }
 }

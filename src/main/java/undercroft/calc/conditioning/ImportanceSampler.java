@@ -8,18 +8,18 @@ import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 
 /**
- * Bayes' rule by importance sampling. The prior's quasi-random points are weighted by the likelihood of all readings; when
+ * Bayes' rule by importance sampling within one stratum: members without hidden extract, or those with it. The prior's quasi-random points are weighted by the likelihood of all readings; when
  * few of them carry the weight, a Student t is fitted to the cloud and drawn from, and all points, old and new, are
  * weighted against the mixture of everything that was drawn from (deterministic mixture, which keeps weights bounded:
  * Owen and Zhou 2000, J. Am. Stat. Assoc. 95:135; Cornuet et al. 2012, Scand. J. Stat. 39:798). A likelihood too sharp
- * for a first fit is tempered until the cloud is worth a hundred points.
+ * for a first fit is tempered until the cloud is worth sixty points.
  */
 final class ImportanceSampler {
-    private static final int PRIOR_POINTS = 2048;
-    private static final int ROUND_POINTS = 1024;
-    private static final int MOST_ROUNDS = 4;
-    private static final double ENOUGH = 400;
-    private static final double ENOUGH_TO_FIT = 100;
+    private static final int PRIOR_POINTS = 1024;
+    private static final int ROUND_POINTS = 512;
+    private static final int MOST_ROUNDS = 8;
+    private static final double ENOUGH = 200;
+    private static final double ENOUGH_TO_FIT = 60;
 
     /** Chosen once; the same readings give the same answer. */
     private static final int SEED = 20_260_104;
@@ -34,29 +34,65 @@ final class ImportanceSampler {
     private double[] logPrior = new double[0];
     private double[] logMixture = new double[0];
 
-    ImportanceSampler(List<ReadingLikelihood> likelihoods, int gaugeBottles) {
+    private final Refermentation beer;
+    private final boolean hidden;
+    private final RandomGenerator random = new Well19937c(SEED);
+    private double[] weights;
+
+    /**
+     * Draws and weighs the prior.
+     *
+     * @param hidden whether the stratum is the one with hidden extract
+     */
+    ImportanceSampler(Refermentation beer, boolean hidden, List<ReadingLikelihood> likelihoods, int dimensions) {
+        this.beer = beer;
+        this.hidden = hidden;
         this.likelihoods = likelihoods;
         this.readings =
                 likelihoods.stream().mapToInt(lot -> lot.readings().size()).sum();
-        this.dimensions = EnsembleParameters.DIMENSIONS + gaugeBottles;
+        this.dimensions = dimensions;
         this.logs = new double[readings][0];
+        add(QuasiNormals.points(PRIOR_POINTS, dimensions));
+        weights = weights(1);
     }
 
-    /** Draws and weighs until the cloud is worth enough; returns weights that sum to 1, one for each point. */
-    double[] weigh() {
-        add(QuasiNormals.points(PRIOR_POINTS, dimensions));
-        double[] weights = weights(1);
-        RandomGenerator random = new Well19937c(SEED);
-        for (int round = 0; round < MOST_ROUNDS && size(weights) < ENOUGH; round++) {
-            proposals.add(Proposal.fittedTo(points, weightsWorthFitting(weights), dimensions));
-            double[][] drawn = new double[ROUND_POINTS][];
-            for (int i = 0; i < ROUND_POINTS; i++) {
-                drawn[i] = proposals.get(round).draw(random);
-            }
-            add(drawn);
-            weights = weights(1);
+    /** Whether another round of drawing is wanted and allowed. */
+    boolean wantsRefining() {
+        return proposals.size() < MOST_ROUNDS && size(weights) < ENOUGH;
+    }
+
+    /** Draws once more where the weight lies. */
+    void refine() {
+        Proposal proposal = Proposal.fittedTo(points, weightsWorthFitting(weights), dimensions);
+        proposals.add(proposal);
+        double[][] drawn = new double[ROUND_POINTS][];
+        for (int i = 0; i < ROUND_POINTS; i++) {
+            drawn[i] = proposal.draw(random);
         }
+        add(drawn);
+        weights = weights(1);
+    }
+
+    /** Weights that sum to 1, one for each point; read only. */
+    double[] weights() {
         return weights;
+    }
+
+    /** Log of the probability of all readings in this stratum: the mean of prior × likelihood / mixture over the points. */
+    double logEvidence() {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < points.length; i++) {
+            highest = Math.max(highest, logPrior[i] + logLikelihood[i] - logMixture[i]);
+        }
+        double sum = 0;
+        for (int i = 0; i < points.length; i++) {
+            sum += Math.exp(logPrior[i] + logLikelihood[i] - logMixture[i] - highest);
+        }
+        return highest + Math.log(sum / points.length);
+    }
+
+    EnsembleParameters members() {
+        return EnsembleParameters.of(beer, points, hidden ? 0 : points.length);
     }
 
     double[][] points() {
@@ -77,13 +113,15 @@ final class ImportanceSampler {
     }
 
     /**
-     * Systematic resampling along a rank of the points, so that what goes with the rank keeps its spread: at most {@code wanted} different points, each with a whole number of shares.
+     * Systematic resampling along a rank of the points, so that what goes with the rank keeps its spread: at most {@code wanted}
+     * different points, each with a whole number of shares.
      *
      * @param rank one number for each point
      * @param into receives the points chosen
      * @return their weights
      */
-    double[] thin(double[] weights, double[] rank, int wanted, List<double[]> into) {
+    double[] thin(double[] rank, int wanted, List<double[]> into) {
+        int before = into.size();
         Integer[] order = new Integer[weights.length];
         Arrays.setAll(order, i -> i);
         Arrays.sort(order, Comparator.comparingDouble(i -> rank[i]));
@@ -94,12 +132,12 @@ final class ImportanceSampler {
             sum += weights[i];
             int until = (int) Math.min(wanted, Math.floor(sum * wanted + 0.5));
             if (until > taken) {
-                shares[into.size()] = (double) (until - taken) / wanted;
+                shares[into.size() - before] = (double) (until - taken) / wanted;
                 into.add(points[i]);
                 taken = until;
             }
         }
-        return Arrays.copyOf(shares, into.size());
+        return Arrays.copyOf(shares, into.size() - before);
     }
 
     private void add(double[][] drawn) {
@@ -107,8 +145,9 @@ final class ImportanceSampler {
         int after = before + drawn.length;
         double[][] drawnLogs = new double[readings][];
         int row = 0;
+        EnsembleParameters members = EnsembleParameters.of(beer, drawn, hidden ? 0 : drawn.length);
         for (ReadingLikelihood lot : likelihoods) {
-            for (double[] reading : lot.of(drawn)) {
+            for (double[] reading : lot.of(drawn, members)) {
                 drawnLogs[row++] = reading;
             }
         }

@@ -3,6 +3,7 @@ package undercroft.calc.conditioning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.Track;
 
@@ -14,8 +15,14 @@ import undercroft.series.Track;
  * @param bottle temperature of those bottles, °C; must reach from capping to the last reading
  * @param cappedEpochSecond when they were closed
  * @param pressure what a gauge on them shows; for a squeezed bottle it is asked with no air at all
+ * @param glass what the bottles bear; empty for plastic, which creeps instead, so that its bursts say nothing
  */
-public record LotReadings(List<Observation> readings, Track bottle, long cappedEpochSecond, PressureModel pressure) {
+public record LotReadings(
+        List<Observation> readings,
+        Track bottle,
+        long cappedEpochSecond,
+        PressureModel pressure,
+        Optional<GlassStrength> glass) {
     public LotReadings {
         if (readings.isEmpty()) {
             throw new IllegalArgumentException("there is no reading");
@@ -30,5 +37,10 @@ public record LotReadings(List<Observation> readings, Track bottle, long cappedE
             throw new IllegalArgumentException("the track ends before the last reading");
         }
         readings = List.copyOf(inOrder);
+    }
+
+    /** Readings none of which is a burst. */
+    public LotReadings(List<Observation> readings, Track bottle, long cappedEpochSecond, PressureModel pressure) {
+        this(readings, bottle, cappedEpochSecond, pressure, Optional.empty());
     }
 }

@@ -61,7 +61,7 @@ public final class PressureForecast {
     /**
      * Pressure of the most strongly primed of several bottles at one of the run's instants.
      *
-     * @param factor its CO2 made in the bottle over the average bottle's, 1 or more
+     * @param factor the CO2 of its priming over the average bottle's, 1 or more
      */
     public Interval strongestAt(int instant, double celsius, double spreadKelvin, double factor) {
         fill(instant, celsius, spreadKelvin, factor);
@@ -115,7 +115,8 @@ public final class PressureForecast {
     /**
      * The course over the run's instants: median and quartiles at the mean temperature of the time since the instant
      * before; low and high also reach to its coldest and warmest, along the median's slope, so that no peak falls between
-     * two instants. Once the sugar is gone the spread depends on temperature alone and is read from a table of it.
+     * two instants. Once the sugar is gone the spread depends on temperature and on the hidden extract alone and is read from
+     * tables.
      *
      * @param factor 1 for the average bottle, or what the strongest one's priming makes over the average, 1 or more
      */
@@ -124,17 +125,33 @@ public final class PressureForecast {
         double[][] band = new double[LEVELS.length][n];
         long[] instants = new long[n];
         double[] out = new double[LEVELS.length];
-        int settled = run.settledInstant();
-        SettledPressure finished = settled < n ? settledAt(settled, factor) : null;
+        int[] milestones = run.milestones();
+        SettledPressure[] settled = new SettledPressure[milestones.length];
+        for (int a = 0; a < settled.length; a++) {
+            settled[a] = settledAt(milestones[a], factor);
+        }
+        double[] after = new double[LEVELS.length];
+        int passed = -1;
         for (int i = 0; i < n; i++) {
             instants[i] = run.instantAt(i);
             TemperatureRange weather =
                     TemperatureRange.between(bottle, i == 0 ? instants[0] : instants[i - 1], instants[i]);
-            if (finished != null && i >= settled) {
-                finished.at(weather.mean, weather.spread, out);
-            } else {
+            while (passed + 1 < milestones.length && milestones[passed + 1] <= i) {
+                passed++;
+            }
+            if (passed < 0) {
                 fill(i, weather.mean, weather.spread, factor);
                 quantiles.of(column, LEVELS, out);
+            } else {
+                settled[passed].at(weather.mean, weather.spread, out);
+                if (passed + 1 < milestones.length && run.hidesExtract()) {
+                    long from = run.instantAt(milestones[passed]);
+                    double share = (double) (instants[i] - from) / (run.instantAt(milestones[passed + 1]) - from);
+                    settled[passed + 1].at(weather.mean, weather.spread, after);
+                    for (int k = 0; k < out.length; k++) {
+                        out[k] += share * (after[k] - out[k]);
+                    }
+                }
             }
             for (int k = 0; k < LEVELS.length; k++) {
                 band[k][i] = out[k];
@@ -155,12 +172,12 @@ public final class PressureForecast {
     }
 
     private SettledPressure settledAt(int instant, double factor) {
-        double[][] rows = new double[SettledPressure.ROWS][LEVELS.length];
-        for (int r = 0; r < rows.length; r++) {
-            fill(instant, SettledPressure.celsiusOf(r), 0, factor);
-            quantiles.of(column, LEVELS, rows[r]);
-        }
-        return new SettledPressure(rows);
+        return new SettledPressure(celsius -> {
+            double[] levels = new double[LEVELS.length];
+            fill(instant, celsius, 0, factor);
+            quantiles.of(column, LEVELS, levels);
+            return levels;
+        });
     }
 
     /**
@@ -228,7 +245,7 @@ public final class PressureForecast {
         for (int m = 0; m < column.length; m++) {
             double grams = run.gramsPerLitre(m, instant);
             if (factor != 1) {
-                grams += (factor - 1) * run.madeGramsPerLitre(m, instant);
+                grams += (factor - 1) * run.primedGramsPerLitre(m, instant);
             }
             double bar = ofMember(row, m, grams);
             column[m] = spreadKelvin > 0 ? bar + ensemble.temperatureZ(m) * (ofMember(warmerRow, m, grams) - bar) : bar;

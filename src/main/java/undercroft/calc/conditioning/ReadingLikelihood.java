@@ -1,50 +1,47 @@
 package undercroft.calc.conditioning;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.special.Gamma;
 import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
 import undercroft.series.Track;
 
 /**
- * How probable a batch's readings are for each of many members. Figures without a source are assumptions.
+ * What each of many members expects of a lot's readings, and how probable that makes them ({@link ReadingLaw}).
  *
- * <p>A gauge is read to Student's t with 5 degrees of freedom about the bottle's pressure; all readings of one gauge
- * bottle share one factor on its carbon dioxide, and all gauge bottles of the batch share the air capped in. Without
- * those the readings would count as independent and promise far too much. Words are ordered logits with a share of slips.
+ * <p>Readings of one bottle share its dose, those of one instrument its error, words of one person his or her scale, and all
+ * bottles of the batch the air capped in: without that they would count as independent and promise far too much. Figures
+ * without a source are assumptions. Bursts have a likelihood of their own, {@link BurstLikelihood}.
  */
 final class ReadingLikelihood {
-    private static final double FREEDOM = 5;
-    private static final double LOG_T_CONSTANT =
-            Gamma.logGamma((FREEDOM + 1) / 2) - Gamma.logGamma(FREEDOM / 2) - 0.5 * Math.log(FREEDOM * Math.PI);
-
-    /** One reading in fifty is a slip of the pen and says nothing. */
-    private static final double SLIP = 0.02;
-
-    /** Words to choose from, for a squeezed and for an opened bottle. */
-    private static final int WORDS = 5;
-
     private static final Interval GAUGE_BOTTLE_FACTOR = Interval.of(0.92, 1, 1.087);
-    private static final double LOGIT_BAR = 0.15;
-    private static final double LOGIT_VOLUMES = 0.25;
+    private static final double TASTER_VOLUMES = 0.2;
+    private static final double HAND_BAR = 0.1;
 
     /** Gravity points, 0.001, that a gram of hexose weighs in a litre, and that its loss and its alcohol take away. */
     private static final double POINTS_OF_SUGAR = 0.38;
 
     private static final double POINTS_PER_GRAM_FERMENTED = 0.47;
-    private static final double POINTS_SPREAD = 1.0;
 
-    private final Refermentation beer;
+    private final Offsets offsets;
+    private final double gaugeScale;
     private final List<Observation> readings;
     private final PressureModel pressure;
     private final Steps steps;
     private final double[] celsius;
     private final double[] spread;
+    private final BurstLikelihood bursts;
 
-    ReadingLikelihood(Refermentation beer, LotReadings lot) {
-        this.beer = beer;
+    /**
+     * For the readings of a lot.
+     *
+     * @param gaugeScale standard deviation of the logarithm of what a gauge shows over what is there
+     */
+    ReadingLikelihood(LotReadings lot, Offsets offsets, double gaugeScale) {
+        this.offsets = offsets;
+        this.gaugeScale = gaugeScale;
         this.readings = lot.readings();
         this.pressure = lot.pressure();
         Track bottle = lot.bottle();
@@ -56,6 +53,13 @@ final class ReadingLikelihood {
         this.spread = Arrays.stream(instants)
                 .mapToDouble(t -> bottle.spreadAt(bottle.indexAt(t)))
                 .toArray();
+        List<Observation.Bursts> burst = new ArrayList<>();
+        for (Observation reading : readings) {
+            if (reading instanceof Observation.Bursts some) {
+                burst.add(some);
+            }
+        }
+        this.bursts = burst.isEmpty() ? null : new BurstLikelihood(lot, burst);
     }
 
     List<Observation> readings() {
@@ -63,21 +67,19 @@ final class ReadingLikelihood {
     }
 
     /** Log-likelihood of each reading (rows) for each member (columns). */
-    double[][] of(double[][] z) {
-        EnsembleParameters members = EnsembleParameters.of(beer, z);
-        int count = readings.size();
-        boolean dextrins = beer.dextrinGramsPerLitre() > 0;
-        Trajectories trajectories = Trajectories.follow(members, steps, count, dextrins);
-        double[][] logs = new double[count][z.length];
-        for (int r = 0; r < count; r++) {
+    double[][] of(double[][] z, EnsembleParameters members) {
+        double[][] burst = bursts == null ? new double[0][] : bursts.of(z, members);
+        double[][] expected = expected(z, members);
+        double[][] logs = new double[readings.size()][z.length];
+        int bursts = 0;
+        for (int r = 0; r < logs.length; r++) {
             Observation reading = readings.get(r);
+            if (reading instanceof Observation.Bursts) {
+                logs[r] = burst[bursts++];
+                continue;
+            }
             for (int m = 0; m < z.length; m++) {
-                int at = r * z.length + m;
-                double made = members.priming[m] * trajectories.fraction[at];
-                if (dextrins) {
-                    made += beer.dextrinGramsPerLitre() * trajectories.dextrinFraction[at];
-                }
-                logs[r][m] = logOf(reading, r, members, m, z[m], made);
+                logs[r][m] = log(reading, expected[r][m]);
                 if (Double.isNaN(logs[r][m])) {
                     throw new IllegalArgumentException("the pressure model gave no number for " + reading);
                 }
@@ -86,93 +88,80 @@ final class ReadingLikelihood {
         return logs;
     }
 
-    private double logOf(Observation reading, int r, EnsembleParameters members, int m, double[] z, double made) {
+    /**
+     * What each member (columns) expects of each reading (rows), its offsets included: bar of a gauge and of a squeezed bottle,
+     * volumes of an opened one, points of change of a gravity. Zeros for bursts.
+     */
+    double[][] expected(double[][] z, EnsembleParameters members) {
+        Trajectories trajectories = Trajectories.follow(members, steps, readings.size());
+        double[][] expected = new double[readings.size()][z.length];
+        for (int r = 0; r < expected.length; r++) {
+            for (int m = 0; m < z.length; m++) {
+                expected[r][m] = expected(readings.get(r), r, members, m, z[m], trajectories.made(m, r));
+            }
+        }
+        return expected;
+    }
+
+    private double expected(Observation reading, int r, EnsembleParameters members, int m, double[] z, double made) {
         double grams = members.residual[m] + made;
+        double warmer = z[EnsembleParameters.TEMPERATURE] * spread[r];
         if (reading instanceof Observation.GaugePressure gauge) {
-            double factor = Spread.at(GAUGE_BOTTLE_FACTOR, z[EnsembleParameters.DIMENSIONS + gauge.bottle()]);
-            double expected = gaugeBar(gauge.celsius(), grams * factor, members, m);
-            return logStudent(gauge.gaugeBar() - expected, gaugeSpread(expected), 10);
+            double own = Spread.at(GAUGE_BOTTLE_FACTOR, z[offsets.bottle(gauge.bottle())]);
+            double bar = pressure.gaugeBar(
+                    gauge.celsius() + warmer,
+                    grams * own,
+                    members.beerFactor[m],
+                    members.airAmount[m],
+                    members.airTrapped[m]);
+            return bar * Math.exp(gaugeScale * z[offsets.instrument(gauge.instrument())]);
         }
         if (reading instanceof Observation.Squeeze squeeze) {
-            double warm = celsius[r] + z[EnsembleParameters.TEMPERATURE] * spread[r];
-            double bar = pressure.gaugeBar(warm, grams, members.beerFactor[m], 0, 0);
-            return logOrdered(
-                    bar, LOGIT_BAR, squeeze.feel().fromBar(), squeeze.feel().untilBar());
+            double bar = pressure.gaugeBar(celsius[r] + warmer, grams, members.beerFactor[m], 0, 0);
+            return bar + HAND_BAR * z[offsets.hand(squeeze.hand())];
         }
         if (reading instanceof Observation.Opened opened) {
-            double volumes = grams / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME;
-            PerceivedCarbonation word = opened.perceivedCarbonation();
-            return logOrdered(volumes, LOGIT_VOLUMES, word.fromVolumes(), word.untilVolumes());
-        }
-        Observation.ApparentGravity gravity = (Observation.ApparentGravity) reading;
-        return logStudent(points(gravity) - expectedPoints(gravity, members, m, made), POINTS_SPREAD, 40);
-    }
-
-    /** Where the model's ceiling lies for a reading that has one: all sugar gone. NaN for words. */
-    double ceiling(Observation reading, EnsembleParameters members, int m, double[] z) {
-        if (reading instanceof Observation.GaugePressure gauge) {
-            double factor = Spread.at(GAUGE_BOTTLE_FACTOR, z[EnsembleParameters.DIMENSIONS + gauge.bottle()]);
-            double grams = (members.residual[m] + members.priming[m] + beer.dextrinGramsPerLitre()) * factor;
-            return gaugeBar(gauge.celsius(), grams, members, m);
+            return grams / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME
+                    + TASTER_VOLUMES * z[offsets.taster(opened.taster())];
         }
         if (reading instanceof Observation.ApparentGravity gravity) {
-            // Counted downwards, so that more fermented is more, as with pressure.
-            return -expectedPoints(gravity, members, m, members.priming[m] + beer.dextrinGramsPerLitre());
+            double sugar = gravity.sugarWasIn() ? 0 : POINTS_OF_SUGAR * members.primed[m];
+            return (sugar - POINTS_PER_GRAM_FERMENTED * made) / EnsembleParameters.GRAMS_PER_GRAM_HEXOSE;
         }
-        return Double.NaN;
+        return 0;
     }
 
-    /** The reading in the direction of its ceiling; NaN for words. */
-    static double towardsCeiling(Observation reading) {
+    /** The log-likelihood of a reading that is not a burst where a member expects a value. */
+    static double log(Observation reading, double expected) {
         if (reading instanceof Observation.GaugePressure gauge) {
-            return gauge.gaugeBar();
+            return ReadingLaw.logGauge(gauge.gaugeBar(), expected);
         }
-        return reading instanceof Observation.ApparentGravity gravity ? -points(gravity) : Double.NaN;
-    }
-
-    /** Standard deviation of the reading itself about what is expected. */
-    static double spreadOf(Observation reading, double expected) {
-        return reading instanceof Observation.GaugePressure ? gaugeSpread(expected) : POINTS_SPREAD;
+        if (reading instanceof Observation.Squeeze squeeze) {
+            return ReadingLaw.logWord(
+                    expected,
+                    ReadingLaw.LOGIT_BAR,
+                    squeeze.feel().fromBar(),
+                    squeeze.feel().untilBar());
+        }
+        if (reading instanceof Observation.Opened opened) {
+            PerceivedCarbonation word = opened.perceivedCarbonation();
+            return ReadingLaw.logWord(expected, ReadingLaw.LOGIT_VOLUMES, word.fromVolumes(), word.untilVolumes());
+        }
+        return ReadingLaw.logGravity(points((Observation.ApparentGravity) reading), expected);
     }
 
     /** The log-likelihood of a reading that falls exactly where it is expected, to measure others against. */
     static double bestLog(Observation reading) {
         if (reading instanceof Observation.GaugePressure gauge) {
-            return logStudent(0, gaugeSpread(gauge.gaugeBar()), 10);
+            return ReadingLaw.logGauge(gauge.gaugeBar(), Math.min(ReadingLaw.MOST_BAR, gauge.gaugeBar()));
         }
-        return reading instanceof Observation.ApparentGravity ? logStudent(0, POINTS_SPREAD, 40) : 0;
+        return reading instanceof Observation.ApparentGravity gravity
+                ? ReadingLaw.logGravity(points(gravity), Math.max(-ReadingLaw.MOST_FALL, points(gravity)))
+                : 0;
     }
 
-    private double gaugeBar(double warm, double grams, EnsembleParameters members, int m) {
-        return pressure.gaugeBar(warm, grams, members.beerFactor[m], members.airAmount[m], members.airTrapped[m]);
-    }
-
-    private static double gaugeSpread(double gaugeBar) {
-        return Math.hypot(0.08, 0.04 * (Math.max(0, gaugeBar) + 1));
-    }
-
-    private static double points(Observation.ApparentGravity gravity) {
+    /** Change of gravity since bottling day, points; falls are negative. */
+    static double points(Observation.ApparentGravity gravity) {
         return (gravity.specificGravity() - gravity.gravityAtBottling()) * 1000;
-    }
-
-    private double expectedPoints(Observation.ApparentGravity gravity, EnsembleParameters members, int m, double made) {
-        double stirredIn = members.priming[m] - beer.extraGramsPerLitre();
-        double sugar = gravity.sugarWasIn() ? 0 : POINTS_OF_SUGAR * stirredIn;
-        return (sugar - POINTS_PER_GRAM_FERMENTED * made) / EnsembleParameters.GRAMS_PER_GRAM_HEXOSE;
-    }
-
-    private static double logStudent(double difference, double scale, double range) {
-        double r = difference / scale;
-        double log = LOG_T_CONSTANT - Math.log(scale) - (FREEDOM + 1) / 2 * Math.log1p(r * r / FREEDOM);
-        return Math.log((1 - SLIP) * Math.exp(log) + SLIP / range);
-    }
-
-    private static double logOrdered(double value, double scale, double from, double until) {
-        double chance = logistic((until - value) / scale) - logistic((from - value) / scale);
-        return Math.log((1 - SLIP) * Math.max(0, chance) + SLIP / WORDS);
-    }
-
-    private static double logistic(double x) {
-        return 1 / (1 + Math.exp(-x));
     }
 }

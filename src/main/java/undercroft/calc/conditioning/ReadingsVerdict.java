@@ -23,9 +23,8 @@ public record ReadingsVerdict(Agreement agreement, List<Observation> oddOnes, do
         /** No member explains them well: a wrong temperature history, gauge, date or dose, or a batch unlike the model. */
         DISAGREES,
         /**
-         * A reading lies above all that the residual gas, the sugar and the unfinished fermentation can give, with their
-         * spread and the gauge's: only further fermentable matter, such as dextrins reached by a wild or diastatic yeast,
-         * explains it. A danger sign.
+         * The readings have made it more likely than not that there was more to ferment than was written down: matter that a
+         * wild or diastatic yeast reaches, or beer that was not finished. A danger sign.
          */
         NEEDS_EXTRA_EXTRACT
     }

@@ -1,5 +1,9 @@
 package undercroft.calc.conditioning;
 
+import undercroft.calc.extract.DoseSpread;
+import undercroft.calc.extract.HiddenExtract;
+import undercroft.calc.extract.Leftover;
+import undercroft.calc.gas.TrappedAir;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.quantity.Check;
@@ -14,9 +18,11 @@ import undercroft.quantity.InvalidInput;
  * @param state how much of it went into the bottle
  * @param abvPercent strength of the beer, 0 to 25 % by volume
  * @param residualGramsPerLitre dissolved already when capped, 0 to 15 g/L
- * @param primingGramsPerLitre from the priming sugar, with the spread of weighing, mixing and yield, 0 to 40 g/L
- * @param extraGramsPerLitre from fermentation that was not finished, taken up like the priming sugar, 0 to 60 g/L
- * @param dextrinGramsPerLitre from dextrins, which only a diastatic or wild yeast reaches, slowly, 0 to 60 g/L; usually 0
+ * @param primingGramsPerLitre from the priming sugar as written down, with the spread of its yield, 0 to 40 g/L
+ * @param dose how far the sugar may be off what was written down
+ * @param leftover from fermentation that was not finished, taken up like the priming sugar
+ * @param hidden what nobody wrote down and only some batches hold, released slowly
+ * @param air how much air was capped in and stays in the headspace
  * @param beerFactor how well the beer holds the gas against water, 0.7 to 1.1
  */
 public record Refermentation(
@@ -25,8 +31,10 @@ public record Refermentation(
         double abvPercent,
         Interval residualGramsPerLitre,
         Interval primingGramsPerLitre,
-        double extraGramsPerLitre,
-        double dextrinGramsPerLitre,
+        DoseSpread dose,
+        Leftover leftover,
+        HiddenExtract hidden,
+        TrappedAir air,
         Interval beerFactor) {
     /** Refuses what is missing or outside the ranges above with {@link InvalidInput}. */
     public Refermentation {
@@ -36,8 +44,6 @@ public record Refermentation(
         Check.within("abvPercent", abvPercent, 0, 25, "% by volume");
         within("residualGramsPerLitre", residualGramsPerLitre, 0, 15, "g/L");
         within("primingGramsPerLitre", primingGramsPerLitre, 0, 40, "g/L");
-        Check.within("extraGramsPerLitre", extraGramsPerLitre, 0, 60, "g/L");
-        Check.within("dextrinGramsPerLitre", dextrinGramsPerLitre, 0, 60, "g/L");
         within("beerFactor", beerFactor, 0.7, 1.1, "");
     }
 
@@ -56,5 +62,25 @@ public record Refermentation(
     double strengthFactor() {
         double limit = strain.alcoholLimitPercent();
         return Math.max(0, (1 - abvPercent / limit) / (1 - 5 / limit));
+    }
+
+    /** Carbon dioxide of the priming sugar at a standard normal deviate, g/L. */
+    double primingGramsPerLitreAt(double deviate) {
+        return dose.gramsPerLitreAt(primingGramsPerLitre, deviate);
+    }
+
+    /** The same batch with another chance, or kind, of hidden extract. */
+    public Refermentation withHidden(HiddenExtract other) {
+        return new Refermentation(
+                strain,
+                state,
+                abvPercent,
+                residualGramsPerLitre,
+                primingGramsPerLitre,
+                dose,
+                leftover,
+                other,
+                air,
+                beerFactor);
     }
 }

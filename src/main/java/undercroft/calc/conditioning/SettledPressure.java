@@ -2,9 +2,12 @@ package undercroft.calc.conditioning;
 
 import undercroft.quantity.Interval;
 
-/** The quantiles of pressure over temperature once nothing ferments any more: rows 1.25 K apart, straight between. */
+/**
+ * The quantiles of pressure over temperature at an instant from which the sugar is gone: rows 1.25 K apart, straight between,
+ * each filled when it is first asked for.
+ */
 final class SettledPressure {
-    static final int ROWS = 53;
+    private static final int ROWS = 53;
     private static final double COLDEST = -5;
     private static final double STEP_KELVIN = 1.25;
     private static final int MEDIAN = 2;
@@ -12,15 +15,25 @@ final class SettledPressure {
         -Interval.NORMAL_95, -Interval.NORMAL_75, 0, Interval.NORMAL_75, Interval.NORMAL_95
     };
 
-    private final double[][] rows;
+    private final double[][] rows = new double[ROWS][];
+    private final Quantiles quantiles;
 
-    /** Takes over the rows, coldest first. */
-    SettledPressure(double[][] rows) {
-        this.rows = rows;
+    /** What fills a row. */
+    @FunctionalInterface
+    interface Quantiles {
+        /** 5, 25, 50, 75 and 95 % pressure at a temperature, in a new array. */
+        double[] at(double celsius);
     }
 
-    static double celsiusOf(int row) {
-        return COLDEST + row * STEP_KELVIN;
+    SettledPressure(Quantiles quantiles) {
+        this.quantiles = quantiles;
+    }
+
+    private double[] filled(int row) {
+        if (rows[row] == null) {
+            rows[row] = quantiles.at(COLDEST + row * STEP_KELVIN);
+        }
+        return rows[row];
     }
 
     /**
@@ -32,12 +45,14 @@ final class SettledPressure {
     void at(double celsius, double spreadKelvin, double[] out) {
         int row = row(celsius);
         double share = share(celsius, row);
+        double[] colder = filled(row);
+        double[] warmer = filled(row + 1);
         for (int k = 0; k < out.length; k++) {
-            out[k] = rows[row][k] + share * (rows[row + 1][k] - rows[row][k]);
+            out[k] = colder[k] + share * (warmer[k] - colder[k]);
         }
         if (spreadKelvin > 0) {
             double median = out[MEDIAN];
-            double barPerSpread = (rows[row + 1][MEDIAN] - rows[row][MEDIAN]) / STEP_KELVIN * spreadKelvin;
+            double barPerSpread = (warmer[MEDIAN] - colder[MEDIAN]) / STEP_KELVIN * spreadKelvin;
             for (int k = 0; k < out.length; k++) {
                 out[k] = median
                         + Math.copySign(Math.hypot(out[k] - median, DEVIATIONS[k] * barPerSpread), DEVIATIONS[k]);

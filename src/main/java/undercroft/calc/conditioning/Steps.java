@@ -36,7 +36,10 @@ final class Steps {
 
     final int size;
 
-    private Steps(Builder built, int instantsBefore) {
+    /** The same time in fewer pieces, for what only goes on slowly. */
+    final Legs legs;
+
+    private Steps(Builder built, int instantsBefore, long[] instants) {
         this.days = built.days;
         this.celsius = built.celsius;
         this.spread = built.spread;
@@ -48,6 +51,7 @@ final class Steps {
         this.instantsPassed = built.passed;
         this.size = built.size;
         this.instantsBefore = instantsBefore;
+        this.legs = Legs.of(this, instants);
     }
 
     /**
@@ -89,7 +93,7 @@ final class Steps {
                 from = cut;
             }
         }
-        return new Steps(builder, before);
+        return new Steps(builder, before, instants);
     }
 
     /** Longest step in seconds: the lag bends the course and loss of yeast weighs most while there is much to do. */

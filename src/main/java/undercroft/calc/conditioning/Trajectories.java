@@ -7,8 +7,8 @@ final class Trajectories {
     /** Share of the sugar taken up, instant by instant and member by member within. */
     final float[] fraction;
 
-    /** Share of the dextrins taken up in the same order; null when there are none. */
-    final float[] dextrinFraction;
+    /** Share of the hidden extract let go, in the same order, members from the first that has any; null when none has. */
+    final float[] hiddenFraction;
 
     /** Epoch seconds, +∞ for "not within the steps". */
     final double[] t90;
@@ -19,15 +19,17 @@ final class Trajectories {
     private final EnsembleParameters members;
     private final Steps steps;
     private final int instants;
+    private final int hiding;
 
-    private Trajectories(EnsembleParameters members, Steps steps, int instants, boolean dextrins) {
+    private Trajectories(EnsembleParameters members, Steps steps, int instants) {
         this.members = members;
         this.steps = steps;
         this.instants = instants;
         fraction = new float[instants * members.size];
         // Most members are done at most instants: what they leave unwritten stands already, in one sweep over memory.
         Arrays.fill(fraction, 1);
-        dextrinFraction = dextrins ? new float[instants * members.size] : null;
+        hiding = members.size - members.firstHidden;
+        hiddenFraction = hiding > 0 ? new float[instants * hiding] : null;
         t90 = never(members.size);
         t95 = never(members.size);
         ready = never(members.size);
@@ -40,8 +42,8 @@ final class Trajectories {
     }
 
     /** Follows all members; the course stops at the last step and stands still after it. */
-    static Trajectories follow(EnsembleParameters members, Steps steps, int instants, boolean dextrins) {
-        Trajectories trajectories = new Trajectories(members, steps, instants, dextrins);
+    static Trajectories follow(EnsembleParameters members, Steps steps, int instants) {
+        Trajectories trajectories = new Trajectories(members, steps, instants);
         Trajectory trajectory = new Trajectory(members);
         for (int m = 0; m < members.size; m++) {
             trajectory.begin(m);
@@ -68,24 +70,56 @@ final class Trajectories {
                 ready[m] = within(s, trajectory.shareOfStepToClock(readyAtClock));
             }
             next = record(trajectory, m, next, steps.instantsPassed[s]);
-            if (ready[m] < Double.POSITIVE_INFINITY && trajectory.isDone() && dextrinFraction == null) {
-                break;
+            if (ready[m] < Double.POSITIVE_INFINITY && trajectory.isDone()) {
+                if (m < members.firstHidden) {
+                    return;
+                }
+                if (steps.legs.legAfterStep[s] >= 0) {
+                    next = followHidden(trajectory, m, next, steps.legs.legAfterStep[s]);
+                    break;
+                }
             }
         }
-        if (!trajectory.isDone() || dextrinFraction != null) {
-            record(trajectory, m, next, instants);
+        record(trajectory, m, next, instants);
+    }
+
+    /** Once the sugar is gone only the hidden extract goes on, straight within a leg; returns the next instant. */
+    private int followHidden(Trajectory trajectory, int m, int from, int firstLeg) {
+        Legs legs = steps.legs;
+        double z = members.temperatureZ[m];
+        int next = from;
+        double before = trajectory.hiddenFraction();
+        for (int l = firstLeg; l < legs.size; l++) {
+            trajectory.advanceClock(legs.days[l], legs.celsius[l] + z * legs.spread[l], legs.swing[l]);
+            double after = trajectory.hiddenFraction();
+            for (; next < legs.instantsPassed[l]; next++) {
+                hiddenFraction[next * hiding + m - members.firstHidden] =
+                        (float) (before + legs.shareOfLeg[next] * (after - before));
+            }
+            before = after;
         }
+        return next;
+    }
+
+    /** Carbon dioxide made since capping, g/L. */
+    double made(int m, int instant) {
+        double made = members.priming[m] * fraction[instant * members.size + m];
+        return m < members.firstHidden
+                ? made
+                : made + members.hidden[m] * hiddenFraction[instant * hiding + m - members.firstHidden];
     }
 
     /** Writes the state at the instants from one index up to another and returns the latter. */
     private int record(Trajectory trajectory, int m, int from, int until) {
         if (from < until) {
             float done = (float) trajectory.fraction();
-            float dextrins = dextrinFraction == null ? 0 : (float) trajectory.dextrinFraction();
             for (int i = from; i < until; i++) {
                 fraction[i * members.size + m] = done;
-                if (dextrinFraction != null) {
-                    dextrinFraction[i * members.size + m] = dextrins;
+            }
+            if (m >= members.firstHidden) {
+                float released = (float) trajectory.hiddenFraction();
+                for (int i = from; i < until; i++) {
+                    hiddenFraction[i * hiding + m - members.firstHidden] = released;
                 }
             }
         }

@@ -47,7 +47,6 @@ final class Trajectory {
     private double clockBefore;
     private double work;
     private double workBefore;
-    private double dextrinClock;
 
     Trajectory(EnsembleParameters members) {
         this.members = members;
@@ -67,7 +66,6 @@ final class Trajectory {
         alive = 1;
         clock = 0;
         work = 0;
-        dextrinClock = 0;
     }
 
     /** Through one step: days, its mean temperature and that temperature's standard deviation within it. */
@@ -79,10 +77,12 @@ final class Trajectory {
         double loss;
         if (swing < STILL_KELVIN) {
             gamma = share(celsius) * perReference;
-            loss = YeastDeath.perDay(death, celsius) * days;
+            loss = YeastDeath.perDay(death, members.heatFactor, celsius) * days;
         } else {
             gamma = (share(celsius - swing) + share(celsius + swing)) * (perReference / 2);
-            loss = (YeastDeath.perDay(death, celsius - swing) + YeastDeath.perDay(death, celsius + swing)) * (days / 2);
+            loss = (YeastDeath.perDay(death, members.heatFactor, celsius - swing)
+                            + YeastDeath.perDay(death, members.heatFactor, celsius + swing))
+                    * (days / 2);
         }
         double meanAlive;
         if (loss < HEAT_NEEDS_EXPONENTIAL) {
@@ -98,7 +98,6 @@ final class Trajectory {
             double after = Softplus.at(LOG_START_ACTIVITY + perLag * clock);
             work += meanAlive * (after - softplus) / perLag;
             softplus = after;
-            dextrinClock += gamma * meanAlive * days;
         }
     }
 
@@ -116,9 +115,17 @@ final class Trajectory {
         return Math.max(0, 1 - k * WrightOmega.quick(logStart + (hexose - rate * work) / k) / hexose);
     }
 
-    /** Share of the dextrins taken up so far. */
-    double dextrinFraction() {
-        return -Math.expm1(-members.dextrinPerDay[m] * dextrinClock);
+    /** The lag clock alone: for a member whose sugar is gone. */
+    void advanceClock(double days, double celsius, double swing) {
+        clock += days * perReference / 2 * (share(celsius - swing) + share(celsius + swing));
+    }
+
+    /**
+     * Share of the hidden extract let go so far: dH/dt = −k γ H. Loss of yeast is left out, on the careful side: what
+     * reaches hidden extract may be a yeast nobody pitched.
+     */
+    double hiddenFraction() {
+        return 1 - Math.exp(-members.hiddenPerDay[m] * clock);
     }
 
     boolean isDone() {

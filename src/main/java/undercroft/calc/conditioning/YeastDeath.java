@@ -3,7 +3,8 @@ package undercroft.calc.conditioning;
 /**
  * How fast working yeast dies at a temperature: slow ageing with 78 kJ/mol (fitted to the losses in stored slurry of
  * McCaig and Bendiak 1985, abstract) and heat death with 300 kJ/mol, the usual order for thermal death, 0.3 a day at
- * 40 °C (assumed).
+ * the strain's highest temperature (assumed: half an hour at 48 °C, after which a primed lager stood still for twelve days
+ * (Knab 1872, Polytechnisches Journal 204:340), then costs two thirds of a lager yeast).
  */
 final class YeastDeath {
     private static final double GAS_CONSTANT = 8.314462618e-3;
@@ -28,13 +29,19 @@ final class YeastDeath {
      * Loss of working cells, 1/day, from a table held at −30 and 70 °C.
      *
      * @param deathPerDayAt21 the slow part at 21 °C, 1/day
+     * @param heatFactor of the strain, {@link #heatFactor}
      */
-    static double perDay(double deathPerDayAt21, double celsius) {
+    static double perDay(double deathPerDayAt21, double heatFactor, double celsius) {
         double scaled = (Math.max(COLDEST, Math.min(HOTTEST, celsius)) - COLDEST) * PER_KELVIN;
         int i = (int) scaled;
         double t = scaled - i;
         double ageing = AGEING[i] + t * (AGEING[i + 1] - AGEING[i]);
-        return deathPerDayAt21 * ageing + HEAT[i] + t * (HEAT[i + 1] - HEAT[i]);
+        return deathPerDayAt21 * ageing + heatFactor * (HEAT[i] + t * (HEAT[i + 1] - HEAT[i]));
+    }
+
+    /** How much faster than a strain that bears 40 °C one with another highest temperature dies of heat. */
+    static double heatFactor(double maximumCelsius) {
+        return 1 / arrhenius(maximumCelsius, 300, 40);
     }
 
     private static double arrhenius(double celsius, double kilojoulesPerMole, double referenceCelsius) {

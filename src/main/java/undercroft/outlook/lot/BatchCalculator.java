@@ -38,7 +38,7 @@ public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, I
                     Readings.bottle(cellar.bottleType(lot.bottleTypeId()), lot, batch, chemistry.atmosphereBar()));
         }
         ConditioningEnsemble ensemble = ConditioningEnsemble.of(chemistry.refermentation(), MEMBERS)
-                .updated(Readings.of(batch, at, climates, bottles));
+                .updated(Readings.of(cellar, batch, at, climates, bottles));
         Evidence evidence = Evidence.of(batch, at, ensemble);
         List<LotOutlook> lots = new ArrayList<>();
         for (Lot lot : batch.lots()) {

@@ -2,13 +2,16 @@ package undercroft.outlook.lot;
 
 import java.util.List;
 import undercroft.calc.conditioning.Refermentation;
+import undercroft.calc.extract.DoseSpread;
+import undercroft.calc.extract.HiddenExtract;
+import undercroft.calc.extract.Leftover;
 import undercroft.calc.gas.Atmosphere;
 import undercroft.calc.gas.BeerFactor;
 import undercroft.calc.gas.RealExtract;
+import undercroft.calc.gas.TrappedAir;
 import undercroft.calc.priming.PrimingYield;
 import undercroft.calc.priming.ResidualCarbonation;
 import undercroft.calc.priming.SugarAddition;
-import undercroft.calc.priming.UnfinishedFermentation;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
 import undercroft.cellar.Cellar;
@@ -21,6 +24,8 @@ record BatchChemistry(
         double atmosphereBar,
         double realExtractGramsPerLitre,
         List<SugarAddition> sugars) {
+    private static final double FINISHED_POINTS = 1;
+
     static BatchChemistry of(Cellar cellar, Batch batch) {
         Beer beer = batch.beer();
         double atmosphere = Atmosphere.barAt(cellar.settings().altitudeMetres());
@@ -36,10 +41,20 @@ record BatchChemistry(
                 beer.abvPercent(),
                 ResidualCarbonation.gramsPerLitre(beer.warmestCelsius(), atmosphere),
                 primed,
-                UnfinishedFermentation.gramsPerLitre(beer.unfinishedPoints()).median(),
-                batch.yeast().fermentsDextrins() ? UnfinishedFermentation.DEXTRIN_GRAMS_PER_LITRE : 0,
+                DoseSpread.USUAL,
+                Leftover.ofPoints(Math.min(60, beer.unfinishedPoints()), false),
+                batch.yeast().fermentsDextrins() ? HiddenExtract.DIASTATIC : HiddenExtract.of(known(beer)),
+                TrappedAir.of(batch.fillingMethod()),
                 BeerFactor.of(beer.abvPercent(), extract(beer)));
         return new BatchChemistry(refermentation, atmosphere, extract(beer), sugars);
+    }
+
+    private static HiddenExtract.Known known(Beer beer) {
+        boolean read = beer.gravityAtBottling().isPresent()
+                && beer.expectedFinalGravity().isPresent();
+        return read && beer.unfinishedPoints() <= FINISHED_POINTS
+                ? HiddenExtract.Known.AT_END
+                : HiddenExtract.Known.UNREAD;
     }
 
     private static double extract(Beer beer) {

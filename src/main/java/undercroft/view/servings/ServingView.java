@@ -10,6 +10,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.servings.ServingPage;
 import undercroft.app.servings.ServingsViewModel;
@@ -22,6 +23,7 @@ import undercroft.outlook.serving.ServingPlan;
 import undercroft.picture.ChillPicture;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
@@ -41,9 +43,13 @@ final class ServingView extends ScrollPane {
         plots = new PlotsView(
                 context.messages(),
                 second -> ShelfWords.of(outlook(), context.messages()).dayAndTime(Instant.ofEpochSecond(second)));
+        PlotMenu.on(
+                plots,
+                context,
+                context.messages(),
+                () -> model.pageProperty().get().map(ServingPage::title).orElse(""));
         plots.setMinHeight(240);
         plots.setPrefHeight(300);
-        VBox.setVgrow(plots, Priority.ALWAYS);
         page.getStyleClass().add("batch-page");
         setContent(page);
         setFitToWidth(true);
@@ -75,7 +81,10 @@ final class ServingView extends ScrollPane {
         page.getChildren().add(figures(serving));
         if (ChillPicture.exists(serving.plan())) {
             draw(serving.plan());
-            page.getChildren().add(plots);
+            StackPane card = new StackPane(plots);
+            card.getStyleClass().addAll("card", "plot-card");
+            VBox.setVgrow(card, Priority.ALWAYS);
+            page.getChildren().add(card);
         }
         page.getChildren().add(wrapped(serving.why(), "faint", "pour-why"));
         if (!serving.plan().serving().note().isEmpty()) {
@@ -150,7 +159,9 @@ final class ServingView extends ScrollPane {
             value.setId("pour-figure-" + figure.id());
             Label detail = wrapped(figure.detail(), "figure-detail", "pour-detail-" + figure.id());
             VBox tile = new VBox(1, name, value, detail);
+            tile.getStyleClass().addAll("card", "serving-step");
             tile.setPrefWidth(160);
+            tile.setMinWidth(0);
             HBox.setHgrow(tile, Priority.ALWAYS);
             figures.getChildren().add(tile);
         }

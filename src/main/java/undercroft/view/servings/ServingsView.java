@@ -37,11 +37,13 @@ public final class ServingsView extends HBox {
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().add("pour-side");
         scroll.prefWidthProperty().bind(widthProperty().multiply(LIST_SHARE));
-        scroll.setMinWidth(360);
+        scroll.setMinWidth(320);
+        setMinWidth(0);
         scroll.setMaxWidth(640);
         ServingView pane = new ServingView(model, context);
         HBox.setHgrow(pane, Priority.ALWAYS);
         pane.setPrefWidth(600);
+        pane.setMinWidth(0);
         getChildren().addAll(scroll, pane);
         model.linesProperty().addListener((property, before, after) -> fill());
         fill();

@@ -1,6 +1,7 @@
 package undercroft.view.shelf;
 
 import java.util.Optional;
+import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import undercroft.picture.Season;
@@ -33,6 +34,7 @@ final class SeasonCanvas extends Canvas {
         this.sizes = sizes;
         setMouseTransparent(true);
         setManaged(false);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     }
 
     /** Shows another season; the stretch of time a person chose stays. */
@@ -40,6 +42,9 @@ final class SeasonCanvas extends Canvas {
         season = newSeason;
         words = newWords;
         palette = newPalette;
+        long rows =
+                season.lanes().stream().mapToLong(lane -> lane.rows().size()).sum();
+        setAccessibleText(words.of("season.spoken", rows, season.lanes().size()));
         picture = null;
         if (!looked && !season.isEmpty()) {
             from = season.usualFrom();

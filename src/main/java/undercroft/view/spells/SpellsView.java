@@ -19,6 +19,7 @@ import undercroft.app.spells.WhatIfViewModel;
 import undercroft.cellar.Cellar;
 import undercroft.plot.PlotStack;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.QuantityFormat;
@@ -44,7 +45,8 @@ public final class SpellsView extends HBox {
     /** {@code openBatch} turns to a batch as it was at an instant. */
     public SpellsView(WindowContext context, BiConsumer<String, Instant> openBatch) {
         this.context = context;
-        this.plot = new PlotsView(context.messages(), instant -> "");
+        this.plot = new PlotsView(context.messages(), instant -> format().dayAndTime(Instant.ofEpochSecond(instant)));
+        PlotMenu.on(plot, context, context.messages(), () -> context.messages().of("spells.board.title"));
         this.openBatch = openBatch;
         this.model = new SpellsViewModel(context.messages(), context.forecasts().outlookProperty());
         this.supposing =

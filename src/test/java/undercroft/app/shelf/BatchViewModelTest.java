@@ -41,7 +41,7 @@ class BatchViewModelTest {
         assertTrue(
                 figure("pressure").detail().endsWith(" bar, working pressure 4.7 bar"),
                 figure("pressure").detail());
-        assertEquals("38 °C", figure("heat-limit").value());
+        assertEquals("37 °C", figure("heat-limit").value());
         assertTrue(figure("carbonation").why().title().startsWith("Carbonation"));
     }
 
@@ -50,7 +50,7 @@ class BatchViewModelTest {
         shelf.chooseBatch("quarry");
         workspace.change("units", cellar -> cellar.withSettings(new Settings(UnitSystem.US, 0)));
         outlook.set(OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW));
-        assertEquals("100 °F", figure("heat-limit").value());
+        assertEquals("99 °F", figure("heat-limit").value());
         assertTrue(
                 figure("pressure").detail().endsWith(" psi, working pressure 68 psi"),
                 figure("pressure").detail());

@@ -1,5 +1,10 @@
 package undercroft.calc.conditioning;
 
+import undercroft.calc.extract.DoseSpread;
+import undercroft.calc.extract.HiddenExtract;
+import undercroft.calc.extract.Leftover;
+import undercroft.calc.gas.TrappedAir;
+import undercroft.catalogue.FillingMethod;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;
 import undercroft.quantity.Interval;
@@ -12,6 +17,8 @@ final class Beers {
 
     /** 6.3 g/L of hexose: a usual dose, 2.99 g/L of carbon dioxide. */
     static final double DOSE = 6.3 * EnsembleParameters.GRAMS_PER_GRAM_HEXOSE;
+
+    private static final DoseSpread NO_SPREAD = new DoseSpread(0, 0);
 
     private Beers() {}
 
@@ -26,20 +33,36 @@ final class Beers {
                 abvPercent,
                 Interval.of(1.5, 1.7, 1.9),
                 Interval.of(0.87 * DOSE, DOSE, 1.14 * DOSE),
-                0,
-                0,
+                NO_SPREAD,
+                Leftover.NONE,
+                HiddenExtract.NONE,
+                TrappedAir.of(FillingMethod.CAREFUL),
                 Interval.of(0.92, 0.95, 0.98));
     }
 
-    static Refermentation primedWith(double grams, double extra, double dextrin) {
+    /**
+     * A dose with the spread of its interval alone.
+     *
+     * @param hidden extract in every bottle of the batch, told as carbon dioxide at its median; 0 for none
+     */
+    static Refermentation primedWith(double grams, double extra, double hidden) {
         return new Refermentation(
                 YeastStrain.ALE,
                 YeastState.ORDINARY,
                 5,
                 Interval.of(1.5, 1.7, 1.9),
                 Interval.of(0.87 * grams, grams, 1.14 * grams),
-                extra,
-                dextrin,
+                NO_SPREAD,
+                new Leftover(extra, 0),
+                hidden > 0
+                        ? new HiddenExtract(
+                                1,
+                                hidden / EnsembleParameters.GRAMS_PER_GRAM_HEXOSE,
+                                1e-6,
+                                1000,
+                                HiddenExtract.DIASTATIC.perDayAt21())
+                        : HiddenExtract.NONE,
+                TrappedAir.of(FillingMethod.CAREFUL),
                 Interval.of(0.92, 0.95, 0.98));
     }
 

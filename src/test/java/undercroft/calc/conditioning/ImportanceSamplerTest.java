@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import undercroft.calc.extract.HiddenExtract;
 import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.quantity.Interval;
@@ -22,6 +23,8 @@ import undercroft.series.Track;
 
 class ImportanceSamplerTest {
     private static final Track CELLAR = constant(18, 400);
+    private static final ConditioningEnsemble UNREAD =
+            ConditioningEnsemble.of(Beers.ale().withHidden(HiddenExtract.of(HiddenExtract.Known.UNREAD)), 512);
     private static final ConditioningEnsemble PRIOR = ConditioningEnsemble.of(Beers.ale(), 1024);
 
     /** What a gauge would show on a beer whose constants lie at these deviates. */
@@ -29,7 +32,7 @@ class ImportanceSamplerTest {
         double[][] z = new double[1][EnsembleParameters.DIMENSIONS];
         z[0][EnsembleParameters.RATE] = rate;
         z[0][EnsembleParameters.LAG] = lag;
-        ConditioningEnsemble truth = new ConditioningEnsemble(Beers.ale(), 1, z, new double[] {1}, null);
+        ConditioningEnsemble truth = new ConditioningEnsemble(Beers.ale(), 1, z, 1, new double[] {1}, null);
         ConditioningRun run = truth.run(CELLAR, CAPPED, at(onDays));
         List<Observation> readings = new ArrayList<>();
         for (int i = 0; i < onDays.length; i++) {
@@ -188,7 +191,7 @@ class ImportanceSamplerTest {
     @Test
     void aGaugeAboveAllTheSugarCanGiveRaisesTheAlarm() {
         List<Observation> high = List.of(new Observation.GaugePressure(CAPPED + 60 * DAY, 4.4, 0, 18));
-        ConditioningEnsemble alarmed = PRIOR.updated(high, CELLAR, CAPPED, Gauge.WITH_AIR);
+        ConditioningEnsemble alarmed = UNREAD.updated(high, CELLAR, CAPPED, Gauge.WITH_AIR);
         assertEquals(
                 ReadingsVerdict.Agreement.NEEDS_EXTRA_EXTRACT, alarmed.verdict().agreement());
         ConditioningEnsemble diastatic = ConditioningEnsemble.of(Beers.primedWith(Beers.DOSE, 0, 6), 512)
@@ -202,7 +205,7 @@ class ImportanceSamplerTest {
         List<Observation> low = List.of(new Observation.ApparentGravity(CAPPED + 60 * DAY, 1.004, 1.0124, true));
         assertEquals(
                 ReadingsVerdict.Agreement.NEEDS_EXTRA_EXTRACT,
-                PRIOR.updated(low, CELLAR, CAPPED, Gauge.WITH_AIR).verdict().agreement());
+                UNREAD.updated(low, CELLAR, CAPPED, Gauge.WITH_AIR).verdict().agreement());
     }
 
     @Test

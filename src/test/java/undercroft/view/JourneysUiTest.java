@@ -1,0 +1,227 @@
+package undercroft.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import undercroft.app.Faults;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Reading;
+import undercroft.cellar.Serving;
+import undercroft.outlook.OutlookSamples;
+import undercroft.session.BackgroundTasks;
+import undercroft.session.Forecasts;
+import undercroft.session.SampleWorkspace;
+import undercroft.session.Workspace;
+import undercroft.view.edit.EditorDialogs;
+import undercroft.view.kit.Looks;
+import undercroft.view.kit.WindowContext;
+import undercroft.wording.Messages;
+
+/** What a person does of an evening, from the first click to the last, with the real dialogs. */
+@ExtendWith(ApplicationExtension.class)
+class JourneysUiTest {
+    private final Messages messages = Messages.english();
+    private Stage main;
+    private Workspace workspace;
+    private MainWindow window;
+
+    /** Three beers in the cupboard, and no fridge anywhere. */
+    private static Cellar cellar() {
+        Cellar whole = OutlookSamples.cellar();
+        List<String> kept = List.of("quarry", "hedge", "gable");
+        return whole.withServings(List.of())
+                .withBatches(whole.batches().stream()
+                        .filter(batch -> kept.contains(batch.id()))
+                        .toList())
+                .withPlaces(whole.places().stream()
+                        .filter(place -> !place.id().equals("fridge"))
+                        .toList());
+    }
+
+    @Start
+    void start(Stage stage) {
+        Looks.loadFonts();
+        SampleContext.fill(stage);
+        main = stage;
+        BackgroundTasks atOnce = new BackgroundTasks(Runnable::run, Runnable::run);
+        Clock clock = Clock.fixed(OutlookSamples.NOW, ZoneOffset.UTC);
+        Faults faults = new Faults();
+        workspace = SampleWorkspace.of(cellar());
+        Forecasts forecasts = new Forecasts(
+                workspace, (shown, logs, at) -> OutlookSamples.outlook(shown, at), atOnce, clock, faults::show);
+        forecasts.refresh();
+        SimpleBooleanProperty dark = new SimpleBooleanProperty(false);
+        EditorDialogs editors = new EditorDialogs(messages, workspace, forecasts, atOnce, clock, dark, () -> main);
+        window = new MainWindow(new WindowContext(
+                messages,
+                workspace,
+                forecasts,
+                atOnce,
+                faults,
+                editors,
+                new SampleContext(cellar()).context.chooser(),
+                clock,
+                new SimpleObjectProperty<>(OutlookSamples.NOW),
+                dark));
+        window.show(stage);
+    }
+
+    @AfterEach
+    void close() {
+        fx(() -> List.copyOf(Window.getWindows()).forEach(Window::hide));
+    }
+
+    private static void fx(Runnable step) {
+        WaitForAsyncUtils.waitForAsyncFx(30_000, step);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private Stage dialog() {
+        Stage top = null;
+        for (Window each : List.copyOf(Window.getWindows())) {
+            if (each instanceof Stage stage && stage != main) {
+                top = stage;
+            }
+        }
+        assertNotNull(top, "a dialog is open");
+        return top;
+    }
+
+    private Node asked(String id) {
+        return dialog().getScene().lookup("#" + id);
+    }
+
+    private void fire(String id) {
+        Node node = window.scene().lookup("#" + id);
+        fx(() -> {
+            if (node instanceof ToggleButton toggle) {
+                toggle.fire();
+            } else {
+                ((Button) node).fire();
+            }
+        });
+    }
+
+    private String text(String id) {
+        return ((Label) window.scene().lookup("#" + id)).getText();
+    }
+
+    private void save() {
+        fx(((Button) asked("form-save"))::fire);
+    }
+
+    private void openBatch(String search) {
+        fx(() -> ((TextField) window.scene().lookup("#shelf-find")).setText(search));
+        fire("open-batch");
+    }
+
+    @Test
+    void bottlesAreServedOnSaturdayFromAKitchenFridgeThatIsNoPlace() {
+        fire("page-servings");
+        fire("pour-add");
+        fx(() -> ((TextField) asked("pour-at")).setText("Saturday 18:00"));
+        fx(() -> ((TextField) asked("pour-bottles")).setText("4"));
+        save();
+        Serving serving = workspace.getCellar().servings().get(0);
+        assertEquals(Optional.empty(), serving.placeId());
+        // 28 November 2026 is a Saturday; London keeps winter time then.
+        assertEquals(Instant.parse("2026-11-28T18:00:00Z"), serving.at());
+        assertEquals(
+                "4 bottles of " + workspace.getCellar().batch(serving.batchId()).name(), text("pour-title"));
+        assertTrue(text("news-sentence").startsWith("Done: "), text("news-sentence"));
+    }
+
+    @Test
+    void aGaugeReadingChangesTheForecastAndThePageSaysByHowMuch() {
+        Batch hedge = workspace.getCellar().batch("hedge");
+        openBatch("hedge");
+        double bar = OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW)
+                .batch("hedge")
+                .mainLot()
+                .pressure()
+                .atPresent()
+                .median();
+        List<Reading> readings = new ArrayList<>(hedge.readings());
+        readings.add(new Reading.Gauge(OutlookSamples.NOW.minus(Duration.ofHours(2)), "lot-1", "gauge bottle", bar));
+        fx(() -> workspace.change(
+                "reading", cellar -> cellar.withBatch(cellar.batch("hedge").withReadings(readings))));
+        String told = text("news-sentence");
+        assertTrue(told.startsWith("Hedge Saison: ") && told.contains("narrower"), told);
+        fire("tab-readings");
+        assertNotNull(window.scene().lookup("#batch-list .list-row"));
+    }
+
+    @Test
+    void aBottleBurstsThePageChangesAndUndoTakesItBack() {
+        openBatch("hedge");
+        String before = text("headline");
+        fire("batch-draw");
+        fx(() -> ((ComboBox<?>) asked("draw-fate")).getSelectionModel().select(3));
+        save();
+        assertTrue(text("headline").contains("burst"), text("headline"));
+        assertTrue(window.scene().lookup("#verdict").getStyleClass().contains("alert-act"));
+        fire("undo");
+        assertEquals(before, text("headline"));
+    }
+
+    @Test
+    void aSuppositionIsAnsweredAndGoesWithItsQuestion() {
+        fire("page-warm-spells");
+        fire("tab-what-if");
+        fire("what-if-ask");
+        assertNotNull(window.scene().lookup("#what-if-headline"));
+        fx(() -> ((TextField) window.scene().lookup("#whatif-kelvin")).setText("3"));
+        assertNull(window.scene().lookup("#what-if-headline"), "another question has no answer yet");
+    }
+
+    @Test
+    void theShelfIsWalkedOpenedAndLeftByKeyboardAlone(FxRobot robot) {
+        fx(() -> window.scene().lookup("#planks").requestFocus());
+        String first = text("inspector-name");
+        robot.push(KeyCode.DOWN);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertFalse(first.equals(text("inspector-name")));
+        robot.push(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertTrue(window.scene().lookup("#marks-bar").isVisible());
+        robot.push(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertFalse(window.scene().lookup("#marks-bar").isVisible());
+        String second = text("inspector-name");
+        robot.push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals(second, text("batch-title"));
+        robot.push(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals(second, text("inspector-name"));
+    }
+}
