@@ -26,7 +26,7 @@ public final class BackgroundTasks {
                 window.execute(() -> whenDone.accept(result));
             } catch (InvalidInput fault) {
                 window.execute(() -> whenFaulty.accept(fault));
-            } catch (Exception | VirtualMachineError fault) {
+            } catch (Exception | VirtualMachineError | LinkageError fault) {
                 InvalidInput told = told(fault);
                 window.execute(() -> whenFaulty.accept(told));
             }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.StackPane;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
@@ -37,6 +38,18 @@ final class PagesView extends StackPane {
 
     private void turnTo(Page page) {
         getChildren()
-                .setAll(made.computeIfAbsent(page, wanted -> makers.get(wanted).get()));
+                .setAll(made.computeIfAbsent(
+                        page, wanted -> scrolling(makers.get(wanted).get())));
+    }
+
+    /** A page that needs more height than there is scrolls, so that it pushes nothing out of the window. */
+    private static Node scrolling(Node page) {
+        ScrollPane scroll = new ScrollPane(page);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        scroll.getStyleClass().add("page-scroll");
+        return scroll;
     }
 }

@@ -38,7 +38,7 @@ final class ServingChoiceView extends VBox {
         setId("which-batch");
         Label title = new Label(context.messages().of("pours.which.title"));
         title.getStyleClass().add("section-title");
-        FormGrid grid = new FormGrid();
+        FormGrid grid = FormGrid.stacked();
         grid.getStyleClass().add("occasion");
         grid.field(form.at()).line(context.messages().of("pours.which.guests"), form.guests(), form.each());
         choices.getStyleClass().add("pour-choices");

@@ -29,10 +29,27 @@ public final class FormGrid extends GridPane {
     private static final double LEAST_FIELD_WIDTH = 220;
     private static final double SHORT_NUMBER_WIDTH = 72;
 
+    private final boolean stacked;
     private int row;
 
     public FormGrid() {
+        this(false);
+    }
+
+    /** For a narrow column: each label stands above its field. */
+    public static FormGrid stacked() {
+        return new FormGrid(true);
+    }
+
+    private FormGrid(boolean stacked) {
+        this.stacked = stacked;
         getStyleClass().add("form-grid");
+        if (stacked) {
+            ColumnConstraints all = new ColumnConstraints(0, FIELD_WIDTH, Double.MAX_VALUE);
+            all.setHgrow(Priority.ALWAYS);
+            getColumnConstraints().add(all);
+            return;
+        }
         ColumnConstraints labels = new ColumnConstraints(LABEL_WIDTH, LABEL_WIDTH, LABEL_WIDTH);
         labels.setHalignment(HPos.LEFT);
         ColumnConstraints fields = new ColumnConstraints(LEAST_FIELD_WIDTH, FIELD_WIDTH, Double.MAX_VALUE);
@@ -86,10 +103,10 @@ public final class FormGrid extends GridPane {
             label.setLabelFor(node);
             GridPane.setValignment(label, VPos.TOP);
             show(label, asked);
-            add(label, 0, row);
+            add(label, 0, stacked ? row++ : row);
         }
         show(below, asked);
-        add(below, 1, row++);
+        add(below, stacked ? 0 : 1, row++);
         return this;
     }
 
