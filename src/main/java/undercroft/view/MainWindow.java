@@ -101,7 +101,8 @@ public final class MainWindow {
                 new FaultBar(context.messages(), context.faults()),
                 strip);
         top.getStyleClass().add("top");
-        // Every page shows a pressure, a dose or a limit, so what holds for all of them stands once, at the foot of the window.
+        // Every page shows a pressure, a dose or a limit, so what holds for all of them stands once, at the foot of the
+        // window.
         Label estimate = new Label(context.messages().of("caution.estimate"));
         estimate.setId("estimate");
         estimate.getStyleClass().addAll("faint", "estimate");
