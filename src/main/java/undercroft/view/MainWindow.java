@@ -4,6 +4,7 @@ import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -100,7 +101,12 @@ public final class MainWindow {
                 new FaultBar(context.messages(), context.faults()),
                 strip);
         top.getStyleClass().add("top");
-        BorderPane root = new BorderPane(deck, top, null, null, null);
+        // Every page shows a pressure, a dose or a limit, so what holds for all of them stands once, at the foot of the
+        // window.
+        Label estimate = new Label(context.messages().of("caution.estimate"));
+        estimate.setId("estimate");
+        estimate.getStyleClass().addAll("faint", "estimate");
+        BorderPane root = new BorderPane(deck, top, null, estimate, null);
         NewsView news = new NewsView(context);
         StackPane.setAlignment(news, Pos.BOTTOM_CENTER);
         StackPane.setMargin(news, new Insets(0, 20, 24, 20));

@@ -329,6 +329,15 @@ class MainWindowUiTest {
     }
 
     @Test
+    void everyPageSaysOnceThatItsFiguresAreEstimates() {
+        for (String page : List.of("page-shelf", "page-bottling-day", "page-warm-spells", "page-servings")) {
+            onWindowThread(() -> find(page, ToggleButton.class).fire());
+            assertTrue(text("estimate").startsWith("Estimate only"), page);
+            assertTrue(find("estimate", Label.class).isVisible(), page);
+        }
+    }
+
+    @Test
     void anEmptyCellarSaysWhatToDoFirst(FxRobot robot) {
         onWindowThread(() -> sample.context
                 .workspace()
