@@ -1,5 +1,6 @@
 package undercroft.bench;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import undercroft.cellar.Cellar;
 import undercroft.demo.DemoShelf;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
 import undercroft.series.TimeSeries;
 
 /** A shelf of a hundred batches refreshed: the demo's, over and over under other ids. */
@@ -30,10 +32,21 @@ import undercroft.series.TimeSeries;
 public class ShelfBench {
     private final Map<String, TimeSeries> temperatures = DemoShelf.temperatures();
     private final Cellar hundred = hundred();
+    private final ShelfMemory memory = new ShelfMemory();
+    private Instant now = DemoShelf.NOW;
 
     @Benchmark
     public CellarOutlook aHundredBatches() {
         return Outlooks.of(hundred, temperatures, DemoShelf.NOW);
+    }
+
+    /** The same after an edit to one batch. */
+    @Benchmark
+    public CellarOutlook aHundredBatchesAfterOneEdit() {
+        Batch edited = hundred.batches().get(0);
+        now = now.plusSeconds(1);
+        Cellar after = hundred.withBatch(edited.withNotes("edit at " + now));
+        return Outlooks.of(after, temperatures, DemoShelf.NOW, List.of(), memory);
     }
 
     private static Cellar hundred() {
