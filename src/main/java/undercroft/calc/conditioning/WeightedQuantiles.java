@@ -10,6 +10,8 @@ import undercroft.quantity.Interval;
  */
 final class WeightedQuantiles {
     private static final double[] FIVE_FIFTY_NINETY_FIVE = {0.05, 0.5, 0.95};
+    /** A share that is met but for the rounding of its sum is met: the sum depends on the order it is taken in. */
+    private static final double BUT_FOR_ROUNDING = 1 - 1e-12;
 
     private final double[] weights;
     private final double total;
@@ -64,7 +66,7 @@ final class WeightedQuantiles {
         int bucket = 0;
         double below = 0;
         for (int k = 0; k < levels.length; k++) {
-            double wanted = levels[k] * total;
+            double wanted = levels[k] * total * BUT_FOR_ROUNDING;
             while (bucket < last && below + bucketWeight[bucket] < wanted) {
                 below += bucketWeight[bucket];
                 bucket++;
@@ -81,7 +83,7 @@ final class WeightedQuantiles {
             }
         }
         for (int k = 0; k < levels.length; k++) {
-            out[k] = finite > 0 && levels[k] * total <= finite ? value : Double.POSITIVE_INFINITY;
+            out[k] = finite > 0 && levels[k] * total * BUT_FOR_ROUNDING <= finite ? value : Double.POSITIVE_INFINITY;
         }
     }
 
