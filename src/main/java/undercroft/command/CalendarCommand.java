@@ -48,7 +48,7 @@ final class CalendarCommand extends AnswerCommand {
         List<Path> files = Exporting.replacing(
                 force,
                 replacing -> perBatch
-                        ? Export.ofTexts().folder(out, calendar.perBatch(), replacing)
+                        ? Export.ofTexts().texts(out, calendar.perBatch(), replacing)
                         : List.of(Export.ofTexts().file(out, calendar.text(), replacing)));
         Answer answer = reply().put("files", files.stream().map(Path::toString).toList())
                 .put("servings", outlook.servings().size());

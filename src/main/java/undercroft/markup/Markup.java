@@ -1,6 +1,9 @@
 package undercroft.markup;
 
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.regex.Pattern;
@@ -20,11 +23,12 @@ public final class Markup {
     private static final Pattern BEFORE_UNIT =
             Pattern.compile("(?<=\\d) (?=(?:°[CF]|bar|psi|vol|mL|min|[%Lgh])(?![\\p{L}\\d]))");
 
-    private final StringWriter written = new StringWriter(1 << 16);
+    private final Writer written;
     private final Deque<String> open = new ArrayDeque<>();
     private final XMLStreamWriter xml;
 
-    private Markup() {
+    private Markup(Writer written) {
+        this.written = written;
         try {
             xml = WRITERS.createXMLStreamWriter(written);
         } catch (XMLStreamException impossible) {
@@ -34,21 +38,30 @@ public final class Markup {
 
     /** A page for a browser, read as HTML: begins with its document type. */
     public static Markup html() {
-        Markup page = new Markup();
-        page.written.write("<!DOCTYPE html>\n");
+        return html(inMemory());
+    }
+
+    /** A page that goes out as it grows, and is closed with {@link #end}. */
+    public static Markup html(Writer to) {
+        Markup page = new Markup(to);
+        page.around("<!DOCTYPE html>\n");
         return page;
+    }
+
+    private static Writer inMemory() {
+        return new StringWriter(1 << 16);
     }
 
     /** An XML file, such as a drawing by itself. */
     public static Markup xml() {
-        Markup file = new Markup();
-        file.written.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+        Markup file = new Markup(inMemory());
+        file.around("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         return file;
     }
 
     /** A piece to be looked at by itself, without a head. */
     public static Markup piece() {
-        return new Markup();
+        return new Markup(inMemory());
     }
 
     /** Opens an element; attributes come as name and value by turns. */
@@ -113,18 +126,32 @@ public final class Markup {
                     // Ends the start tag; what follows goes around the writer, which would escape its child selectors.
                     xml.writeCharacters("\n");
                     xml.flush();
-                    written.write(css);
+                    around(css);
                 })
                 .close("style");
     }
 
-    /** What was written; every element must be closed. */
+    /** What was written into memory; every element must be closed. */
     public String finished() {
+        end();
+        return written.toString();
+    }
+
+    /** Ends a page that went out as it grew; every element must be closed. */
+    public void end() {
         if (!open.isEmpty()) {
             throw new IllegalStateException(open.peek() + " is left open");
         }
         told(xml::flush);
-        return written.toString();
+    }
+
+    /** Writes around the XML writer. */
+    private void around(String text) {
+        try {
+            written.write(text);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
     private Markup line() {
@@ -144,12 +171,14 @@ public final class Markup {
         void run() throws XMLStreamException;
     }
 
-    /** Writing into memory has no way to fail. */
     private Markup told(Writing writing) {
         try {
             writing.run();
-        } catch (XMLStreamException impossible) {
-            throw new IllegalStateException(impossible);
+        } catch (XMLStreamException failure) {
+            if (failure.getCause() instanceof IOException io) {
+                throw new UncheckedIOException(io);
+            }
+            throw new IllegalStateException(failure);
         }
         return this;
     }

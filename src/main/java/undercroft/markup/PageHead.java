@@ -8,7 +8,11 @@ public final class PageHead {
 
     /** Begins a page up to its open body. */
     public static Markup begin(Locale language, String title, String css) {
-        Markup page = Markup.html();
+        return begin(Markup.html(), language, title, css);
+    }
+
+    /** The same on a page that goes out as it grows. */
+    public static Markup begin(Markup page, Locale language, String title, String css) {
         page.open("html", "lang", language.getLanguage(), "xmlns", "http://www.w3.org/1999/xhtml");
         page.open("head").empty("meta", "charset", "utf-8");
         page.empty("meta", "name", "generator", "content", "Undercroft");

@@ -35,19 +35,20 @@ public final class SeriesCsv {
         CsvTable table = CsvTable.headed(HEAD);
         for (LotOutlook lot : batch.lots()) {
             Band carbonation = lot.carbonation().trajectory();
+            TimeSeries air = lot.temperature().air();
             for (int i = 0; i < carbonation.size(); i++) {
-                row(table, lot, carbonation.timeAt(i));
+                row(table, lot, air, carbonation.timeAt(i));
             }
         }
         return table.text();
     }
 
-    private static void row(CsvTable table, LotOutlook lot, long time) {
+    private static void row(CsvTable table, LotOutlook lot, TimeSeries air, long time) {
         table.text(Instant.ofEpochSecond(time).toString()).text(lot.lot().id());
         levels(table, lot.carbonation().trajectory(), time, 3);
         levels(table, lot.pressure().trajectory(), time, 3);
         levels(table, lot.temperature().bottles(), time, 2);
-        table.number(air(lot.temperature().air(), time), 2);
+        table.number(air(air, time), 2);
         table.number(lot.light().trajectory().interpolated(time), 4).endRow();
     }
 

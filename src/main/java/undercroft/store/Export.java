@@ -1,6 +1,11 @@
 package undercroft.store;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,9 +13,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.AtomicFile.Content;
 import undercroft.store.disk.Disk;
 
 /**
@@ -64,7 +72,7 @@ public final class Export {
         if (folder == null) {
             throw new InvalidInput(file.toString(), "export.fault.folder");
         }
-        write(folder, Map.of(resolved(absolute), text), file.toString(), replacing);
+        write(folder, Map.of(resolved(absolute), utf8(text)), file.toString(), replacing);
         return file;
     }
 
@@ -75,7 +83,7 @@ public final class Export {
         if (folder == null) {
             throw new InvalidInput(file.toString(), "export.fault.folder");
         }
-        writeBytes(folder, Map.of(resolved(absolute), content), file.toString(), Replacing.ANY);
+        write(folder, Map.of(resolved(absolute), Content.of(content)), file.toString(), Replacing.ANY);
         return file;
     }
 
@@ -91,15 +99,77 @@ public final class Export {
     /**
      * Writes a set of files into a folder, which is made where it is not there.
      *
-     * @param texts by name; {@code series/ale.csv} lies in a folder inside
+     * @param contents what writes each, by name; {@code series/ale.csv} lies in a folder inside
      * @return the files, in order
      */
-    public List<Path> folder(Path folder, Map<String, String> texts, Replacing replacing) {
-        Map<Path, String> all = new LinkedHashMap<>();
-        texts.forEach(
-                (name, text) -> all.put(folder.resolve(name).toAbsolutePath().normalize(), text));
-        write(folder.toAbsolutePath().normalize(), all, folder.toString(), replacing);
-        return texts.keySet().stream().map(folder::resolve).toList();
+    public List<Path> folder(Path folder, Map<String, Consumer<Writer>> contents, Replacing replacing) {
+        return folder(folder, contents, Export::utf8, replacing);
+    }
+
+    /** As {@link #folder(Path, Map, Replacing)}, of texts that are there. */
+    public List<Path> texts(Path folder, Map<String, String> texts, Replacing replacing) {
+        return folder(folder, texts, Export::utf8, replacing);
+    }
+
+    private <T> List<Path> folder(Path folder, Map<String, T> all, Function<T, Content> content, Replacing replacing) {
+        Map<Path, Content> contents = new LinkedHashMap<>();
+        all.forEach((name, each) ->
+                contents.put(folder.resolve(name).toAbsolutePath().normalize(), content.apply(each)));
+        write(folder.toAbsolutePath().normalize(), contents, folder.toString(), replacing);
+        return all.keySet().stream().map(folder::resolve).toList();
+    }
+
+    private static Content utf8(String text) {
+        return Content.of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A text that goes to the disk in pieces, as it is made. */
+    private static Content utf8(Consumer<Writer> text) {
+        return out -> {
+            try (Writer writer = new OutputStreamWriter(new Pieces(out), StandardCharsets.UTF_8)) {
+                text.accept(writer);
+            } catch (UncheckedIOException failure) {
+                throw failure.getCause();
+            }
+        };
+    }
+
+    /** Collects what is written into pieces worth a call to the disk. */
+    private static final class Pieces extends OutputStream {
+        private final Disk.Output out;
+        private final ByteBuffer piece = ByteBuffer.allocate(1 << 16);
+
+        Pieces(Disk.Output out) {
+            this.out = out;
+        }
+
+        @Override
+        public void write(int each) throws IOException {
+            write(new byte[] {(byte) each}, 0, 1);
+        }
+
+        @Override
+        public void write(byte[] bytes, int from, int count) throws IOException {
+            for (int done = 0; done < count; ) {
+                int some = Math.min(count - done, piece.remaining());
+                piece.put(bytes, from + done, some);
+                done += some;
+                if (!piece.hasRemaining()) {
+                    give();
+                }
+            }
+        }
+
+        /** The last piece; whoever flushes before that need not wait for the disk. */
+        @Override
+        public void close() throws IOException {
+            give();
+        }
+
+        private void give() throws IOException {
+            out.write(piece.flip());
+            piece.clear();
+        }
     }
 
     /** A folder of this run alone, which no other user of the machine can foresee or look into. */
@@ -112,13 +182,7 @@ public final class Export {
         return fault.key().equals(FOREIGN);
     }
 
-    private void write(Path folder, Map<Path, String> texts, String name, Replacing replacing) {
-        Map<Path, byte[]> contents = new LinkedHashMap<>();
-        texts.forEach((file, text) -> contents.put(file, text.getBytes(StandardCharsets.UTF_8)));
-        writeBytes(folder, contents, name, replacing);
-    }
-
-    private void writeBytes(Path folder, Map<Path, byte[]> contents, String name, Replacing replacing) {
+    private void write(Path folder, Map<Path, Content> contents, String name, Replacing replacing) {
         List<Path> made = new ArrayList<>();
         boolean written = false;
         try {

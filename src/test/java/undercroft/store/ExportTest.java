@@ -6,15 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,7 +42,7 @@ import undercroft.wording.ShelfWords;
 /** What leaves the program goes where the user says, over nothing of anybody else's, whole or not at all. */
 final class ExportTest {
     private static final ShelfWords WORDS = English.of(Outlooks.of(DemoShelf.cellar(), Map.of(), DemoShelf.NOW));
-    private static final Map<String, String> REPORT = ShelfReport.of(WORDS);
+    private static final Map<String, Consumer<Writer>> REPORT = ShelfReport.of(WORDS);
 
     @TempDir
     private Path scratch;
@@ -63,8 +68,8 @@ final class ExportTest {
         List<Path> written = report(out);
         assertEquals(REPORT.keySet().stream().map(out::resolve).toList(), written);
         assertEquals(written.size() + 1, all(out).size(), "the files and the folder of series");
-        for (Map.Entry<String, String> each : REPORT.entrySet()) {
-            assertEquals(each.getValue(), Files.readString(out.resolve(each.getKey())));
+        for (String each : REPORT.keySet()) {
+            assertEquals(ours(each), Files.readString(out.resolve(each)));
         }
     }
 
@@ -85,7 +90,7 @@ final class ExportTest {
                 Optional.empty(),
                 metric);
         for (int round = 0; round < 2; round++) {
-            Export.ofTexts().folder(scratch.resolve("calendars"), calendars, Replacing.OURS);
+            Export.ofTexts().texts(scratch.resolve("calendars"), calendars, Replacing.OURS);
             Export.ofTexts().file(scratch.resolve("labels.html"), labels, Replacing.OURS);
         }
     }
@@ -97,7 +102,7 @@ final class ExportTest {
         assertTrue(said.contains("was not written by this program"), said);
         assertEquals(List.of(page), all(scratch), "nothing of the report");
         Export.ofTexts().folder(scratch, REPORT, Replacing.ANY);
-        assertEquals(REPORT.get("index.html"), Files.readString(page));
+        assertEquals(ours("index.html"), Files.readString(page));
     }
 
     @Test
@@ -155,7 +160,10 @@ final class ExportTest {
     @Test
     void aFullDiskLeavesNoHalfReportWhicheverWriteFails() throws IOException {
         Path out = scratch.resolve("report");
-        int writes = REPORT.size();
+        FaultyDisk counting = new FaultyDisk("", (call, path) -> false);
+        Export.on(counting).folder(scratch.resolve("counted"), REPORT, Replacing.OURS);
+        int writes = Collections.frequency(counting.calls(), Call.WRITE);
+        assertTrue(writes > REPORT.size(), "a page goes out in pieces");
         for (int failing = 0; failing < writes; failing++) {
             int[] left = {failing};
             FaultyDisk full =
@@ -166,14 +174,28 @@ final class ExportTest {
         }
         report(out);
         Map<Path, String> first = texts(out);
-        Map<String, String> second = new LinkedHashMap<>(REPORT);
-        second.replaceAll((name, text) -> text + "\n");
+        Map<String, Consumer<Writer>> second = new LinkedHashMap<>(REPORT);
+        second.replaceAll((name, text) -> text.andThen(ExportTest::endLine));
         for (int failing = 0; failing < writes; failing++) {
             int[] left = {failing};
             FaultyDisk full =
                     new FaultyDisk("No space left on device", (call, path) -> call == Call.WRITE && left[0]-- == 0);
             said(() -> Export.on(full).folder(out, second, Replacing.OURS));
             assertEquals(first, texts(out), "write " + failing);
+        }
+    }
+
+    private static String ours(String file) {
+        StringWriter text = new StringWriter();
+        REPORT.get(file).accept(text);
+        return text.toString();
+    }
+
+    private static void endLine(Writer text) {
+        try {
+            text.write("\n");
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
         }
     }
 

@@ -12,7 +12,10 @@ import undercroft.wording.TaskWords;
 import undercroft.wording.Why;
 import undercroft.wording.Whys;
 
-/** One batch: headline, cautions, key figures, pictures, the figures of its lots, and where they come from. */
+/**
+ * One batch: headline, cautions, key figures, pictures, the figures of its lots, and where they come from. Of one drunk up
+ * the figures stay, and its course in {@code series}; no picture of it, or years of batches would weigh the page down.
+ */
 final class BatchSection {
     private final Markup page;
     private final CellarOutlook outlook;
@@ -37,11 +40,15 @@ final class BatchSection {
         tasks();
         if (batch.isCapped()) {
             KeyFigures.write(page, batch, words);
-            pictures();
+            if (batch.bottlesLeft() > 0) {
+                pictures();
+            }
             LotFigures.write(page, outlook, batch, words);
         }
         notes();
-        whys();
+        if (!batch.isCapped() || batch.bottlesLeft() > 0) {
+            whys();
+        }
         page.close("article");
     }
 

@@ -1,5 +1,6 @@
 package undercroft.report.page;
 
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,9 +23,11 @@ import undercroft.wording.ShelfWords;
 public final class ShelfPage {
     private ShelfPage() {}
 
-    public static String of(ShelfWords words) {
+    /** Writes the page as it grows, so that many batches take no more memory than one. */
+    public static void write(ShelfWords words, Writer out) {
         CellarOutlook outlook = words.outlook();
         Markup page = PageHead.begin(
+                Markup.html(out),
                 words.format().messages().locale(),
                 words.of("report.title", outlook.cellar().name(), words.format().full(outlook.at())),
                 StyleSheet.beside(ShelfPage.class, "page.css") + Palette.css());
@@ -44,7 +47,7 @@ public final class ShelfPage {
         }
         page.close("main");
         footer(page, words);
-        return PageHead.end(page);
+        page.close("body").close("html").end();
     }
 
     /** What wants attention first; among equals the order of the cellar, and at the end what is not on the shelf. */

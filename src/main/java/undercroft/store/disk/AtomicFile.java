@@ -62,9 +62,18 @@ public final class AtomicFile {
         replace(file, ByteBuffer.wrap(content), name);
     }
 
+    /** What a file is to hold, given out piece by piece. */
+    public interface Content {
+        void into(Disk.Output out) throws IOException;
+
+        static Content of(byte[] bytes) {
+            return out -> out.write(ByteBuffer.wrap(bytes));
+        }
+    }
+
     public void replace(Path file, ByteBuffer content, String name) {
         try {
-            NewFile prepared = prepare(file, content);
+            NewFile prepared = prepare(file, out -> out.write(content));
             prepared.put();
         } catch (IOException failure) {
             throw refused(name, "could not be written", failure);
@@ -104,12 +113,12 @@ public final class AtomicFile {
      * Replaces or creates several files of one disk: all are written and forced beside their places before the first is
      * renamed, so that a full disk leaves none of them. Where a rename fails in the middle, those before it are new.
      */
-    public void replaceAll(Map<Path, byte[]> contents, String name) {
+    public void replaceAll(Map<Path, Content> contents, String name) {
         List<NewFile> prepared = new ArrayList<>();
         int put = 0;
         try {
-            for (Map.Entry<Path, byte[]> each : contents.entrySet()) {
-                prepared.add(prepare(each.getKey(), ByteBuffer.wrap(each.getValue())));
+            for (Map.Entry<Path, Content> each : contents.entrySet()) {
+                prepared.add(prepare(each.getKey(), each.getValue()));
             }
             while (put < prepared.size()) {
                 prepared.get(put++).put();
@@ -147,7 +156,7 @@ public final class AtomicFile {
         }
     }
 
-    NewFile prepare(Path file, ByteBuffer content) throws IOException {
+    NewFile prepare(Path file, Content content) throws IOException {
         Path target = file.toAbsolutePath();
         Disk.Kind kind = disk.entry(target).kind();
         switch (kind) {
@@ -166,7 +175,7 @@ public final class AtomicFile {
         // Whatever ends this early, running out of memory too, must not leave half a file.
         try {
             try (Disk.Output out = disk.create(beside)) {
-                out.write(content);
+                content.into(out);
                 out.force();
             }
             if (kind == Disk.Kind.FILE) {

@@ -52,7 +52,7 @@ final class CalendarMenu extends MenuButton {
             ShelfCalendar calendar = ShelfCalendar.of(
                     ShelfWords.of(outlook, context.messages()), context.clock().instant());
             if (perBatch) {
-                Export.ofTexts().folder(chosen.toPath(), calendar.perBatch(), Export.Replacing.OURS);
+                Export.ofTexts().texts(chosen.toPath(), calendar.perBatch(), Export.Replacing.OURS);
             } else {
                 // The chooser has asked before it gives the name of a file that is there.
                 Export.ofTexts().file(chosen.toPath(), calendar.text(), Export.Replacing.ANY);
