@@ -35,7 +35,8 @@ public record EvidenceWords(ShelfWords words) {
     }
 
     private Line line(String key, double before, double now) {
-        return new Line(words.of(key), words.format().percent(before), words.format().percent(now));
+        return new Line(
+                words.of(key), words.format().percent(before), words.format().percent(now));
     }
 
     /** Each burst with its question, the newest first. */

@@ -194,14 +194,28 @@ class JourneysUiTest {
         fire("burst-chipped");
         assertEquals(
                 Optional.of(BurstCause.CHIPPED),
-                workspace.getCellar().batch("hedge").lots().get(0).draws().get(0).cause());
+                workspace
+                        .getCellar()
+                        .batch("hedge")
+                        .lots()
+                        .get(0)
+                        .draws()
+                        .get(0)
+                        .cause());
         assertFalse(
                 window.scene().lookup("#verdict").getStyleClass().contains("alert-clear"), "an answer clears nothing");
         fire("burst-change");
         fire("burst-unfinished");
         assertEquals(
                 Optional.of(BurstCause.UNFINISHED),
-                workspace.getCellar().batch("hedge").lots().get(0).draws().get(0).cause());
+                workspace
+                        .getCellar()
+                        .batch("hedge")
+                        .lots()
+                        .get(0)
+                        .draws()
+                        .get(0)
+                        .cause());
         fire("undo");
         fire("undo");
         fire("undo");

@@ -73,7 +73,8 @@ final class BatchSection {
         EvidenceWords said = new EvidenceWords(words);
         for (EvidenceWords.Question question : said.questions(batch)) {
             page.open("p").element("strong", question.asked());
-            page.text(" " + question.answered().map(answer -> answer + " ").orElse("") + words.of("evidence.burst.note"))
+            page.text(" " + question.answered().map(answer -> answer + " ").orElse("")
+                            + words.of("evidence.burst.note"))
                     .close("p");
         }
         List<EvidenceWords.Line> lines = said.lines(batch);

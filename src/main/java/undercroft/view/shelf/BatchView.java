@@ -128,8 +128,9 @@ final class BatchView extends VBox {
         shown.questions()
                 .forEach(question -> above.getChildren()
                         .add(new BurstQuestionView(
-                                context.messages(), question, (burst, cause) -> context.faults()
-                                        .guard(() -> model.answer(burst, cause)))));
+                                context.messages(),
+                                question,
+                                (burst, cause) -> context.faults().guard(() -> model.answer(burst, cause)))));
         if (shown.lots().size() > 1) {
             above.getChildren().add(lotPicker(shown));
         }
