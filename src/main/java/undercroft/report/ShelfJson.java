@@ -70,6 +70,11 @@ public final class ShelfJson {
         batch.lots().forEach(lot -> LotJson.putLot(lots.addObject(), lot));
         ArrayNode causes = node.putArray("causes");
         batch.verdict().causes().forEach(cause -> LotJson.putCause(causes.addObject(), cause));
+        if (batch.isCapped()) {
+            EvidenceJson.put(node.putObject("evidence"), batch);
+        } else {
+            node.putNull("evidence");
+        }
         putTasks(node.putArray("tasks"), words.outlook().tasksOf(batch), new TaskWords(words));
     }
 

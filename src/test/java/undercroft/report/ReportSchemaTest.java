@@ -61,7 +61,7 @@ final class ReportSchemaTest {
         Set<String> keys = new TreeSet<>();
         collectNumbers(JSON.readTree(ShelfJson.of(outlook)), "", keys);
         keys.removeIf(key -> key.matches(
-                ".*(GaugeBar|Celsius|Volumes|Dose|DosePerDay)|(shelf|carbonation)Days.*|hours.*|fractionDone|coverage|chance"
+                ".*(GaugeBar|Celsius|Volumes|Dose|DosePerDay)|(shelf|carbonation)Days.*|hours.*|fractionDone|coverage|chance|.*Chance"
                         + "|dose|lightDose.*|bottles|bottlesLeft|schema"));
         assertEquals(Set.of(), keys);
     }

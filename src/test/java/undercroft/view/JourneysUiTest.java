@@ -33,6 +33,7 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import undercroft.app.Faults;
 import undercroft.cellar.Batch;
+import undercroft.cellar.BurstCause;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Serving;
@@ -189,8 +190,37 @@ class JourneysUiTest {
         save();
         assertTrue(text("headline").contains("burst"), text("headline"));
         assertTrue(window.scene().lookup("#verdict").getStyleClass().contains("alert-act"));
+        assertNotNull(window.scene().lookup("#burst-question"), "the page asks why");
+        fire("burst-chipped");
+        assertEquals(
+                Optional.of(BurstCause.CHIPPED),
+                workspace
+                        .getCellar()
+                        .batch("hedge")
+                        .lots()
+                        .get(0)
+                        .draws()
+                        .get(0)
+                        .cause());
+        assertFalse(
+                window.scene().lookup("#verdict").getStyleClass().contains("alert-clear"), "an answer clears nothing");
+        fire("burst-change");
+        fire("burst-unfinished");
+        assertEquals(
+                Optional.of(BurstCause.UNFINISHED),
+                workspace
+                        .getCellar()
+                        .batch("hedge")
+                        .lots()
+                        .get(0)
+                        .draws()
+                        .get(0)
+                        .cause());
+        fire("undo");
+        fire("undo");
         fire("undo");
         assertEquals(before, text("headline"));
+        assertNull(window.scene().lookup("#burst-question"));
     }
 
     @Test

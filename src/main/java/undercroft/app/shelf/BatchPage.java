@@ -8,6 +8,7 @@ import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.StockOutlook;
+import undercroft.wording.EvidenceWords;
 import undercroft.wording.Why;
 
 /**
@@ -16,6 +17,8 @@ import undercroft.wording.Why;
  * @param where place, temperature, bottle and day; empty while the batch is planned
  * @param figures the key figures; none while the batch is planned
  * @param cautions what to heed before touching the bottles; none where the pressure is well
+ * @param questions bottles that burst, and why
+ * @param evidence what may explain what was seen; none while nothing was
  * @param stock how the bottles go; empty while the batch is planned
  * @param lots one choice for each lot with bottles
  */
@@ -27,6 +30,8 @@ public record BatchPage(
         String headline,
         List<Figure> figures,
         List<String> cautions,
+        List<EvidenceWords.Question> questions,
+        List<EvidenceWords.Line> evidence,
         List<LotChoice> lots,
         List<Row> readings,
         List<Row> draws,
@@ -36,6 +41,8 @@ public record BatchPage(
     public BatchPage {
         figures = List.copyOf(figures);
         cautions = List.copyOf(cautions);
+        questions = List.copyOf(questions);
+        evidence = List.copyOf(evidence);
         lots = List.copyOf(lots);
         readings = List.copyOf(readings);
         draws = List.copyOf(draws);

@@ -11,6 +11,7 @@ import undercroft.cellar.Stay;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
+import undercroft.wording.EvidenceWords;
 import undercroft.wording.HandlingWords;
 import undercroft.wording.Headlines;
 import undercroft.wording.Messages;
@@ -37,6 +38,8 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                 new Headlines(words).of(batch),
                 lot.map(each -> new BatchFigures(batch, each, words).all()).orElse(List.of()),
                 lot.map(new HandlingWords(words)::cautions).orElse(List.of()),
+                new EvidenceWords(words).questions(batch),
+                new EvidenceWords(words).lines(batch),
                 choices(lot),
                 readings(),
                 draws(),

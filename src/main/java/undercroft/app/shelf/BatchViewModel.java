@@ -6,11 +6,13 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import undercroft.cellar.Batch;
+import undercroft.cellar.BurstCause;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.Evidence;
 import undercroft.session.Workspace;
 import undercroft.wording.Messages;
 
@@ -75,6 +77,25 @@ public final class BatchViewModel {
             rest.remove(drawn.draw());
             return cellar.withBatch(batch.withLot(lot.withDraws(rest)));
         });
+    }
+
+    /** Answers why bottles burst; undoable. */
+    public void answer(Evidence.Burst burst, BurstCause cause) {
+        workspace.change(messages.of("undo.burst.cause"), cellar -> {
+            Batch batch = cellar.batch(shownBatchId);
+            Lot lot = batch.lot(burst.lotId());
+            List<Draw> draws = lot.draws().stream()
+                    .map(draw -> isOf(draw, burst) ? draw.withCause(cause) : draw)
+                    .toList();
+            return cellar.withBatch(batch.withLot(lot.withDraws(draws)));
+        });
+    }
+
+    private static boolean isOf(Draw draw, Evidence.Burst burst) {
+        return draw.fate() == Draw.Fate.BURST
+                && draw.at().equals(burst.at())
+                && draw.count() == burst.bottles()
+                && draw.cause().equals(burst.cause());
     }
 
     private void write() {

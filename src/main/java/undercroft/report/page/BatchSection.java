@@ -6,6 +6,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.task.Task;
+import undercroft.wording.EvidenceWords;
 import undercroft.wording.Headlines;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
@@ -38,6 +39,7 @@ final class BatchSection {
         page.element("p", new Headlines(words).of(batch), "class", "headline");
         Cautions.write(page, batch, words);
         tasks();
+        evidence();
         if (batch.isCapped()) {
             KeyFigures.write(page, batch, words);
             if (batch.bottlesLeft() > 0) {
@@ -65,6 +67,31 @@ final class BatchSection {
                     .close("li");
         }
         page.close("ul");
+    }
+
+    private void evidence() {
+        EvidenceWords said = new EvidenceWords(words);
+        for (EvidenceWords.Question question : said.questions(batch)) {
+            page.open("p").element("strong", question.asked());
+            page.text(" " + question.answered().map(answer -> answer + " ").orElse("")
+                            + words.of("evidence.burst.note"))
+                    .close("p");
+        }
+        List<EvidenceWords.Line> lines = said.lines(batch);
+        if (lines.isEmpty()) {
+            return;
+        }
+        page.open("table", "class", "evidence").element("caption", words.of("evidence.title"));
+        page.open("thead").open("tr").element("td", "");
+        page.element("th", words.of("evidence.before"), "scope", "col");
+        page.element("th", words.of("evidence.now"), "scope", "col").close("tr").close("thead");
+        page.open("tbody");
+        for (EvidenceWords.Line line : lines) {
+            page.open("tr").element("th", line.what(), "scope", "row");
+            page.element("td", line.before()).element("td", line.now()).close("tr");
+        }
+        page.close("tbody").close("table");
+        page.element("p", words.of("evidence.means"), "class", "faint");
     }
 
     private void pictures() {

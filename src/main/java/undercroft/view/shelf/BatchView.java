@@ -125,10 +125,19 @@ final class BatchView extends VBox {
             return;
         }
         above.getChildren().setAll(new VerdictCard(context.messages(), shown, lines(shown), actions));
+        shown.questions()
+                .forEach(question -> above.getChildren()
+                        .add(new BurstQuestionView(
+                                context.messages(),
+                                question,
+                                (burst, cause) -> context.faults().guard(() -> model.answer(burst, cause)))));
         if (shown.lots().size() > 1) {
             above.getChildren().add(lotPicker(shown));
         }
         above.getChildren().add(figures(shown));
+        if (!shown.evidence().isEmpty()) {
+            above.getChildren().add(new EvidenceView(context.messages(), shown.evidence()));
+        }
         lists.show(shown);
         getChildren().setAll(bar, body);
         drawPlots(shown, shown.lot().get());

@@ -1,0 +1,45 @@
+package undercroft.view.shelf;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import undercroft.wording.EvidenceWords;
+import undercroft.wording.Messages;
+
+/** What may explain what was seen of a batch: each explanation with its chance before anything was seen, and now. */
+final class EvidenceView extends VBox {
+    EvidenceView(Messages messages, List<EvidenceWords.Line> lines) {
+        getStyleClass().addAll("card", "evidence");
+        setId("evidence");
+        Label title = new Label(messages.of("evidence.title"));
+        title.getStyleClass().add("strong");
+        GridPane table = new GridPane();
+        table.getStyleClass().add("evidence-table");
+        table.setHgap(14);
+        table.setVgap(2);
+        ColumnConstraints words = new ColumnConstraints();
+        words.setHgrow(Priority.ALWAYS);
+        table.getColumnConstraints().add(words);
+        table.add(faint(messages.of("evidence.before")), 1, 0);
+        table.add(faint(messages.of("evidence.now")), 2, 0);
+        for (int i = 0; i < lines.size(); i++) {
+            EvidenceWords.Line line = lines.get(i);
+            Label what = new Label(line.what());
+            what.setWrapText(true);
+            table.addRow(i + 1, what, faint(line.before()), new Label(line.now()));
+        }
+        Label means = faint(messages.of("evidence.means"));
+        means.setWrapText(true);
+        means.setMinHeight(USE_PREF_SIZE);
+        getChildren().addAll(title, table, means);
+    }
+
+    private static Label faint(String words) {
+        Label label = new Label(words);
+        label.getStyleClass().add("faint");
+        return label;
+    }
+}
