@@ -55,8 +55,13 @@ class InspectionTest {
     /** As R's write.table and write.csv do by default: "If there is a header, it has one name fewer" (R manual). */
     @Test
     void aHeadingWithOneNameFewerThanColumnsIsThatOfATableWithRowNames() {
-        Inspection found = Logs.inspect("\"time\",\"temp\",\"hum\"\n\"1\",2024-01-01 00:00,21.5,0.55\n"
-                + "\"2\",2024-01-01 00:10,21.6,0.55\n\"3\",2024-01-01 00:20,21.6,0.56\n");
+        Inspection found = Logs.inspect(
+                """
+                "time","temp","hum"
+                "1",2024-01-01 00:00,21.5,0.55
+                "2",2024-01-01 00:10,21.6,0.55
+                "3",2024-01-01 00:20,21.6,0.56
+                """);
         assertEquals(2, found.valueColumn());
         assertEquals(List.of(), asked(found));
         assertEquals(
