@@ -43,8 +43,7 @@ final class CalendarCommand extends AnswerCommand {
         Instant now = console().clock().instant();
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone(), now);
         LoggedTemperatures logged = CellarStore.temperatures(folder, cellar);
-        CellarOutlook outlook =
-                Outlooks.of(cellar, logged.celsius(), instant).telling(logged.faults());
+        CellarOutlook outlook = Outlooks.of(cellar, logged.celsius(), instant).telling(logged.faults());
         ShelfCalendar calendar =
                 ShelfCalendar.of(ShelfWords.of(outlook, console().messages()), now);
         List<Path> files = Exporting.replacing(

@@ -75,11 +75,7 @@ final class ImportCommand extends AnswerCommand {
             choices = choices.withValueColumn(found.columns().stream()
                     .filter(one -> one.name().equals(column))
                     .findFirst()
-                    .orElseThrow(() -> new InvalidInput(
-                            "--column",
-                            "command.fault.no-column",
-                            column,
-                            columns(found)))
+                    .orElseThrow(() -> new InvalidInput("--column", "command.fault.no-column", column, columns(found)))
                     .index());
         }
         if (dates != null) {

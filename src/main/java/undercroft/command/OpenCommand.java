@@ -57,11 +57,7 @@ final class OpenCommand implements Callable<Integer> {
         if (shown.isEmpty()) {
             DemoCellar invented = DemoCellar.of(DEMO);
             Map<String, TimeSeries> temperatures = invented.temperatures();
-            report(
-                    invented.cellar(),
-                    new LoggedTemperatures(temperatures, List.of()),
-                    lastLogged(temperatures),
-                    DEMO);
+            report(invented.cellar(), new LoggedTemperatures(temperatures, List.of()), lastLogged(temperatures), DEMO);
         } else {
             Path from = shown.get();
             Cellar cellar = CellarStore.read(from);

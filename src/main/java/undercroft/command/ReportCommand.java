@@ -40,8 +40,7 @@ final class ReportCommand extends AnswerCommand {
         Instant now = console().clock().instant();
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone(), now);
         LoggedTemperatures logged = CellarStore.temperatures(folder, cellar);
-        CellarOutlook outlook =
-                Outlooks.of(cellar, logged.celsius(), instant).telling(logged.faults());
+        CellarOutlook outlook = Outlooks.of(cellar, logged.celsius(), instant).telling(logged.faults());
         Exporting.replacing(
                 force,
                 replacing -> Export.ofTexts()

@@ -68,7 +68,13 @@ final class ConsoleSafetyTest {
     @ValueSource(strings = {"9999-12-31", "2032-01-01", "1989-12-31", "-999999999-01-01T00:00:00Z"})
     void aTimeFarFromTodayIsRefused(String at) {
         Terminal done = Terminal.run(
-                scratch, "report", cellar.toString(), "--out", scratch.resolve("r").toString(), "--at", at);
+                scratch,
+                "report",
+                cellar.toString(),
+                "--out",
+                scratch.resolve("r").toString(),
+                "--at",
+                at);
         assertEquals(2, done.code());
         assertTrue(done.err().contains("--at"), done.err());
         assertFalse(Files.exists(scratch.resolve("r")));

@@ -3,7 +3,6 @@ package undercroft.app.form;
 import java.text.Normalizer;
 import java.util.Collection;
 import java.util.Locale;
-
 import undercroft.quantity.Check;
 
 /** Makes the short ids that files use out of the names people give. */

@@ -86,8 +86,8 @@ public record Inspection(
             questions.add(new Question(About.COLUMN, Phrase.of("logger.question.column", name, nameOf(valueColumn))));
         }
         if (unitConfidence == Confidence.ASK) {
-            questions.add(new Question(
-                    About.UNIT, Phrase.of("logger.question.unit", name, medianValue, unit.symbol())));
+            questions.add(
+                    new Question(About.UNIT, Phrase.of("logger.question.unit", name, medianValue, unit.symbol())));
         }
         return questions;
     }

@@ -99,8 +99,8 @@ final class ValueColumns {
         if (isCalledTemperature(chosen)) {
             return Confidence.STATED;
         }
-        boolean alone = layout.valueColumns().stream()
-                .allMatch(column -> column == chosen || countsUp(column, decimalMark));
+        boolean alone =
+                layout.valueColumns().stream().allMatch(column -> column == chosen || countsUp(column, decimalMark));
         double[] values = values(chosen, decimalMark);
         boolean housely = Arrays.stream(values).allMatch(value -> value >= COLDEST)
                 && Arrays.stream(values).anyMatch(value -> Math.abs(value) > SHARE);

@@ -55,8 +55,7 @@ class InspectionTest {
     /** As R's write.table and write.csv do by default: "If there is a header, it has one name fewer" (R manual). */
     @Test
     void aHeadingWithOneNameFewerThanColumnsIsThatOfATableWithRowNames() {
-        Inspection found = Logs.inspect(
-                """
+        Inspection found = Logs.inspect("""
                 "time","temp","hum"
                 "1",2024-01-01 00:00,21.5,0.55
                 "2",2024-01-01 00:10,21.6,0.55
