@@ -13,6 +13,7 @@ import undercroft.report.Answer;
 import undercroft.report.ShelfCalendar;
 import undercroft.store.CellarStore;
 import undercroft.store.Export;
+import undercroft.store.LoggedTemperatures;
 import undercroft.wording.ShelfWords;
 
 @Command(name = "calendar")
@@ -40,9 +41,9 @@ final class CalendarCommand extends AnswerCommand {
     Answer answer() {
         Cellar cellar = CellarStore.read(folder);
         Instant now = console().clock().instant();
-        Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone());
-        CellarOutlook outlook =
-                Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
+        Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone(), now);
+        LoggedTemperatures logged = CellarStore.temperatures(folder, cellar);
+        CellarOutlook outlook = Outlooks.of(cellar, logged.celsius(), instant).telling(logged.faults());
         ShelfCalendar calendar =
                 ShelfCalendar.of(ShelfWords.of(outlook, console().messages()), now);
         List<Path> files = Exporting.replacing(

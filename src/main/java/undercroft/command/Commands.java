@@ -30,7 +30,12 @@ public final class Commands {
     /** Runs one command line and returns its exit code. */
     public static int run(Console console, String... arguments) {
         try {
-            return line(console).execute(arguments.length == 0 ? new String[] {"open"} : arguments);
+            int code = line(console).execute(arguments.length == 0 ? new String[] {"open"} : arguments);
+            if (console.out().checkError()) {
+                say(console.err(), console.messages().of("command.fault.output"));
+                return Math.max(code, UNEXPECTED);
+            }
+            return code;
         } catch (Error unexpected) {
             return unexpected(console, unexpected);
         }
@@ -47,6 +52,7 @@ public final class Commands {
                 .addSubcommand(new ImportCommand(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new CalendarCommand(console))
+                .setExpandAtFiles(false)
                 .setOut(console.out())
                 .setErr(console.err());
         line.setResourceBundle(console.messages().bundle("usage"));

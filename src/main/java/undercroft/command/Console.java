@@ -27,6 +27,11 @@ public record Console(
         Supplier<Optional<Path>> lastCellar,
         Function<Throwable, Optional<Path>> trouble,
         WindowOpener window) {
+    public Console {
+        out = PlainText.on(out);
+        err = PlainText.on(err);
+    }
+
     /** Opens a window on a cellar, the demo, or the page on which one begins. */
     public interface WindowOpener {
         /**

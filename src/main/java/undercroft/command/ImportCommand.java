@@ -75,13 +75,7 @@ final class ImportCommand extends AnswerCommand {
             choices = choices.withValueColumn(found.columns().stream()
                     .filter(one -> one.name().equals(column))
                     .findFirst()
-                    .orElseThrow(() -> new InvalidInput(
-                            "--column",
-                            "command.fault.no-column",
-                            column,
-                            found.columns().stream()
-                                    .map(Inspection.Column::name)
-                                    .collect(Collectors.joining(", "))))
+                    .orElseThrow(() -> new InvalidInput("--column", "command.fault.no-column", column, columns(found)))
                     .index());
         }
         if (dates != null) {
@@ -92,13 +86,20 @@ final class ImportCommand extends AnswerCommand {
         }
         for (undercroft.store.logger.Question question : found.questions()) {
             if (question.about() == About.DATE_ORDER && dates == null) {
-                throw new InvalidInput(file.toString(), "command.fault.say-dates", question.sentence());
+                throw new InvalidInput(file.toString(), "command.fault.say-dates", question.asked());
             }
-            if (question.about() == About.UNIT && unit == null) {
-                throw new InvalidInput(file.toString(), "command.fault.say-unit", question.sentence());
+            if (question.about() == About.COLUMN && column == null) {
+                throw new InvalidInput(file.toString(), "command.fault.say-column", question.asked(), columns(found));
+            }
+            if (question.about() == About.UNIT && unit == null && column == null) {
+                throw new InvalidInput(file.toString(), "command.fault.say-unit", question.asked());
             }
         }
         return choices;
+    }
+
+    private static String columns(Inspection found) {
+        return found.columns().stream().map(Inspection.Column::name).collect(Collectors.joining(", "));
     }
 
     private static <T> T chosen(String option, String text, Map<String, T> known) {

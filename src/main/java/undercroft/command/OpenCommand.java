@@ -2,6 +2,7 @@ package undercroft.command;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,6 +18,7 @@ import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.DemoCellar;
 import undercroft.store.Export;
+import undercroft.store.LoggedTemperatures;
 import undercroft.store.Rescue;
 import undercroft.wording.ShelfWords;
 
@@ -55,13 +57,13 @@ final class OpenCommand implements Callable<Integer> {
         if (shown.isEmpty()) {
             DemoCellar invented = DemoCellar.of(DEMO);
             Map<String, TimeSeries> temperatures = invented.temperatures();
-            report(invented.cellar(), temperatures, lastLogged(temperatures), DEMO);
+            report(invented.cellar(), new LoggedTemperatures(temperatures, List.of()), lastLogged(temperatures), DEMO);
         } else {
             Path from = shown.get();
             Cellar cellar = CellarStore.read(from);
             report(
                     cellar,
-                    CellarStore.temperatures(from, cellar).celsius(),
+                    CellarStore.temperatures(from, cellar),
                     console.clock().instant(),
                     String.valueOf(from.toAbsolutePath().normalize().getFileName()));
         }
@@ -77,8 +79,8 @@ final class OpenCommand implements Callable<Integer> {
                 .orElseGet(() -> console.clock().instant());
     }
 
-    private void report(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String name) {
-        CellarOutlook outlook = Outlooks.of(cellar, temperatures, at);
+    private void report(Cellar cellar, LoggedTemperatures temperatures, Instant at, String name) {
+        CellarOutlook outlook = Outlooks.of(cellar, temperatures.celsius(), at).telling(temperatures.faults());
         ShelfWords words = ShelfWords.of(outlook, console.messages());
         Path out = Export.ofTexts().privateFolder(console.scratch()).resolve(name);
         Export.ofTexts().folder(out, ShelfReport.of(words), Export.Replacing.OURS);

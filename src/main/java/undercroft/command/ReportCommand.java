@@ -12,6 +12,8 @@ import undercroft.report.Answer;
 import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;
 import undercroft.store.Export;
+import undercroft.store.LoggedTemperatures;
+import undercroft.wording.ProblemWords;
 import undercroft.wording.ShelfWords;
 
 @Command(name = "report")
@@ -35,9 +37,10 @@ final class ReportCommand extends AnswerCommand {
     @Override
     Answer answer() {
         Cellar cellar = CellarStore.read(folder);
-        Instant instant = at == null ? console().clock().instant() : Typed.instant("--at", at, cellar.zone());
-        CellarOutlook outlook =
-                Outlooks.of(cellar, CellarStore.temperatures(folder, cellar).celsius(), instant);
+        Instant now = console().clock().instant();
+        Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone(), now);
+        LoggedTemperatures logged = CellarStore.temperatures(folder, cellar);
+        CellarOutlook outlook = Outlooks.of(cellar, logged.celsius(), instant).telling(logged.faults());
         Exporting.replacing(
                 force,
                 replacing -> Export.ofTexts()
@@ -45,13 +48,18 @@ final class ReportCommand extends AnswerCommand {
                                 out,
                                 ShelfReport.of(ShelfWords.of(outlook, console().messages())),
                                 replacing));
-        return reply().put("page", out.resolve(ShelfReport.PAGE).toString())
+        Answer answer = reply().put("page", out.resolve(ShelfReport.PAGE).toString())
                 .put("report", out.resolve(ShelfReport.DATA).toString())
                 .put("batches", outlook.batches().size())
+                .put("problems", outlook.problems().size())
                 .say(
                         "command.report.written",
                         out.resolve(ShelfReport.PAGE),
                         cellar.name(),
                         outlook.batches().size());
+        ProblemWords said = new ProblemWords(ShelfWords.of(outlook, console().messages()));
+        outlook.problems()
+                .forEach(problem -> answer.say("command.report.problem", said.where(problem), said.what(problem)));
+        return answer;
     }
 }

@@ -12,6 +12,9 @@ import undercroft.quantity.InvalidInput;
 
 /** Reads option values, so that a fault names its option. */
 final class Typed {
+    private static final int FIRST_YEAR = 1990;
+    private static final int YEARS_AHEAD = 5;
+
     private Typed() {}
 
     static <T> T read(String option, String text, Function<String, T> parse) {
@@ -32,8 +35,22 @@ final class Typed {
         }
     }
 
-    /** {@code 2026-08-14T15:00:00Z}, with any offset, or a date, which means its end in the zone. */
-    static Instant instant(String option, String text, ZoneId zone) {
+    /**
+     * {@code 2026-08-14T15:00:00Z}, with any offset, or a date, which means its end in the zone: from the year
+     * {@value #FIRST_YEAR} to {@value #YEARS_AHEAD} years after today, as nothing can be foretold further.
+     */
+    static Instant instant(String option, String text, ZoneId zone, Instant now) {
+        Instant read = instant(option, text, zone);
+        LocalDate first = LocalDate.of(FIRST_YEAR, 1, 1);
+        LocalDate last = LocalDate.ofInstant(now, zone).plusYears(YEARS_AHEAD);
+        if (read.isBefore(first.atStartOfDay(zone).toInstant())
+                || !read.isBefore(last.plusDays(1).atStartOfDay(zone).toInstant())) {
+            throw new InvalidInput(option, "command.fault.time-range", text, first.toString(), last.toString());
+        }
+        return read;
+    }
+
+    private static Instant instant(String option, String text, ZoneId zone) {
         try {
             return text.length() <= 10
                     ? LocalDate.parse(text)

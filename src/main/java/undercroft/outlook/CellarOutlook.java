@@ -1,6 +1,7 @@
 package undercroft.outlook;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import undercroft.catalogue.Listed;
@@ -14,6 +15,7 @@ import undercroft.outlook.serving.ServingChoices;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.spell.SpellReview;
 import undercroft.outlook.task.Task;
+import undercroft.quantity.InvalidInput;
 
 /**
  * The whole shelf at an instant.
@@ -44,6 +46,13 @@ public record CellarOutlook(
     /** A shelf of which no more is known than what was told: nothing is worked out yet. */
     public static CellarOutlook pending(Cellar cellar, Instant at) {
         return soFar(cellar, at, List.of(), List.of(), cellar.batches());
+    }
+
+    /** The same, which also tells what was left out of the temperatures it was made from. */
+    public CellarOutlook telling(List<InvalidInput> leftOut) {
+        List<Problem> all = new ArrayList<>(problems);
+        leftOut.stream().map(Problem::ofFile).forEach(all::add);
+        return new CellarOutlook(at, cellar, batches, places, spells, servings, tasks, all, pending);
     }
 
     static CellarOutlook soFar(

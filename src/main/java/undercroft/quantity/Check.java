@@ -51,7 +51,18 @@ public final class Check {
         if (id == null || id.length() > 60 || !id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             throw new InvalidInput(where, "fault.id", String.valueOf(id));
         }
+        if (isDevice(id)) {
+            throw new InvalidInput(where, "fault.id-device", id);
+        }
         return id;
+    }
+
+    /**
+     * Whether one system takes a file of that name for a device, whatever its ending: a cellar goes from system to system
+     * (Microsoft, "Naming Files, Paths, and Namespaces").
+     */
+    public static boolean isDevice(String id) {
+        return id.matches("con|prn|aux|nul|com[0-9]|lpt[0-9]");
     }
 
     private static String keyed(String key, String bareKey, String unit) {

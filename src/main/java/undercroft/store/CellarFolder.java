@@ -102,7 +102,10 @@ record CellarFolder(Path path, Disk disk) {
 
     byte[] bytes() {
         if (kindOf(file()) == Disk.Kind.NOTHING) {
-            throw new InvalidInput(FILE, "is missing; this folder holds no cellar");
+            boolean earlier = kindOf(historyFolder()) == Disk.Kind.FOLDER
+                    && list(historyFolder(), "history").stream()
+                            .anyMatch(entry -> entry.getFileName().toString().startsWith("cellar-"));
+            throw new InvalidInput(FILE, earlier ? "store.fault.missing-with-history" : "store.fault.missing");
         }
         return bytes(file());
     }

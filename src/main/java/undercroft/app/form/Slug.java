@@ -3,6 +3,7 @@ package undercroft.app.form;
 import java.text.Normalizer;
 import java.util.Collection;
 import java.util.Locale;
+import undercroft.quantity.Check;
 
 /** Makes the short ids that files use out of the names people give. */
 public final class Slug {
@@ -19,7 +20,7 @@ public final class Slug {
         String cut = plain.substring(0, Math.min(LONGEST, plain.length())).replaceAll("^-+|-+$", "");
         String base = cut.isEmpty() ? otherwise : cut;
         String slug = base;
-        for (int n = 2; taken.contains(slug); n++) {
+        for (int n = 2; taken.contains(slug) || Check.isDevice(slug); n++) {
             slug = base + "-" + n;
         }
         return slug;

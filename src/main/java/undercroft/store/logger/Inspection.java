@@ -4,7 +4,8 @@ import java.nio.charset.Charset;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import undercroft.quantity.Phrase;
+import undercroft.store.logger.Question.About;
 import undercroft.store.logger.text.TimeFormat;
 
 /**
@@ -16,6 +17,7 @@ import undercroft.store.logger.text.TimeFormat;
  * @param firstLine the first line with data; what stands before the header is a preamble
  * @param columns every column with a number in it that is not the time
  * @param valueColumn the most likely of them
+ * @param columnConfidence whether it surely is the temperature
  * @param format the order of a date's parts, or Unix time
  * @param formatProven false when another order fits as well
  * @param twelveHour whether times carry AM or PM
@@ -36,6 +38,7 @@ public record Inspection(
         int clockColumn,
         List<Column> columns,
         int valueColumn,
+        Confidence columnConfidence,
         TimeFormat format,
         boolean formatProven,
         boolean twelveHour,
@@ -56,6 +59,14 @@ public record Inspection(
         }
     }
 
+    private String nameOf(int column) {
+        return columns.stream()
+                .filter(each -> each.index() == column)
+                .map(Column::name)
+                .findFirst()
+                .orElseThrow();
+    }
+
     public boolean hasHeader() {
         return headerLine > 0;
     }
@@ -69,20 +80,14 @@ public record Inspection(
     public List<Question> questions() {
         List<Question> questions = new ArrayList<>();
         if (!formatProven) {
-            questions.add(new Question(
-                    Question.About.DATE_ORDER,
-                    "The dates in " + name + " can be read in more than one order: what stands first in “" + exampleTime
-                            + "”, the day, the month or the year?"));
+            questions.add(new Question(About.DATE_ORDER, Phrase.of("logger.question.dates", name, exampleTime)));
+        }
+        if (columnConfidence == Confidence.ASK) {
+            questions.add(new Question(About.COLUMN, Phrase.of("logger.question.column", name, nameOf(valueColumn))));
         }
         if (unitConfidence == Confidence.ASK) {
-            questions.add(new Question(
-                    Question.About.UNIT,
-                    String.format(
-                            Locale.ROOT,
-                            "Half of the values in %s are above %.1f: are they in %s?",
-                            name,
-                            medianValue,
-                            unit.symbol())));
+            questions.add(
+                    new Question(About.UNIT, Phrase.of("logger.question.unit", name, medianValue, unit.symbol())));
         }
         return questions;
     }

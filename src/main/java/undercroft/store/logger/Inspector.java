@@ -76,6 +76,7 @@ final class Inspector {
                 layout.clockColumn(),
                 columns.all(),
                 value,
+                columns.confidence(value, mark),
                 layout.unix() == null ? evidence.format() : layout.unix(),
                 layout.unix() != null || evidence.isProven(),
                 evidence.twelveHour,

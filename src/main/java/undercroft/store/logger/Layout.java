@@ -99,6 +99,15 @@ record Layout(
         return true;
     }
 
+    /**
+     * Whether the heading has one name fewer than every line has cells, as programs for statistics write a table whose
+     * first column holds names or numbers of the rows.
+     */
+    boolean hasRowNames(int headerRow) {
+        int named = rows.get(headerRow).size();
+        return data.stream().allMatch(row -> rows.get(row).size() == named + 1);
+    }
+
     /** The line before the first data when it names columns, or −1. */
     int headerRow() {
         int row = data.get(0) - 1;

@@ -17,16 +17,29 @@ final class ValueColumns {
     private static final Pattern UNIT_ALONE = Pattern.compile("(?i)([°º]|deg)?\\s*[cfk]|celsius|fahrenheit|kelvin");
     private static final Pattern COUNTER = Pattern.compile("^(#|no\\.?|nr\\.?|n°|id|index|record|count|line|seq.*)$");
 
+    /** What air in a house or a cellar may be, °C, at the least. */
+    private static final double COLDEST = -40;
+
+    /** All values within so little of nothing are a share, such as a relative humidity, until a person says otherwise. */
+    private static final double SHARE = 1;
+
     private final Layout layout;
     private final int headerRow;
+    private final int unnamed;
 
     ValueColumns(Layout layout, int headerRow) {
         this.layout = layout;
         this.headerRow = headerRow;
+        this.unnamed = headerRow >= 0 && layout.hasRowNames(headerRow) ? 1 : 0;
+    }
+
+    /** What the header calls a column; empty where it has no name. */
+    private String heading(int column) {
+        return headerRow < 0 || column < unnamed ? "" : layout.cell(headerRow, column - unnamed);
     }
 
     String name(int column) {
-        String name = headerRow < 0 ? "" : layout.cell(headerRow, column);
+        String name = heading(column);
         return name.isEmpty() ? "Column " + (column + 1) : name;
     }
 
@@ -34,7 +47,7 @@ final class ValueColumns {
     String said(int column) {
         int row = layout.data().get(0);
         String beside = layout.cell(row, column + 1);
-        return (headerRow < 0 ? "" : layout.cell(headerRow, column)) + " " + layout.cell(row, column)
+        return heading(column) + " " + layout.cell(row, column)
                 + (UNIT_ALONE.matcher(beside).matches() ? " " + beside : "");
     }
 
@@ -56,9 +69,9 @@ final class ValueColumns {
         int best = -1;
         int most = Integer.MIN_VALUE;
         for (int column : layout.valueColumns()) {
-            String name = headerRow < 0 ? "" : layout.cell(headerRow, column).toLowerCase(Locale.ROOT);
-            String cell = examples(column).stream().findFirst().orElse("").toLowerCase(Locale.ROOT);
-            int score = TEMPERATURE.matcher(name).find() || cell.matches(".*[°º]\\s*[cf]") ? 10 : 0;
+            String name = heading(column).toLowerCase(Locale.ROOT);
+            String cell = example(column);
+            int score = isCalledTemperature(column) ? 10 : 0;
             score -= SOMETHING_ELSE.matcher(name).find() || cell.endsWith("%") ? 15 : 0;
             score -= COUNTER.matcher(name).find() || countsUp(column, decimalMark) ? 20 : 0;
             if (score > most) {
@@ -67,6 +80,34 @@ final class ValueColumns {
             }
         }
         return best;
+    }
+
+    private String example(int column) {
+        return examples(column).stream().findFirst().orElse("").toLowerCase(Locale.ROOT);
+    }
+
+    private boolean isCalledTemperature(int column) {
+        return TEMPERATURE.matcher(heading(column).toLowerCase(Locale.ROOT)).find()
+                || example(column).matches(".*[°º]\\s*[cf]");
+    }
+
+    /**
+     * Whether a column surely is the temperature: it is called so, alone or before others that are called so too; or
+     * it is the only column of numbers, is called nothing else, and its values are those of air in a house.
+     */
+    Confidence confidence(int chosen, char decimalMark) {
+        if (isCalledTemperature(chosen)) {
+            return Confidence.STATED;
+        }
+        boolean alone =
+                layout.valueColumns().stream().allMatch(column -> column == chosen || countsUp(column, decimalMark));
+        double[] values = values(chosen, decimalMark);
+        boolean housely = Arrays.stream(values).allMatch(value -> value >= COLDEST)
+                && Arrays.stream(values).anyMatch(value -> Math.abs(value) > SHARE);
+        boolean other = SOMETHING_ELSE
+                .matcher(heading(chosen).toLowerCase(Locale.ROOT) + " " + example(chosen))
+                .find();
+        return alone && housely && !other ? Confidence.LIKELY : Confidence.ASK;
     }
 
     private boolean countsUp(int column, char decimalMark) {

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import undercroft.store.logger.text.TimeFormat;
+import undercroft.wording.English;
 
 class InspectionTest {
     private static List<Question.About> asked(Inspection found) {
@@ -23,7 +24,7 @@ class InspectionTest {
     void oneDayThatCouldBeAnotherIsAsked() {
         Inspection found = Logs.inspect("03/04/2024 10:00,12\n03/04/2024 10:10,12.1\n");
         assertEquals(List.of(Question.About.DATE_ORDER), asked(found));
-        assertTrue(found.questions().get(0).sentence().contains("03/04/2024 10:00"));
+        assertTrue(English.of(found.questions().get(0).asked()).contains("03/04/2024 10:00"));
         assertEquals(TimeFormat.DAY_FIRST, found.format());
     }
 
@@ -38,6 +39,33 @@ class InspectionTest {
                 Logs.series("2024-03-04T10:00:00Z", 12),
                 LoggerFile.read("a", bytes, choices.withFormat(TimeFormat.MONTH_FIRST), Progress.NONE)
                         .celsius());
+    }
+
+    @Test
+    void aColumnThatNothingCallsATemperatureIsAskedUnlessItIsAloneAndLooksLikeOne() {
+        List<Question.About> column = List.of(Question.About.COLUMN);
+        assertEquals(List.of(), asked(Logs.inspect("time,value\n2024-01-01 00:00,12\n")));
+        assertEquals(column, asked(Logs.inspect("time,value\n2024-01-01 00:00,0.55\n2024-01-01 00:10,0.57\n")));
+        assertEquals(column, asked(Logs.inspect("time,one,two\n2024-01-01 00:00,12,13\n")));
+        assertEquals(column, asked(Logs.inspect("time,humidity\n2024-01-01 00:00,12\n")));
+        assertEquals(column, asked(Logs.inspect("time,value\n2024-01-01 00:00,-48\n")));
+        assertEquals(List.of(), asked(Logs.inspect("time,rh,temp\n2024-01-01 00:00,12,0.5\n")));
+    }
+
+    /** As R's write.table and write.csv do by default: "If there is a header, it has one name fewer" (R manual). */
+    @Test
+    void aHeadingWithOneNameFewerThanColumnsIsThatOfATableWithRowNames() {
+        Inspection found = Logs.inspect("""
+                "time","temp","hum"
+                "1",2024-01-01 00:00,21.5,0.55
+                "2",2024-01-01 00:10,21.6,0.55
+                "3",2024-01-01 00:20,21.6,0.56
+                """);
+        assertEquals(2, found.valueColumn());
+        assertEquals(List.of(), asked(found));
+        assertEquals(
+                List.of("Column 1", "temp", "hum"),
+                found.columns().stream().map(Inspection.Column::name).toList());
     }
 
     @Test

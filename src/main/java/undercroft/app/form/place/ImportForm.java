@@ -131,10 +131,12 @@ public final class ImportForm {
                 messages.of("form.import.column"),
                 found.columns(),
                 each -> messages.of("form.import.column.words", each.name(), String.join(", ", each.examples())),
-                found.columns().stream()
-                        .filter(each -> each.index() == found.valueColumn())
-                        .findFirst()
-                        .orElse(found.columns().get(0)));
+                asks(Question.About.COLUMN)
+                        ? null
+                        : found.columns().stream()
+                                .filter(each -> each.index() == found.valueColumn())
+                                .findFirst()
+                                .orElse(found.columns().get(0)));
         List<TimeFormat> formats = found.formatProven() ? List.of(found.format()) : orders();
         format = new ChoiceField<>(
                 messages,
@@ -157,6 +159,7 @@ public final class ImportForm {
                 messages.of("form.import.zone"),
                 found.zone().getId());
         zone.hintProperty().set(messages.of("form.import.zone-hint"));
+        question(Question.About.COLUMN).ifPresent(column.hintProperty()::set);
         question(Question.About.DATE_ORDER).ifPresent(format.hintProperty()::set);
         question(Question.About.UNIT).ifPresent(unit.hintProperty()::set);
         fields().forEach(field -> field.listen(this::read));
@@ -178,7 +181,7 @@ public final class ImportForm {
     private Optional<String> question(Question.About about) {
         return found.questions().stream()
                 .filter(each -> each.about() == about)
-                .map(Question::sentence)
+                .map(question -> messages.of(question.asked()))
                 .findFirst();
     }
 
