@@ -71,7 +71,8 @@ public final class ServingForm extends Form {
                 .or(() -> pourable.stream().findFirst())
                 .orElse(null);
         batch = add(
-                ChoiceField.of(messages(), "serving-batch", messages().of("form.serving.batch"), pourable, first), "batch");
+                ChoiceField.of(messages(), "serving-batch", messages().of("form.serving.batch"), pourable, first),
+                "batch");
         bottles = add(
                 new NumberField(
                                 messages(),

@@ -55,7 +55,8 @@ public final class ServingsViewModel {
     public void remove(Serving serving) {
         Cellar cellar = workspace.getCellar();
         workspace.change(
-                messages.of("undo.serving.deleted", cellar.batch(serving.batchId()).name()),
+                messages.of(
+                        "undo.serving.deleted", cellar.batch(serving.batchId()).name()),
                 current -> current.withServings(current.servings().stream()
                         .filter(each -> !each.id().equals(serving.id()))
                         .toList()));

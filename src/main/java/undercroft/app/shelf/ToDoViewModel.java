@@ -88,8 +88,7 @@ public final class ToDoViewModel {
     private void note(Line line, TaskNote.What what, Optional<Instant> until) {
         Instant now = outlook.getValue().at();
         TaskNote note = new TaskNote(line.task().key(), what, until);
-        workspace.change(
-                messages.of("undo.todo.noted", line.what(), what), cellar -> cellar.withTaskNote(note, now));
+        workspace.change(messages.of("undo.todo.noted", line.what(), what), cellar -> cellar.withTaskNote(note, now));
     }
 
     private void write(CellarOutlook shown) {

@@ -147,7 +147,10 @@ public final class EditorDialogs implements Editors {
                 && cellar().batches().stream().anyMatch(batch -> batch.leftAt(clock.instant()) > 0);
         if (!pourable) {
             QuestionDialog.tell(
-                    dialogs, owner.get(), messages.of("form.serving.none.title"), messages.of("form.serving.none.sentence"));
+                    dialogs,
+                    owner.get(),
+                    messages.of("form.serving.none.title"),
+                    messages.of("form.serving.none.sentence"));
             return;
         }
         ServingForm form = ServingForm.adding(messages, cellar(), wish, outlook(), clock.instant());

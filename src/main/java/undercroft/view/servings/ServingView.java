@@ -115,7 +115,10 @@ final class ServingView extends ScrollPane {
         HBox row = new HBox(
                 name,
                 action("serving-take", "servings.action.take", () -> take(shown.plan())),
-                action("serving-edit", "servings.action.edit", () -> context.editors().editServing(serving)),
+                action(
+                        "serving-edit",
+                        "servings.action.edit",
+                        () -> context.editors().editServing(serving)),
                 action("serving-remove", "servings.action.remove", () -> model.remove(serving)));
         row.getStyleClass().add("batch-title-row");
         row.setAlignment(Pos.CENTER_LEFT);

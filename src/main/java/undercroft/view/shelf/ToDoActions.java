@@ -52,11 +52,7 @@ public final class ToDoActions {
         row.getChildren()
                 .addAll(
                         button("do", context.messages().of(key(line.task().kind())), afterwards, () -> act(line)),
-                        button(
-                                "done",
-                                context.messages().of("todo.action.done"),
-                                afterwards,
-                                () -> model.done(line)),
+                        button("done", context.messages().of("todo.action.done"), afterwards, () -> model.done(line)),
                         button(
                                 "tomorrow",
                                 context.messages().of("todo.action.tomorrow"),
