@@ -13,7 +13,7 @@ public final class Pages {
         SHELF("page.shelf.button"),
         BOTTLING_DAY("page.bottling.button"),
         WARM_SPELLS("page.spells.button"),
-        SERVINGS("page.pours.button");
+        SERVINGS("page.servings.button");
 
         private final String key;
 

@@ -51,9 +51,9 @@ public final class Reminders {
     private static Reminder chill(ServingPlan plan, ShelfWords words) {
         String name = words.outlook().cellar().batch(plan.serving().batchId()).name();
         return new Reminder(
-                words.of("tonight.remind.chill", plan.serving().bottles(), name),
+                words.of("todo.remind.chill", plan.serving().bottles(), name),
                 words.of(
-                        "tonight.remind.why",
+                        "todo.remind.why",
                         words.when(plan.chillFrom().orElseThrow()),
                         words.when(plan.serving().at())),
                 plan.serving().batchId());

@@ -1,2 +1,2 @@
-/** What exists: the cellar, its places, batches, lots, readings, draws and pours. Immutable, checked when made. */
+/** What exists: the cellar, its places, batches, lots, readings, draws and servings. Immutable, checked when made. */
 package undercroft.cellar;

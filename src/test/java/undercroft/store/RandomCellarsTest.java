@@ -131,7 +131,7 @@ class RandomCellarsTest {
             List<Serving> servings = new ArrayList<>();
             for (int i = 0; i < (batches.isEmpty() ? 0 : random.nextInt(3)); i++) {
                 servings.add(new Serving(
-                        "pour-" + i,
+                        "serving-" + i,
                         one(batches).id(),
                         1 + random.nextInt(20),
                         after(Instant.EPOCH),

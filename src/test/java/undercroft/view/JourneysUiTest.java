@@ -148,16 +148,16 @@ class JourneysUiTest {
     @Test
     void bottlesAreServedOnSaturdayFromAKitchenFridgeThatIsNoPlace() {
         fire("page-servings");
-        fire("pour-add");
-        fx(() -> ((TextField) asked("pour-at")).setText("Saturday 18:00"));
-        fx(() -> ((TextField) asked("pour-bottles")).setText("4"));
+        fire("serving-add");
+        fx(() -> ((TextField) asked("serving-at")).setText("Saturday 18:00"));
+        fx(() -> ((TextField) asked("serving-bottles")).setText("4"));
         save();
         Serving serving = workspace.getCellar().servings().get(0);
         assertEquals(Optional.empty(), serving.placeId());
         // 28 November 2026 is a Saturday; London keeps winter time then.
         assertEquals(Instant.parse("2026-11-28T18:00:00Z"), serving.at());
         assertEquals(
-                "4 bottles of " + workspace.getCellar().batch(serving.batchId()).name(), text("pour-title"));
+                "4 bottles of " + workspace.getCellar().batch(serving.batchId()).name(), text("serving-title"));
         assertTrue(text("news-sentence").startsWith("Done: "), text("news-sentence"));
     }
 

@@ -216,7 +216,7 @@ class MainWindowUiTest {
     @Test
     void aTaskTurnsToItsBatch(FxRobot robot) {
         robot.clickOn("Cover Fenland Wheat from light");
-        assertFalse(window.scene().lookup("#tonight").isVisible(), "what to do stands on the page of the batch");
+        assertFalse(window.scene().lookup("#to-do").isVisible(), "what to do stands on the page of the batch");
         assertEquals("Fenland Wheat", text("batch-title"));
     }
 
@@ -350,9 +350,9 @@ class MainWindowUiTest {
     @Test
     void theServingsPageShowsWhatIsPromisedAndWhichBatchSuits() {
         onWindowThread(() -> find("page-servings", ToggleButton.class).fire());
-        assertEquals("6 bottles of Quarry Porter", text("pour-title"));
-        assertTrue(text("pour-how").contains("leave the last 10 to 20 mL"));
-        onWindowThread(() -> find("pour-add", Button.class).fire());
+        assertEquals("6 bottles of Quarry Porter", text("serving-title"));
+        assertTrue(text("serving-how").contains("leave the last 10 to 20 mL"));
+        onWindowThread(() -> find("serving-add", Button.class).fire());
         onWindowThread(() -> find("plan-heron", Button.class).fire());
         assertEquals(List.of("add pour of any batch", "add pour heron"), sample.editors.asked);
     }

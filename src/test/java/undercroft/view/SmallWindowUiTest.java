@@ -66,10 +66,10 @@ class SmallWindowUiTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"pour-add", "occasion-at-time", "which-batch"})
+    @ValueSource(strings = {"serving-add", "occasion-at-time", "which-batch"})
     void theColumnOfTheServingsHidesNoneOfItsParts(String id) {
         turnTo("servings");
-        Node side = window.scene().lookup(".pour-side");
+        Node side = window.scene().lookup(".serving-side");
         Node part = window.scene().lookup("#" + id);
         double edge = side.localToScene(side.getLayoutBounds()).getMaxX();
         assertTrue(part.localToScene(part.getLayoutBounds()).getMaxX() <= edge, () -> id + " " + part);

@@ -197,7 +197,7 @@ public final class CappingForm extends Form {
 
     @Override
     public String what() {
-        return messages().of("undo.draft.capped", cellar().batch(batchId).name());
+        return messages().of("undo.plan.capped", cellar().batch(batchId).name());
     }
 
     @Override

@@ -31,16 +31,16 @@ public final class DayList {
     }
 
     public void tick(Step step, boolean done) {
-        keep("undo.draft.ticked", checklist.withDone(step.id(), done));
+        keep("undo.plan.ticked", checklist.withDone(step.id(), done));
     }
 
     /** Starts a step's timer, or starts it anew. */
     public void startTimer(Step step) {
-        keep("undo.draft.timer", checklist.withTimer(step.id(), clock.instant()));
+        keep("undo.plan.timer", checklist.withTimer(step.id(), clock.instant()));
     }
 
     public void stopTimer(Step step) {
-        keep("undo.draft.timer", checklist.withoutTimer(step.id()));
+        keep("undo.plan.timer", checklist.withoutTimer(step.id()));
     }
 
     private void keep(String key, Checklist changed) {

@@ -34,14 +34,14 @@ public final class NewPlanForm extends Form {
     public NewPlanForm(Messages messages, Cellar cellar) {
         super(messages, cellar);
         name = add(
-                new WordsField(messages(), "new-draft-name", messages().of("form.draft.name"), "").required(), "name");
+                new WordsField(messages(), "new-draft-name", messages().of("form.plan.name"), "").required(), "name");
         kind = add(ChoiceField.of(
                 messages(), "new-draft-kind", messages().of("form.batch.kind"), BeerStyle.class, BeerStyle.PALE_ALE));
         litres = add(
                 new NumberField(
                         messages(),
                         "new-draft-litres",
-                        messages().of("form.draft.vessel"),
+                        messages().of("form.plan.vessel"),
                         Measure.BEER,
                         units(),
                         0.1,
@@ -56,7 +56,7 @@ public final class NewPlanForm extends Form {
 
     @Override
     public String what() {
-        return messages().of("undo.draft.started", name.value().strip());
+        return messages().of("undo.plan.started", name.value().strip());
     }
 
     /** The id that the plan gets in this cellar. */

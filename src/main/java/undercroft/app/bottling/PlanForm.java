@@ -56,11 +56,11 @@ public final class PlanForm extends Form {
         FillingPlan plan = before.plan().orElseGet(() -> FirstPlan.of(before));
         steps = plan.steps();
         name = add(
-                new WordsField(messages(), "draft-name", messages().of("form.draft.name"), before.name()).required(),
+                new WordsField(messages(), "draft-name", messages().of("form.plan.name"), before.name()).required(),
                 "name");
         shares = new ShareFields(this, units(), plan.shares());
         beer = new BeerFields(this, units(), Optional.of(before.beer()), Optional.of(before.yeast()));
-        beer.finalGravity().hintProperty().set(messages().of("form.draft.final-hint"));
+        beer.finalGravity().hintProperty().set(messages().of("form.plan.final-hint"));
         wish = new WishFields(this, cellar, plan.wish(), shares.hasKeg());
         wash = new WashFields(this, units(), plan.wash());
         gravities = addRows("gravities");
@@ -142,7 +142,7 @@ public final class PlanForm extends Form {
 
     @Override
     public String what() {
-        return messages().of("undo.draft.changed", name.value().strip());
+        return messages().of("undo.plan.changed", name.value().strip());
     }
 
     @Override

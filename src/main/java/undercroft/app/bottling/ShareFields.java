@@ -22,7 +22,7 @@ public final class ShareFields {
                 new NumberField(
                                 form.messages(),
                                 "draft-vessel",
-                                form.messages().of("form.draft.vessel"),
+                                form.messages().of("form.plan.vessel"),
                                 Measure.BEER,
                                 units,
                                 0.1,
@@ -34,7 +34,7 @@ public final class ShareFields {
                 new NumberField(
                                 form.messages(),
                                 "draft-loss",
-                                form.messages().of("form.draft.loss"),
+                                form.messages().of("form.plan.loss"),
                                 Measure.BEER,
                                 units,
                                 0,
@@ -45,14 +45,14 @@ public final class ShareFields {
                 new NumberField(
                                 form.messages(),
                                 "draft-keg",
-                                form.messages().of("form.draft.keg"),
+                                form.messages().of("form.plan.keg"),
                                 Measure.BEER,
                                 units,
                                 0,
                                 2_000)
                         .starting(before.kegLitres()),
                 "kegLitres");
-        loss.hintProperty().set(form.messages().of("form.draft.loss-hint"));
+        loss.hintProperty().set(form.messages().of("form.plan.loss-hint"));
     }
 
     /** In order. */

@@ -23,14 +23,14 @@ public final class WashFields {
         cleaner = form.add(ChoiceField.of(
                 form.messages(),
                 "draft-cleaner",
-                form.messages().of("form.draft.cleaner"),
+                form.messages().of("form.plan.cleaner"),
                 Cleaner.class,
                 before.cleaner()));
         cleanerRate = form.add(
                 new NumberField(
                                 form.messages(),
                                 "draft-cleaner-rate",
-                                form.messages().of("form.draft.rate"),
+                                form.messages().of("form.plan.rate"),
                                 Measure.SOLID_RATE,
                                 units,
                                 0.1,
@@ -41,14 +41,14 @@ public final class WashFields {
         sanitiser = form.add(ChoiceField.of(
                 form.messages(),
                 "draft-sanitiser",
-                form.messages().of("form.draft.sanitiser"),
+                form.messages().of("form.plan.sanitiser"),
                 Sanitiser.class,
                 before.sanitiser()));
         sanitiserRate = form.add(
                 new NumberField(
                                 form.messages(),
                                 "draft-sanitiser-rate",
-                                form.messages().of("form.draft.rate"),
+                                form.messages().of("form.plan.rate"),
                                 Measure.LIQUID_RATE,
                                 units,
                                 0.05,
@@ -56,8 +56,8 @@ public final class WashFields {
                         .optional()
                         .starting(before.sanitiserMillilitresPerLitre()),
                 "sanitiserMillilitresPerLitre");
-        cleanerRate.hintProperty().set(form.messages().of("form.draft.rate-hint"));
-        sanitiserRate.hintProperty().set(form.messages().of("form.draft.rate-hint"));
+        cleanerRate.hintProperty().set(form.messages().of("form.plan.rate-hint"));
+        sanitiserRate.hintProperty().set(form.messages().of("form.plan.rate-hint"));
         cleanerRate.askWhen(Bindings.createBooleanBinding(
                 () -> cleaner.value().usualGramsPerLitre().isPresent(), cleaner.chosenProperty()));
         sanitiserRate.askWhen(Bindings.createBooleanBinding(

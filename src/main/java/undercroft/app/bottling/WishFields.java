@@ -26,7 +26,7 @@ public final class WishFields {
                 new NumberField(
                                 form.messages(),
                                 "draft-target",
-                                form.messages().of("form.draft.target"),
+                                form.messages().of("form.plan.target"),
                                 Measure.CARBONATION,
                                 units,
                                 0,
@@ -38,7 +38,7 @@ public final class WishFields {
                 new NumberField(
                                 form.messages(),
                                 "draft-keg-target",
-                                form.messages().of("form.draft.keg-target"),
+                                form.messages().of("form.plan.keg-target"),
                                 Measure.CARBONATION,
                                 units,
                                 0,
@@ -55,9 +55,9 @@ public final class WishFields {
                         cellar.sugar(before.sugarId())),
                 "sugar");
         perBottle = form.add(new BooleanField(
-                form.messages(), "draft-per-bottle", form.messages().of("form.draft.per-bottle"), before.perBottle()));
-        kegTarget.hintProperty().set(form.messages().of("form.draft.keg-target-hint"));
-        perBottle.hintProperty().set(form.messages().of("form.draft.per-bottle-hint"));
+                form.messages(), "draft-per-bottle", form.messages().of("form.plan.per-bottle"), before.perBottle()));
+        kegTarget.hintProperty().set(form.messages().of("form.plan.keg-target-hint"));
+        perBottle.hintProperty().set(form.messages().of("form.plan.per-bottle-hint"));
         kegTarget.askWhen(hasKeg);
     }
 

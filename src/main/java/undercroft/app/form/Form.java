@@ -123,7 +123,7 @@ public abstract class Form extends Group {
     }
 
     protected final void place(InvalidInput thrown) {
-        String where = thrown.where().replaceFirst("^(places|batches|pours)\\[\\d+]\\.?", "");
+        String where = thrown.where().replaceFirst("^(places|batches|servings)\\[\\d+]\\.?", "");
         Optional<Field<?>> field = at(where).filter(Field::isAsked);
         if (field.isPresent()) {
             field.get().setFault(thrown);

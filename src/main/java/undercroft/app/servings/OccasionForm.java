@@ -106,7 +106,7 @@ public final class OccasionForm extends Form {
     @Override
     public Cellar applyTo(Cellar current) {
         if (!at.value().isAfter(now)) {
-            throw new InvalidInput("at", "form.pour.past");
+            throw new InvalidInput("at", "form.serving.past");
         }
         return current;
     }

@@ -71,12 +71,13 @@ public final class ServingForm extends Form {
                 .or(() -> pourable.stream().findFirst())
                 .orElse(null);
         batch = add(
-                ChoiceField.of(messages(), "pour-batch", messages().of("form.pour.batch"), pourable, first), "batch");
+                ChoiceField.of(messages(), "serving-batch", messages().of("form.serving.batch"), pourable, first),
+                "batch");
         bottles = add(
                 new NumberField(
                                 messages(),
-                                "pour-bottles",
-                                messages().of("form.pour.bottles"),
+                                "serving-bottles",
+                                messages().of("form.serving.bottles"),
                                 Measure.BOTTLES,
                                 units(),
                                 1,
@@ -86,8 +87,8 @@ public final class ServingForm extends Form {
         at = add(
                 new DateTimeField(
                                 messages(),
-                                "pour-at",
-                                messages().of("form.pour.at"),
+                                "serving-at",
+                                messages().of("form.serving.at"),
                                 cellar.zone(),
                                 before.map(Serving::at).or(wish::at).orElseGet(() -> nextFreeEvening(cellar, now)))
                         .toCome(now),
@@ -95,25 +96,25 @@ public final class ServingForm extends Form {
         place = add(
                 new ChoiceField<>(
                         messages(),
-                        "pour-place",
-                        messages().of("form.pour.place"),
+                        "serving-place",
+                        messages().of("form.serving.place"),
                         coldPlaces(cellar),
-                        each -> each.map(Place::name).orElseGet(() -> messages().of("form.pour.elsewhere")),
+                        each -> each.map(Place::name).orElseGet(() -> messages().of("form.serving.elsewhere")),
                         before.isPresent() ? before.flatMap(Serving::placeId).map(cellar::place) : coldest(cellar)),
                 "place");
         coolingMedium = add(
                 ChoiceField.of(
                         messages(),
-                        "pour-surroundings",
-                        messages().of("form.pour.surroundings"),
+                        "serving-surroundings",
+                        messages().of("form.serving.surroundings"),
                         Arrays.asList(CoolingMedium.values()),
                         before.map(Serving::coolingMedium).orElse(CoolingMedium.STILL_FRIDGE)),
                 "surroundings");
         glass = add(
                 new NumberField(
                                 messages(),
-                                "pour-glass",
-                                messages().of("form.pour.glass"),
+                                "serving-glass",
+                                messages().of("form.serving.glass"),
                                 Measure.TEMPERATURE,
                                 units(),
                                 0,
@@ -124,8 +125,8 @@ public final class ServingForm extends Form {
         note = add(
                 new WordsField(
                         messages(),
-                        "pour-note",
-                        messages().of("form.pour.note"),
+                        "serving-note",
+                        messages().of("form.serving.note"),
                         before.map(Serving::note).orElse("")),
                 "note");
         batch.chosenProperty().addListener((property, was, is) -> hint());
@@ -154,7 +155,7 @@ public final class ServingForm extends Form {
     public String what() {
         return messages()
                 .of(
-                        before.isPresent() ? "undo.pour.changed" : "undo.pour.added",
+                        before.isPresent() ? "undo.serving.changed" : "undo.serving.added",
                         batch.value().name());
     }
 
@@ -162,7 +163,7 @@ public final class ServingForm extends Form {
     public Cellar applyTo(Cellar current) {
         Batch chosen = batch.value();
         if (!at.value().isAfter(now)) {
-            throw new InvalidInput("at", "form.pour.past");
+            throw new InvalidInput("at", "form.serving.past");
         }
         checkBottles(current, chosen);
         outlook.ifPresent(known -> checkReady(known, chosen));
@@ -186,7 +187,7 @@ public final class ServingForm extends Form {
     private void checkBottles(Cellar current, Batch chosen) {
         int left = current.batch(chosen.id()).leftAt(now);
         if (bottles.count() > left) {
-            throw new InvalidInput("bottles", "form.pour.too-many", left);
+            throw new InvalidInput("bottles", "form.serving.too-many", left);
         }
         int promised = current.servings().stream()
                 .filter(serving ->
@@ -196,7 +197,7 @@ public final class ServingForm extends Form {
                 .mapToInt(Serving::bottles)
                 .sum();
         if (bottles.count() + promised > left) {
-            throw new InvalidInput("bottles", "form.pour.promised", promised, left, Math.max(0, left - promised));
+            throw new InvalidInput("bottles", "form.serving.promised", promised, left, Math.max(0, left - promised));
         }
     }
 
@@ -207,7 +208,7 @@ public final class ServingForm extends Form {
                 .findFirst();
         if (lot.isPresent() && lot.get().ready().median().isEmpty()) {
             throw new InvalidInput(
-                    "batch", "form.pour.never-ready", lot.get().place().name());
+                    "batch", "form.serving.never-ready", lot.get().place().name());
         }
     }
 
@@ -228,7 +229,7 @@ public final class ServingForm extends Form {
             ShelfWords words = ShelfWords.of(known, messages());
             throw new InvalidInput(
                     "glassCelsius",
-                    "form.pour.warm-place",
+                    "form.serving.warm-place",
                     words.format().celsius(wanted),
                     place.words(place.value()),
                     words.format().celsius(cold));
@@ -242,7 +243,7 @@ public final class ServingForm extends Form {
             glass.hintProperty()
                     .set(messages()
                             .of(
-                                    "form.pour.glass-hint",
+                                    "form.serving.glass-hint",
                                     chosen.beer().kind(),
                                     Measure.TEMPERATURE.text(
                                             usual.low(), units(), messages().locale()),
@@ -259,8 +260,8 @@ public final class ServingForm extends Form {
                                 : messages()
                                         .of(
                                                 kind == CoolingMedium.FREEZER
-                                                        ? "form.pour.freezer"
-                                                        : "form.pour.ice-water"));
+                                                        ? "form.serving.freezer"
+                                                        : "form.serving.ice-water"));
     }
 
     private static Instant nextFreeEvening(Cellar cellar, Instant now) {

@@ -43,7 +43,7 @@ public record ServingPage(
         ServingWords said = new ServingWords(words);
         return new ServingPage(
                 plan,
-                words.of("pours.page.title", plan.serving().bottles(), batch.name()),
+                words.of("servings.page.title", plan.serving().bottles(), batch.name()),
                 headline(plan, outlook, words),
                 sentence(words, said.why(plan)),
                 figures(plan, batch, outlook, words),
@@ -57,19 +57,19 @@ public record ServingPage(
         String when = words.format().weekdayAndTime(plan.serving().at());
         String place = new ServingWords(words).coldPlace(plan.serving());
         if (plan.chillFrom().isEmpty()) {
-            return words.of("pours.headline.too-late", when);
+            return words.of("servings.headline.too-late", when);
         }
         if (plan.chillFrom().get().isBefore(outlook.at())) {
-            return words.of("pours.headline.there", when, place);
+            return words.of("servings.headline.there", when, place);
         }
         return plan.serving().coolingMedium().isGoodForResting()
                 ? words.of(
-                        "pours.headline.chill",
+                        "servings.headline.chill",
                         when,
                         place,
                         words.format().weekdayAndTime(plan.chillFrom().get()))
                 : words.of(
-                        "pours.headline.quick",
+                        "servings.headline.quick",
                         when,
                         plan.serving().coolingMedium(),
                         words.format().weekdayAndTime(plan.chillFrom().get()));
@@ -83,12 +83,12 @@ public record ServingPage(
                 words,
                 "in",
                 late
-                        ? words.of("pours.figure.in-late")
+                        ? words.of("servings.figure.in-late")
                         : there
-                                ? words.of("pours.figure.in-there")
+                                ? words.of("servings.figure.in-there")
                                 : words.format().weekdayAndTime(plan.chillFrom().get()),
                 words.of(
-                        "pours.figure.in-detail",
+                        "servings.figure.in-detail",
                         words.format().celsius(plan.chilling().coldCelsius()))));
         boolean warms = plan.takeOut().isBefore(plan.serving().at());
         figures.add(figure(
@@ -99,26 +99,26 @@ public record ServingPage(
                                 .equals(words.format().date(plan.serving().at()))
                         ? words.format().clock(plan.takeOut())
                         : words.format().weekdayAndTime(plan.takeOut()),
-                warms ? words.of("pours.figure.out-before") : words.of("pours.figure.out-then")));
+                warms ? words.of("servings.figure.out-before") : words.of("servings.figure.out-then")));
         BeerStyle kind = batch.beer().kind();
         figures.add(figure(
                 words,
                 "glass",
                 words.format().celsius(plan.chilling().wantedCelsius()),
                 words.of(
-                        "pours.figure.glass-detail",
+                        "servings.figure.glass-detail",
                         words.format().celsius(kind.servingCelsius().low()),
                         words.format().celsius(kind.servingCelsius().high()))));
         figures.add(figure(
                 words,
                 "ready",
-                words.of("pours.figure.percent", Math.round(100 * plan.probabilityReady())),
-                words.of("pours.figure.ready-detail")));
+                words.of("servings.figure.percent", Math.round(100 * plan.probabilityReady())),
+                words.of("servings.figure.ready-detail")));
         return figures;
     }
 
     private static Figure figure(ShelfWords words, String id, String value, String detail) {
-        return new Figure(id, words.of("pours.figure." + id), value, detail);
+        return new Figure(id, words.of("servings.figure." + id), value, detail);
     }
 
     private static String sentence(ShelfWords words, String half) {

@@ -16,7 +16,7 @@ import undercroft.wording.Messages;
 import undercroft.wording.ServingWords;
 import undercroft.wording.ShelfWords;
 
-/** The pours to come, one of them chosen, and the batches that might be poured on an occasion. */
+/** The servings to come, one of them chosen, and the batches that might be served on an occasion. */
 public final class ServingsViewModel {
     private final Messages messages;
     private final Workspace workspace;
@@ -55,7 +55,8 @@ public final class ServingsViewModel {
     public void remove(Serving serving) {
         Cellar cellar = workspace.getCellar();
         workspace.change(
-                messages.of("undo.pour.deleted", cellar.batch(serving.batchId()).name()),
+                messages.of(
+                        "undo.serving.deleted", cellar.batch(serving.batchId()).name()),
                 current -> current.withServings(current.servings().stream()
                         .filter(each -> !each.id().equals(serving.id()))
                         .toList()));
@@ -97,13 +98,13 @@ public final class ServingsViewModel {
         String name = outlook.cellar().batch(plan.serving().batchId()).name();
         String chill = plan.chillFrom()
                 .map(from -> from.isBefore(outlook.at())
-                        ? messages.of("pours.line.there")
-                        : messages.of("pours.line.chill", words.format().weekdayAndTime(from)))
-                .orElseGet(() -> messages.of("pours.line.too-late"));
+                        ? messages.of("servings.line.there")
+                        : messages.of("servings.line.chill", words.format().weekdayAndTime(from)))
+                .orElseGet(() -> messages.of("servings.line.too-late"));
         return new Line(
                 plan.serving(),
                 plan.alert(),
-                messages.of("pours.line.what", plan.serving().bottles(), name),
+                messages.of("servings.line.what", plan.serving().bottles(), name),
                 words.format().weekdayAndTime(plan.serving().at()),
                 chill,
                 chosen);

@@ -82,14 +82,13 @@ public final class ToDoViewModel {
 
     /** Shows everything again that was put away. */
     public void bringBack() {
-        workspace.change(messages.of("undo.tonight.back"), cellar -> cellar.withTaskNotes(List.of()));
+        workspace.change(messages.of("undo.todo.back"), cellar -> cellar.withTaskNotes(List.of()));
     }
 
     private void note(Line line, TaskNote.What what, Optional<Instant> until) {
         Instant now = outlook.getValue().at();
         TaskNote note = new TaskNote(line.task().key(), what, until);
-        workspace.change(
-                messages.of("undo.tonight.noted", line.what(), what), cellar -> cellar.withTaskNote(note, now));
+        workspace.change(messages.of("undo.todo.noted", line.what(), what), cellar -> cellar.withTaskNote(note, now));
     }
 
     private void write(CellarOutlook shown) {

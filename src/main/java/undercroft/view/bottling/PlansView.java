@@ -21,8 +21,8 @@ final class PlansView extends ScrollPane {
         this.context = context;
         VBox content = new VBox(
                 10,
-                Labels.of(context.messages().of("bottling.drafts.title"), "batch-title"),
-                Labels.of(context.messages().of("bottling.drafts.text"), "faint"),
+                Labels.of(context.messages().of("bottling.plans.title"), "batch-title"),
+                Labels.of(context.messages().of("bottling.plans.text"), "faint"),
                 Labels.columns(plans(), begin()));
         content.getStyleClass().addAll("form", "bottling-card");
         setContent(content);
@@ -34,7 +34,7 @@ final class PlansView extends ScrollPane {
     }
 
     private VBox plans() {
-        return new VBox(4, Labels.section(context.messages().of("bottling.drafts.go-on")), list);
+        return new VBox(4, Labels.section(context.messages().of("bottling.plans.go-on")), list);
     }
 
     void fill() {
@@ -43,13 +43,13 @@ final class PlansView extends ScrollPane {
             list.getChildren().add(line(planned));
         }
         if (list.getChildren().isEmpty()) {
-            list.getChildren().add(Labels.of(context.messages().of("bottling.drafts.none"), "faint"));
+            list.getChildren().add(Labels.of(context.messages().of("bottling.plans.none"), "faint"));
         }
     }
 
     private Node line(Batch planned) {
         Label name = new Label(planned.name());
-        name.getStyleClass().add("tonight-what");
+        name.getStyleClass().add("todo-what");
         Label about = new Label(context.messages()
                 .of(
                         "words.list.joint",
@@ -60,11 +60,11 @@ final class PlansView extends ScrollPane {
         open.setId("draft-" + planned.id());
         open.getStyleClass().add("draft-line");
         open.setMaxWidth(Double.MAX_VALUE);
-        open.setAccessibleText(context.messages().of("bottling.drafts.open", planned.name()));
+        open.setAccessibleText(context.messages().of("bottling.plans.open", planned.name()));
         open.setOnAction(
                 event -> context.window().faults().guard(() -> context.model().open(planned.id())));
         HBox.setHgrow(open, Priority.ALWAYS);
-        Button delete = new Button(context.messages().of("bottling.drafts.delete"));
+        Button delete = new Button(context.messages().of("bottling.plans.delete"));
         delete.getStyleClass().add("quiet");
         delete.setMinWidth(Region.USE_PREF_SIZE);
         delete.setAccessibleText(context.messages().of("undo.batch.deleted", planned.name()));
@@ -77,7 +77,7 @@ final class PlansView extends ScrollPane {
 
     private VBox begin() {
         NewPlanForm form = context.model().newPlan();
-        Button start = new Button(context.messages().of("bottling.drafts.start"));
+        Button start = new Button(context.messages().of("bottling.plans.start"));
         start.setId("draft-start");
         start.getStyleClass().add("accent");
         start.setDefaultButton(true);
@@ -88,7 +88,7 @@ final class PlansView extends ScrollPane {
         });
         return new VBox(
                 6,
-                Labels.section(context.messages().of("bottling.drafts.new")),
+                Labels.section(context.messages().of("bottling.plans.new")),
                 new FormGrid().fields(form.fields()),
                 FormGrid.fault(form.faultProperty()),
                 start);

@@ -36,7 +36,7 @@ final class RailView extends VBox {
         getStyleClass().add("rail");
         setMinWidth(WIDTH);
         setPrefWidth(WIDTH);
-        Button all = new Button(context.messages().of("bottling.drafts.all"));
+        Button all = new Button(context.messages().of("bottling.plans.all"));
         all.setId("drafts-all");
         all.getStyleClass().add("quiet");
         all.setOnAction(event -> context.window().faults().guard(context.model()::close));

@@ -147,17 +147,20 @@ public final class EditorDialogs implements Editors {
                 && cellar().batches().stream().anyMatch(batch -> batch.leftAt(clock.instant()) > 0);
         if (!pourable) {
             QuestionDialog.tell(
-                    dialogs, owner.get(), messages.of("form.pour.none.title"), messages.of("form.pour.none.sentence"));
+                    dialogs,
+                    owner.get(),
+                    messages.of("form.serving.none.title"),
+                    messages.of("form.serving.none.sentence"));
             return;
         }
         ServingForm form = ServingForm.adding(messages, cellar(), wish, outlook(), clock.instant());
-        dialogs.open(messages.of("form.pour.title.add"), form, new FormGrid().fields(form.fields()));
+        dialogs.open(messages.of("form.serving.title.add"), form, new FormGrid().fields(form.fields()));
     }
 
     @Override
     public void editServing(Serving serving) {
         ServingForm form = ServingForm.changing(messages, cellar(), serving, outlook(), clock.instant());
-        dialogs.open(messages.of("form.pour.title.change"), form, new FormGrid().fields(form.fields()));
+        dialogs.open(messages.of("form.serving.title.change"), form, new FormGrid().fields(form.fields()));
     }
 
     private Optional<CellarOutlook> outlook() {

@@ -32,7 +32,7 @@ public interface Editors {
     /** A gauge, a squeeze, an opened bottle or a gravity. */
     void read(Batch batch, Lot lot);
 
-    /** A new pour, beginning with what is known of it. */
+    /** A new serving, beginning with what is known of it. */
     void addServing(ServingForm.Wish wish);
 
     void editServing(Serving serving);

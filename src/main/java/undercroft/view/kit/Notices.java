@@ -22,7 +22,7 @@ public final class Notices {
         // A day looked at in past or future reminds nobody of anything.
         if (context.forecasts().asOfProperty().get() == null) {
             reminders.fresh(outlook, context.messages()).stream()
-                    .map(reminder -> context.messages().of("tonight.line.sentence", reminder.title(), reminder.text()))
+                    .map(reminder -> context.messages().of("todo.line.sentence", reminder.title(), reminder.text()))
                     .forEach(context.faults()::tell);
         }
     }

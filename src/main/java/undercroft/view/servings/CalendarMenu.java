@@ -17,14 +17,14 @@ final class CalendarMenu extends MenuButton {
     private final WindowContext context;
 
     CalendarMenu(WindowContext context) {
-        super(context.messages().of("pours.calendar.button"));
+        super(context.messages().of("servings.calendar.button"));
         this.context = context;
-        setId("pours-calendar");
+        setId("servings-calendar");
         getStyleClass().add("quiet");
         setMinWidth(USE_PREF_SIZE);
-        MenuItem whole = new MenuItem(context.messages().of("pours.calendar.whole"));
+        MenuItem whole = new MenuItem(context.messages().of("servings.calendar.whole"));
         whole.setOnAction(event -> context.faults().guard(this::whole));
-        MenuItem each = new MenuItem(context.messages().of("pours.calendar.each"));
+        MenuItem each = new MenuItem(context.messages().of("servings.calendar.each"));
         each.setOnAction(event -> context.faults().guard(this::each));
         getItems().addAll(whole, each);
     }
@@ -35,14 +35,14 @@ final class CalendarMenu extends MenuButton {
 
     private void whole() {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(context.messages().of("pours.calendar.whole"));
+        chooser.setTitle(context.messages().of("servings.calendar.whole"));
         chooser.setInitialFileName("undercroft.ics");
         write(chooser.showSaveDialog(window()), false);
     }
 
     private void each() {
         DirectoryChooser chooser = new DirectoryChooser();
-        chooser.setTitle(context.messages().of("pours.calendar.each"));
+        chooser.setTitle(context.messages().of("servings.calendar.each"));
         write(chooser.showDialog(window()), true);
     }
 

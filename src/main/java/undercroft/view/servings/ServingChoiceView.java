@@ -36,12 +36,12 @@ final class ServingChoiceView extends VBox {
                 context.clock().instant());
         getStyleClass().add("which-batch");
         setId("which-batch");
-        Label title = new Label(context.messages().of("pours.which.title"));
+        Label title = new Label(context.messages().of("servings.which.title"));
         title.getStyleClass().add("section-title");
         FormGrid grid = FormGrid.stacked();
         grid.getStyleClass().add("occasion");
-        grid.field(form.at()).line(context.messages().of("pours.which.guests"), form.guests(), form.each());
-        choices.getStyleClass().add("pour-choices");
+        grid.field(form.at()).line(context.messages().of("servings.which.guests"), form.guests(), form.each());
+        choices.getStyleClass().add("serving-choices");
         getChildren().addAll(title, grid, choices);
         form.occasionProperty().addListener((property, before, after) -> fill());
         context.forecasts().outlookProperty().addListener((property, before, after) -> fill());
@@ -56,7 +56,7 @@ final class ServingChoiceView extends VBox {
         }
         List<ServingChoice> all = model.choices(occasion.get());
         if (all.isEmpty()) {
-            Label none = new Label(context.messages().of("pours.which.none"));
+            Label none = new Label(context.messages().of("servings.which.none"));
             none.getStyleClass().add("faint");
             choices.getChildren().add(none);
         }
@@ -65,7 +65,7 @@ final class ServingChoiceView extends VBox {
             choices.getChildren().add(row(i + 1, all.get(i), occasion.get()));
         }
         if (shown < all.size()) {
-            Button more = new Button(context.messages().of("pours.which.more", all.size() - shown));
+            Button more = new Button(context.messages().of("servings.which.more", all.size() - shown));
             more.getStyleClass().add("quiet");
             more.setOnAction(event -> {
                 showsAll = true;
@@ -76,19 +76,19 @@ final class ServingChoiceView extends VBox {
     }
 
     private Node row(int rank, ServingChoice choice, OccasionForm.Occasion occasion) {
-        Label name = new Label(context.messages().of("pours.which.rank", rank, model.nameOf(choice)));
-        name.getStyleClass().add("tonight-what");
+        Label name = new Label(context.messages().of("servings.which.rank", rank, model.nameOf(choice)));
+        name.getStyleClass().add("todo-what");
         Label reasons = new Label(String.join(" · ", model.reasons(choice)));
         reasons.getStyleClass().add("faint");
         reasons.setWrapText(true);
         reasons.setMinHeight(Region.USE_PREF_SIZE);
         VBox words = new VBox(1, name, reasons);
         HBox.setHgrow(words, Priority.ALWAYS);
-        Button plan = new Button(context.messages().of("pours.which.plan"));
+        Button plan = new Button(context.messages().of("servings.which.plan"));
         plan.setId("plan-" + choice.batchId());
         plan.setMinWidth(Region.USE_PREF_SIZE);
         plan.getStyleClass().add("quiet");
-        plan.setAccessibleText(context.messages().of("pours.which.plan-sentence", model.nameOf(choice)));
+        plan.setAccessibleText(context.messages().of("servings.which.plan-sentence", model.nameOf(choice)));
         plan.setDisable(choice.free() == 0);
         plan.setOnAction(event -> context.editors()
                 .addServing(new ServingForm.Wish(
@@ -97,7 +97,7 @@ final class ServingChoiceView extends VBox {
                         Optional.of(occasion.at()))));
         HBox row = new HBox(8, words, plan);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("pour-choice");
+        row.getStyleClass().add("serving-choice");
         return row;
     }
 }

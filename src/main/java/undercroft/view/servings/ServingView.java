@@ -74,7 +74,7 @@ final class ServingView extends ScrollPane {
             return;
         }
         ServingPage serving = shown.get();
-        page.getChildren().addAll(titleRow(serving), wrapped(serving.headline(), "headline", "pour-headline"));
+        page.getChildren().addAll(titleRow(serving), wrapped(serving.headline(), "headline", "serving-headline"));
         for (ServingPage.Caution concern : serving.concerns()) {
             page.getChildren().add(concern(concern));
         }
@@ -86,14 +86,14 @@ final class ServingView extends ScrollPane {
             VBox.setVgrow(card, Priority.ALWAYS);
             page.getChildren().add(card);
         }
-        page.getChildren().add(wrapped(serving.why(), "faint", "pour-why"));
+        page.getChildren().add(wrapped(serving.why(), "faint", "serving-why"));
         if (!serving.plan().serving().note().isEmpty()) {
-            page.getChildren().add(wrapped(serving.plan().serving().note(), "pour-note", "pour-note"));
+            page.getChildren().add(wrapped(serving.plan().serving().note(), "serving-note", "serving-note"));
         }
-        Label title = new Label(context.messages().of("pours.pouring.title"));
-        title.getStyleClass().add("tonight-what");
-        VBox note = new VBox(2, title, wrapped(serving.pouring(), "pour-how", "pour-how"));
-        note.getStyleClass().add("pour-pouring");
+        Label title = new Label(context.messages().of("servings.pouring.title"));
+        title.getStyleClass().add("todo-what");
+        VBox note = new VBox(2, title, wrapped(serving.pouring(), "serving-how", "serving-how"));
+        note.getStyleClass().add("serving-pouring");
         page.getChildren().add(note);
     }
 
@@ -108,15 +108,18 @@ final class ServingView extends ScrollPane {
     private Node titleRow(ServingPage shown) {
         Label name = new Label(shown.title());
         name.getStyleClass().add("batch-title");
-        name.setId("pour-title");
+        name.setId("serving-title");
         name.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(name, Priority.ALWAYS);
         Serving serving = shown.plan().serving();
         HBox row = new HBox(
                 name,
-                action("pour-take", "pours.action.take", () -> take(shown.plan())),
-                action("pour-edit", "pours.action.edit", () -> context.editors().editServing(serving)),
-                action("pour-remove", "pours.action.remove", () -> model.remove(serving)));
+                action("serving-take", "servings.action.take", () -> take(shown.plan())),
+                action(
+                        "serving-edit",
+                        "servings.action.edit",
+                        () -> context.editors().editServing(serving)),
+                action("serving-remove", "servings.action.remove", () -> model.remove(serving)));
         row.getStyleClass().add("batch-title-row");
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
@@ -152,12 +155,12 @@ final class ServingView extends ScrollPane {
 
     private static Node figures(ServingPage shown) {
         HBox figures = new HBox();
-        figures.getStyleClass().add("pour-figures");
+        figures.getStyleClass().add("serving-figures");
         for (ServingPage.Figure figure : shown.figures()) {
             Label name = styled(figure.label(), "figure-name");
             Label value = styled(figure.value(), "figure-value");
-            value.setId("pour-figure-" + figure.id());
-            Label detail = wrapped(figure.detail(), "figure-detail", "pour-detail-" + figure.id());
+            value.setId("serving-figure-" + figure.id());
+            Label detail = wrapped(figure.detail(), "figure-detail", "serving-detail-" + figure.id());
             VBox tile = new VBox(1, name, value, detail);
             tile.getStyleClass().addAll("card", "serving-step");
             tile.setPrefWidth(160);
@@ -169,8 +172,8 @@ final class ServingView extends ScrollPane {
     }
 
     private Node nothing() {
-        Label title = styled(context.messages().of("pours.empty.title"), "empty-title");
-        Label text = wrapped(context.messages().of("pours.empty.text"), "empty-text", "pours-empty");
+        Label title = styled(context.messages().of("servings.empty.title"), "empty-title");
+        Label text = wrapped(context.messages().of("servings.empty.text"), "empty-text", "servings-empty");
         VBox note = new VBox(8, title, text);
         note.getStyleClass().add("empty-note");
         return note;

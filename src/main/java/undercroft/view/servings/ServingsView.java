@@ -15,7 +15,7 @@ import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
 
-/** Left the pours to come and which batch to take, right the pour that is chosen. */
+/** Left the servings to come and which batch to take, right the serving that is chosen. */
 public final class ServingsView extends HBox {
     private static final double LIST_SHARE = 0.36;
 
@@ -26,16 +26,16 @@ public final class ServingsView extends HBox {
     public ServingsView(ServingsViewModel model, WindowContext context) {
         this.context = context;
         this.model = model;
-        getStyleClass().addAll("middle", "pours");
-        setId("pours");
-        list.getStyleClass().add("pour-list");
+        getStyleClass().addAll("middle", "servings");
+        setId("servings");
+        list.getStyleClass().add("serving-list");
         VBox column = new VBox(header(), list, new ServingChoiceView(model, context));
-        column.getStyleClass().add("pour-column");
+        column.getStyleClass().add("serving-column");
         ScrollPane scroll = new ScrollPane(column);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
-        scroll.getStyleClass().add("pour-side");
+        scroll.getStyleClass().add("serving-side");
         scroll.prefWidthProperty().bind(widthProperty().multiply(LIST_SHARE));
         scroll.setMinWidth(320);
         setMinWidth(0);
@@ -50,12 +50,12 @@ public final class ServingsView extends HBox {
     }
 
     private Node header() {
-        Label title = new Label(context.messages().of("pours.title"));
+        Label title = new Label(context.messages().of("servings.title"));
         title.getStyleClass().add("section-title");
         title.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(title, Priority.ALWAYS);
-        Button add = new Button(context.messages().of("pours.add.button"));
-        add.setId("pour-add");
+        Button add = new Button(context.messages().of("servings.add.button"));
+        add.setId("serving-add");
         add.setMinWidth(Region.USE_PREF_SIZE);
         add.getStyleClass().add("quiet");
         add.setOnAction(event -> context.editors().addServing(ServingForm.Wish.OPEN));
@@ -68,7 +68,7 @@ public final class ServingsView extends HBox {
     private void fill() {
         list.getChildren().clear();
         if (model.linesProperty().get().isEmpty()) {
-            Label none = new Label(context.messages().of("pours.none.text"));
+            Label none = new Label(context.messages().of("servings.none.text"));
             none.getStyleClass().add("empty-text");
             none.setWrapText(true);
             list.getChildren().add(none);
@@ -78,7 +78,7 @@ public final class ServingsView extends HBox {
 
     private Node row(ServingsViewModel.Line line) {
         Label what = new Label(line.what());
-        what.getStyleClass().add("tonight-what");
+        what.getStyleClass().add("todo-what");
         what.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(what, Priority.ALWAYS);
         Label when = new Label(line.when());
@@ -90,8 +90,8 @@ public final class ServingsView extends HBox {
         HBox content = new HBox(10, new AlertSign(line.alert()), words);
         content.setAlignment(Pos.CENTER_LEFT);
         Button row = new Button(null, content);
-        row.setId("pour-" + line.serving().id());
-        row.getStyleClass().add("pour-line");
+        row.setId("serving-" + line.serving().id());
+        row.getStyleClass().add("serving-line");
         if (line.chosen()) {
             row.getStyleClass().add("chosen");
         }
@@ -99,7 +99,7 @@ public final class ServingsView extends HBox {
         row.setAccessibleText(new AlertWords(context.messages())
                 .before(
                         line.alert(),
-                        context.messages().of("pours.line.sentence", line.what(), line.when(), line.chill())));
+                        context.messages().of("servings.line.sentence", line.what(), line.when(), line.chill())));
         row.setOnAction(event -> model.choose(line.serving().id()));
         return row;
     }

@@ -108,7 +108,7 @@ final class InspectorView extends StackPane {
 
     private Node step(ToDoViewModel.Line line) {
         Label what = new Label(line.what());
-        what.getStyleClass().add("tonight-what");
+        what.getStyleClass().add("todo-what");
         what.setWrapText(true);
         what.setMinHeight(USE_PREF_SIZE);
         Label why = new Label(actions.because(line));
@@ -116,7 +116,7 @@ final class InspectorView extends StackPane {
         why.setWrapText(true);
         why.setMinHeight(USE_PREF_SIZE);
         HBox buttons = new HBox(actions.first(line), actions.done(line), actions.menu(line));
-        buttons.getStyleClass().add("tonight-actions");
+        buttons.getStyleClass().add("todo-actions");
         VBox step = new VBox(2, what, why, buttons);
         step.getStyleClass().add("inspector-step");
         return step;

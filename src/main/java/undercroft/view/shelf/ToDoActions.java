@@ -21,7 +21,7 @@ import undercroft.view.kit.Editors;
 import undercroft.view.kit.Popovers;
 import undercroft.view.kit.WindowContext;
 
-/** What can be said to a line of Tonight: the one action that fits, done, later, dismiss. */
+/** What can be said to a line of To do: the one action that fits, done, later, dismiss. */
 public final class ToDoActions {
     private final ToDoViewModel model;
     private final WindowContext context;
@@ -48,28 +48,24 @@ public final class ToDoActions {
     /** The buttons of a line; {@code afterwards} runs first, so that a popover is gone before a dialog opens. */
     FlowPane buttons(Line line, Runnable afterwards) {
         FlowPane row = new FlowPane(2, 2);
-        row.getStyleClass().add("tonight-actions");
+        row.getStyleClass().add("todo-actions");
         row.getChildren()
                 .addAll(
                         button("do", context.messages().of(key(line.task().kind())), afterwards, () -> act(line)),
-                        button(
-                                "done",
-                                context.messages().of("tonight.action.done"),
-                                afterwards,
-                                () -> model.done(line)),
+                        button("done", context.messages().of("todo.action.done"), afterwards, () -> model.done(line)),
                         button(
                                 "tomorrow",
-                                context.messages().of("tonight.action.tomorrow"),
+                                context.messages().of("todo.action.tomorrow"),
                                 afterwards,
                                 () -> model.postpone(line, 1)),
                         button(
                                 "week",
-                                context.messages().of("tonight.action.week"),
+                                context.messages().of("todo.action.week"),
                                 afterwards,
                                 () -> model.postpone(line, 7)),
                         button(
                                 "dismiss",
-                                context.messages().of("tonight.action.dismiss"),
+                                context.messages().of("todo.action.dismiss"),
                                 afterwards,
                                 () -> model.dismiss(line)));
         return row;
@@ -86,15 +82,15 @@ public final class ToDoActions {
     }
 
     Button done(Line line) {
-        return button("done", context.messages().of("tonight.action.done"), () -> {}, () -> model.done(line));
+        return button("done", context.messages().of("todo.action.done"), () -> {}, () -> model.done(line));
     }
 
     /** Opens all that can be said to the line. */
     Button menu(Line line) {
-        Button menu = new Button(context.messages().of("tonight.line.menu"));
+        Button menu = new Button(context.messages().of("todo.line.menu"));
         menu.setMinWidth(Region.USE_PREF_SIZE);
-        menu.getStyleClass().addAll("quiet", "tonight-menu");
-        menu.setAccessibleText(context.messages().of("tonight.line.menu-sentence", line.what()));
+        menu.getStyleClass().addAll("quiet", "todo-menu");
+        menu.setAccessibleText(context.messages().of("todo.line.menu-sentence", line.what()));
         menu.setTooltip(new Tooltip(menu.getAccessibleText()));
         menu.setOnAction(event -> Popovers.show(
                 menu,
@@ -107,20 +103,20 @@ public final class ToDoActions {
     /** The whole line in words, with its buttons. */
     VBox card(Line line, Runnable afterwards) {
         Label what = new Label(line.what());
-        what.getStyleClass().add("tonight-what");
+        what.getStyleClass().add("todo-what");
         what.setWrapText(true);
         Label why = new Label(because(line));
         why.getStyleClass().add("faint");
         why.setWrapText(true);
         VBox card = new VBox(4, what, why, buttons(line, afterwards));
-        card.getStyleClass().add("tonight-card");
+        card.getStyleClass().add("todo-card");
         card.setPrefWidth(440);
         return card;
     }
 
     private Button button(String id, String words, Runnable afterwards, Runnable act) {
         Button button = new Button(words);
-        button.setId("tonight-" + id);
+        button.setId("todo-" + id);
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.getStyleClass().add("quiet");
         button.setOnAction(event -> {
@@ -132,14 +128,14 @@ public final class ToDoActions {
 
     private static String key(Task.Kind kind) {
         return switch (kind) {
-            case MOVE_COOLER, MOVE_WARMER, MOVE_FROM_FROST, COVER_FROM_LIGHT -> "tonight.action.move";
-            case READ_AFTER_BURST, READ_GAUGE, CHECK_CARBONATION -> "tonight.action.read";
-            case CHILL -> "tonight.action.pour";
-            case FIRST_TASTE -> "tonight.action.draw";
-            case DRINK_SOON -> "tonight.action.plan";
-            case CLOSE_BATCH -> "tonight.action.notes";
+            case MOVE_COOLER, MOVE_WARMER, MOVE_FROM_FROST, COVER_FROM_LIGHT -> "todo.action.move";
+            case READ_AFTER_BURST, READ_GAUGE, CHECK_CARBONATION -> "todo.action.read";
+            case CHILL -> "todo.action.serving";
+            case FIRST_TASTE -> "todo.action.draw";
+            case DRINK_SOON -> "todo.action.plan";
+            case CLOSE_BATCH -> "todo.action.notes";
             case COOL_BEFORE_TOUCHING, THAW_IN_THE_COLD, LOOK_AT_THE_OTHERS, OPEN_COLD, CHECK_READINGS ->
-                "tonight.action.show";
+                "todo.action.show";
         };
     }
 

@@ -33,8 +33,8 @@ public final class ToDoView extends HBox {
         this.model = model;
         this.context = context;
         this.actions = actions;
-        getStyleClass().add("tonight");
-        setId("tonight");
+        getStyleClass().add("to-do");
+        setId("to-do");
         setAlignment(Pos.CENTER_LEFT);
         model.linesProperty().addListener((property, before, after) -> fill());
         context.forecasts().outlookProperty().addListener((property, before, after) -> {
@@ -77,50 +77,50 @@ public final class ToDoView extends HBox {
     }
 
     private Node title(int count) {
-        Label title = new Label(context.messages().of("tonight.title"));
+        Label title = new Label(context.messages().of("todo.title"));
         title.getStyleClass().add("section-title");
-        Label sum = new Label(context.messages().of("tonight.count", count));
+        Label sum = new Label(context.messages().of("todo.count", count));
         sum.getStyleClass().add("faint");
         VBox box = new VBox(title, sum);
-        box.getStyleClass().add("tonight-title");
+        box.getStyleClass().add("todo-title");
         box.setMinWidth(USE_PREF_SIZE);
         return box;
     }
 
     /** Before the first outlook nothing is known, least of all that all is well. */
     private Node working() {
-        Label working = new Label(context.messages().of("tonight.working"));
-        working.getStyleClass().addAll("faint", "tonight-title");
+        Label working = new Label(context.messages().of("todo.working"));
+        working.getStyleClass().addAll("faint", "todo-title");
         working.setMinHeight(44);
         return working;
     }
 
     private Node nothing() {
-        Label what = new Label(context.messages().of("tonight.none.what"));
-        what.getStyleClass().add("tonight-what");
-        Label why = new Label(context.messages().of("tonight.none.why"));
+        Label what = new Label(context.messages().of("todo.none.what"));
+        what.getStyleClass().add("todo-what");
+        Label why = new Label(context.messages().of("todo.none.why"));
         why.getStyleClass().add("faint");
         HBox line = new HBox(10, new AlertSign(Alert.CLEAR), new VBox(what, why));
         line.setAlignment(Pos.CENTER_LEFT);
-        line.getStyleClass().add("tonight-nothing");
+        line.getStyleClass().add("todo-nothing");
         return line;
     }
 
     private Button button(ToDoViewModel.Line line) {
         Label what = new Label(line.what());
-        what.getStyleClass().add("tonight-what");
+        what.getStyleClass().add("todo-what");
         Label why = new Label(actions.because(line));
         why.getStyleClass().add("faint");
         HBox content = new HBox(10, new AlertSign(line.alert()), new VBox(what, why));
         content.setAlignment(Pos.CENTER_LEFT);
         Button button = new Button(null, content);
-        button.getStyleClass().add("tonight-line");
+        button.getStyleClass().add("todo-line");
         button.setMaxWidth(Double.MAX_VALUE);
         button.setPrefWidth(LEAST_WIDTH_A_LINE - 20);
         button.setMinWidth(120);
         button.setAlignment(Pos.CENTER_LEFT);
         button.setAccessibleText(new AlertWords(context.messages())
-                .before(line.alert(), context.messages().of("tonight.line.sentence", line.what(), why.getText())));
+                .before(line.alert(), context.messages().of("todo.line.sentence", line.what(), why.getText())));
         button.setTooltip(new Tooltip(button.getAccessibleText()));
         button.setOnAction(event -> actions.open(line));
         return button;
@@ -129,9 +129,9 @@ public final class ToDoView extends HBox {
     private Button more(List<ToDoViewModel.Line> rest) {
         Button more = new Button(
                 rest.isEmpty()
-                        ? context.messages().of("tonight.away.button")
-                        : context.messages().of("tonight.more.button", rest.size()));
-        more.setId("tonight-more");
+                        ? context.messages().of("todo.away.button")
+                        : context.messages().of("todo.more.button", rest.size()));
+        more.setId("todo-more");
         more.setMinWidth(USE_PREF_SIZE);
         more.getStyleClass().add("quiet");
         more.setOnAction(event -> Popovers.show(
@@ -147,8 +147,8 @@ public final class ToDoView extends HBox {
         rest.forEach(line -> list.getChildren().add(actions.card(line, hide)));
         int away = model.putAwayProperty().get();
         if (away > 0) {
-            Button back = new Button(context.messages().of("tonight.away.back", away));
-            back.setId("tonight-back");
+            Button back = new Button(context.messages().of("todo.away.back", away));
+            back.setId("todo-back");
             back.getStyleClass().add("quiet");
             back.setOnAction(chosen -> {
                 hide.run();

@@ -37,7 +37,7 @@ final class VerdictCard extends VBox {
 
     private static Node step(ToDoViewModel.Line line, ToDoActions actions) {
         Label what = new Label(line.what());
-        what.getStyleClass().add("tonight-what");
+        what.getStyleClass().add("todo-what");
         Label why = new Label(actions.because(line));
         why.getStyleClass().add("faint");
         VBox said = new VBox(what, why);

@@ -40,7 +40,7 @@ final class ServingFormTest {
         CellarOutlook outlook = ServingShelf.outlook(cellar, NOW);
         ServingForm.Wish wish = new ServingForm.Wish(Optional.of("ale"), 4, Optional.of(local("2026-04-18T18:00")));
         ServingForm form = ServingForm.adding(Messages.english(), cellar, wish, Optional.of(outlook), NOW);
-        choose(form, "pour-place", Optional.of(cellar.place("fridge")));
+        choose(form, "serving-place", Optional.of(cellar.place("fridge")));
         return form;
     }
 
@@ -77,7 +77,7 @@ final class ServingFormTest {
 
     @Test
     void aServingNeedsNoPlaceOfTheCellar() {
-        choose(form, "pour-place", Optional.<Place>empty());
+        choose(form, "serving-place", Optional.<Place>empty());
         assertTrue(form.canSave());
         Serving serving = form.applyTo(cellar).servings().get(0);
         assertEquals(Optional.empty(), serving.placeId());
@@ -107,7 +107,7 @@ final class ServingFormTest {
 
     @Test
     void saturdayAtSixIsTypedAsItIsSaid() {
-        DateTimeField at = (DateTimeField) field(form, "pour-at");
+        DateTimeField at = (DateTimeField) field(form, "serving-at");
         at.dateProperty().set("Saturday 17:30");
         assertTrue(form.canSave());
         assertEquals(
@@ -120,22 +120,22 @@ final class ServingFormTest {
 
     @Test
     void aServingInThePastIsRefusedBesideItsDate() {
-        ((DateTimeField) field(form, "pour-at")).dateProperty().set("2026-04-12");
-        assertTrue(fault("pour-at").contains("over already"), fault("pour-at"));
+        ((DateTimeField) field(form, "serving-at")).dateProperty().set("2026-04-12");
+        assertTrue(fault("serving-at").contains("over already"), fault("serving-at"));
     }
 
     @Test
     void moreBottlesThanAreLeftAreRefusedBesideTheNumber() {
-        number("pour-bottles", "11");
-        assertTrue(fault("pour-bottles").contains("10 are left"), fault("pour-bottles"));
+        number("serving-bottles", "11");
+        assertTrue(fault("serving-bottles").contains("10 are left"), fault("serving-bottles"));
     }
 
     @Test
     void bottlesThatAnotherServingWantsAreRefused() {
         cellar = cellar.withServings(List.of(ServingShelf.serving("first", "ale", 8, local("2026-04-17T18:00"))));
         form = form(cellar);
-        assertTrue(fault("pour-bottles").contains("at most 2"), fault("pour-bottles"));
-        number("pour-bottles", "2");
+        assertTrue(fault("serving-bottles").contains("at most 2"), fault("serving-bottles"));
+        number("serving-bottles", "2");
         assertTrue(form.canSave());
     }
 
@@ -145,7 +145,7 @@ final class ServingFormTest {
         cellar = cellar.withServings(List.of(serving));
         form = ServingForm.changing(
                 Messages.english(), cellar, serving, Optional.of(ServingShelf.outlook(cellar, NOW)), NOW);
-        number("pour-bottles", "9");
+        number("serving-bottles", "9");
         assertTrue(form.canSave());
         assertEquals(
                 List.of(9),
@@ -154,16 +154,16 @@ final class ServingFormTest {
 
     @Test
     void aGlassColderThanTheFridgeIsRefusedBesideTheGlass() {
-        number("pour-glass", "2");
-        assertTrue(fault("pour-glass").contains("ice water"), fault("pour-glass"));
-        choose(form, "pour-surroundings", CoolingMedium.ICE_WATER);
+        number("serving-glass", "2");
+        assertTrue(fault("serving-glass").contains("ice water"), fault("serving-glass"));
+        choose(form, "serving-surroundings", CoolingMedium.ICE_WATER);
         assertTrue(form.canSave());
     }
 
     @Test
     void aBatchThatWillNeverBeReadyIsRefusedBesideItsName() {
-        choose(form, "pour-batch", cellar.batch("cold"));
-        assertTrue(fault("pour-batch").contains("never be ready"), fault("pour-batch"));
+        choose(form, "serving-batch", cellar.batch("cold"));
+        assertTrue(fault("serving-batch").contains("never be ready"), fault("serving-batch"));
     }
 
     @Test
@@ -171,6 +171,6 @@ final class ServingFormTest {
         // Common practice, no source: bitter or pale ale at 8 to 13 °C.
         assertEquals(
                 "Empty for the usual; bitter or pale ale: 8 to 13 °C, common practice",
-                field(form, "pour-glass").hintProperty().get());
+                field(form, "serving-glass").hintProperty().get());
     }
 }

@@ -271,7 +271,7 @@ public final class BatchForm extends Form {
         return made;
     }
 
-    /** The cellar without a batch and the pours promised from it. */
+    /** The cellar without a batch and the servings promised from it. */
     public static Cellar without(Cellar current, String batchId) {
         return current.withServings(current.servings().stream()
                         .filter(serving -> !serving.batchId().equals(batchId))

@@ -250,7 +250,7 @@ public final class PlaceForm extends Form {
         }
         if (current.servings().stream().anyMatch(serving -> serving.isChilledIn(placeId))) {
             throw new InvalidInput(
-                    "", "form.place.in-pour", current.place(placeId).name());
+                    "", "form.place.in-serving", current.place(placeId).name());
         }
         return current.withPlaces(current.places().stream()
                 .filter(place -> !place.id().equals(placeId))
