@@ -34,6 +34,7 @@ import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.Language;
 import undercroft.wording.Messages;
 
 /**
@@ -45,7 +46,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private final Stage stage;
     private final HostEnvironment host;
-    private final Messages messages;
+    private Messages messages;
     private final Doors doors;
     private final OpenedBefore before;
     private final WindowPreferences preferences;
@@ -70,13 +71,13 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     CellarSwitch(Stage stage, HostEnvironment host, Clock clock) {
         this.stage = stage;
         this.host = host;
-        this.messages = Messages.in(host.locale());
         this.doors = new Doors(host, clock);
         this.before = OpenedBefore.on(host);
         this.preferences = new WindowPreferences(host.settingsFolder());
         this.placement = new Placement(stage);
         this.unforeseen = new UnforeseenFaults(new TroubleLog(host.stateFolder(), clock), disk, Platform::runLater);
         this.kept = preferences.read();
+        this.messages = kept.language().messages(host.locale());
     }
 
     private static Thread daemon(Runnable work) {
@@ -87,6 +88,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     /** Shows the window at once, and in it what was asked for as soon as it is read. */
     void begin(WindowRequest request) {
+        request.language().ifPresent(asked -> messages = asked.messages(host.locale()));
         placement.begin(kept);
         stage.setScene(waiting());
         stage.titleProperty().unbind();
@@ -191,6 +193,27 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         cellar.workspace().faults().stream().findFirst().ifPresent(its::show);
         if (left != null) {
             leave(left.cellar());
+        }
+    }
+
+    @Override
+    public Language language() {
+        return kept.language();
+    }
+
+    /** The cellar stays open as it is, undo and all; it gets another window. */
+    @Override
+    public void speak(Language language) {
+        keep(kept.speaking(language));
+        messages = language.messages(host.locale());
+        if (onStartPage) {
+            startPage();
+        } else if (shown != null) {
+            LastView view = shown.window().lastView();
+            shown = new Shown(shown.cellar(), shown.faults(), colours(), null, shown.demo());
+            shown = new Shown(shown.cellar(), shown.faults(), shown.colours(), window(shown), shown.demo());
+            shown.window().turnTo(view);
+            shown.window().show(stage);
         }
     }
 

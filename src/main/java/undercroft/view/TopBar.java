@@ -18,6 +18,7 @@ import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Widths;
+import undercroft.view.kit.LanguageMenu;
 import undercroft.view.kit.WindowContext;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
@@ -143,7 +144,7 @@ final class TopBar extends HBox {
         units.setId("units");
         MenuItem theme = item("", () -> context.dark().set(!context.dark().get()));
         theme.setId("theme");
-        MenuButton menu = new MenuButton(context.messages().of("bar.view.menu"), null, units, theme);
+        MenuButton menu = new MenuButton(context.messages().of("bar.view.menu"), null, units, theme, language());
         menu.setId("view-menu");
         menu.setMinWidth(USE_PREF_SIZE);
         menu.getStyleClass().add("quiet");
@@ -155,6 +156,12 @@ final class TopBar extends HBox {
         menu.setOnShowing(event -> name.run());
         name.run();
         return menu;
+    }
+
+    private Menu language() {
+        Menu language = new Menu(context.messages().of("bar.language.menu"));
+        language.getItems().setAll(LanguageMenu.items(context.messages(), context.chooser()));
+        return language;
     }
 
     private void changeUnits() {
