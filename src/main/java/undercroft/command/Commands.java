@@ -31,6 +31,7 @@ public final class Commands {
             synopsisSubcommandLabel = "[command]")
     private static final class Root {
         /** Heard before the line is read, as it decides the words in which its faults are told. */
+        @SuppressWarnings("UnusedVariable")
         @Option(names = LANGUAGE, scope = ScopeType.INHERIT)
         private String language;
     }
