@@ -14,9 +14,6 @@ import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Cursor;
-import javafx.scene.Scene;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import undercroft.app.Faults;
@@ -32,7 +29,6 @@ import undercroft.view.MainWindow;
 import undercroft.view.StartWindow;
 import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.CellarChooser;
-import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Language;
 import undercroft.wording.Messages;
@@ -90,7 +86,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     void begin(WindowRequest request) {
         request.language().ifPresent(asked -> messages = asked.messages(host.locale()));
         placement.begin(kept);
-        stage.setScene(waiting());
+        stage.setScene(WaitingScene.of(messages, kept.dark()));
         stage.titleProperty().unbind();
         stage.setTitle(messages.of("app.name"));
         stage.setOnCloseRequest(this::mayClose);
@@ -108,14 +104,6 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                     }
                 },
                 this::say);
-    }
-
-    private Scene waiting() {
-        StackPane waiting = new StackPane(new Label(messages.of("start.opening.text")));
-        waiting.getStyleClass().addAll("window", "opening");
-        Scene scene = new Scene(waiting);
-        Looks.dress(scene, kept.dark());
-        return scene;
     }
 
     /** A cellar of the user's. One that another window has may be looked at, one that cannot be read may be restored. */

@@ -18,8 +18,8 @@ import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Widths;
-import undercroft.view.kit.LanguageMenu;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.start.LanguageMenu;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {

@@ -18,7 +18,6 @@ import javafx.scene.layout.VBox;
 import undercroft.app.start.FirstCellarForm;
 import undercroft.quantity.UnitSystem;
 import undercroft.view.kit.CellarChooser;
-import undercroft.view.kit.LanguageMenu;
 import undercroft.wording.Messages;
 
 /** Three ways to begin: a cellar of one's own, the demo, a folder. */

@@ -1,4 +1,4 @@
-package undercroft.view.kit;
+package undercroft.view.start;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,7 @@ import java.util.Locale;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.ToggleGroup;
+import undercroft.view.kit.CellarChooser;
 import undercroft.wording.Keys;
 import undercroft.wording.Language;
 import undercroft.wording.Messages;
