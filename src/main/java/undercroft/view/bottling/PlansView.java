@@ -53,7 +53,7 @@ final class PlansView extends ScrollPane {
         Label about = new Label(context.messages()
                 .of(
                         "words.list.joint",
-                        planned.beer().kind().label(),
+                        planned.beer().kind(),
                         context.model().litres(planned)));
         about.getStyleClass().add("faint");
         Button open = new Button(null, new VBox(2, name, about));

@@ -68,7 +68,7 @@ public final class MoveForm extends Form {
                 .of(
                         "form.move.now-in",
                         cellar.place(stay.placeId()).name(),
-                        stay.cover().label());
+                        stay.cover());
         place.hintProperty().set(warning.apply(other).orElse(nowIn));
         place.chosenProperty()
                 .addListener((property, before, after) -> place.hintProperty()
