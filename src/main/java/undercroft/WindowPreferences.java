@@ -31,8 +31,7 @@ record WindowPreferences(Path folder) {
     private static final String BATCH = "batch";
 
     /** Language, colours, place on the desktop, page and batch. */
-    record Kept(
-            Language language, boolean dark, boolean maximized, Optional<WindowBounds> bounds, LastView view) {
+    record Kept(Language language, boolean dark, boolean maximized, Optional<WindowBounds> bounds, LastView view) {
         static final Kept NOTHING = new Kept(Language.SYSTEM, false, false, Optional.empty(), LastView.SHELF);
 
         Kept speaking(Language now) {

@@ -36,8 +36,7 @@ public record Console(
 
     /** The same in another language. */
     Console speaking(Language language) {
-        return new Console(
-                out, err, language.messages(Locale.ROOT), clock, zone, scratch, lastCellar, trouble, window);
+        return new Console(out, err, language.messages(Locale.ROOT), clock, zone, scratch, lastCellar, trouble, window);
     }
 
     /** Opens a window on a cellar, the demo, or the page on which one begins. */

@@ -86,8 +86,7 @@ public final class OpenCellar implements AutoCloseable {
         tasks.run(
                 () -> ImportMerge.of(known, samples.celsius()),
                 merge -> {
-                    if (!merge.changesNothing()
-                            && !workspace.takeIn(samples.placeId(), known, merge.series())) {
+                    if (!merge.changesNothing() && !workspace.takeIn(samples.placeId(), known, merge.series())) {
                         show(samples, whenFaulty);
                     }
                     Cellar shown = workspace.getCellar();

@@ -59,9 +59,11 @@ public final class Incoming {
         byte[] random = new byte[4];
         RANDOM.nextBytes(random);
         Path place = folder.path().resolve(FOLDER).resolve(placeId);
-        Path file = place.resolve(History.FILE_TIME.format(now) + "-" + HexFormat.of().formatHex(random) + ".csv");
+        Path file = place.resolve(
+                History.FILE_TIME.format(now) + "-" + HexFormat.of().formatHex(random) + ".csv");
         makeFolders(place);
-        ByteBuffer printed = TemperatureFile.print(TemperatureFile.asWritten(celsius, file.getFileName().toString()));
+        ByteBuffer printed = TemperatureFile.print(
+                TemperatureFile.asWritten(celsius, file.getFileName().toString()));
         files.replace(file, printed, FOLDER + "/" + placeId);
         files.confirm();
         return file;
@@ -88,14 +90,17 @@ public final class Incoming {
 
     /** The samples in a file: as the cellar's own files have them, or as any logger's file that leaves nothing open. */
     public TimeSeries celsius(Waiting waiting, ZoneId zone) {
-        byte[] bytes = new WholeFile(folder.disk()).bytes(waiting.file(), waiting.name(), WholeFile.MOST_TEMPERATURE_BYTES);
+        byte[] bytes =
+                new WholeFile(folder.disk()).bytes(waiting.file(), waiting.name(), WholeFile.MOST_TEMPERATURE_BYTES);
         if (!TemperatureLines.isForeign(bytes)) {
             return TemperatureFile.read(bytes, waiting.name());
         }
         Inspection found = LoggerFile.inspect(waiting.name(), bytes, zone);
         if (!found.questions().isEmpty()) {
             throw new InvalidInput(
-                    waiting.name(), "incoming.fault.question", found.questions().get(0).asked());
+                    waiting.name(),
+                    "incoming.fault.question",
+                    found.questions().get(0).asked());
         }
         return LoggerFile.read(waiting.name(), bytes, Choices.from(found), Progress.NONE)
                 .celsius();

@@ -63,7 +63,8 @@ class IncomingTest {
             IncomingFiles.Taken taken = IncomingFiles.takeInAlone(open);
             assertEquals(1, taken.celsius().size());
             assertEquals(2, open.temperatures("loft").size());
-            assertEquals(new TemperatureSource.Logged(), open.cellar().place("loft").temperature());
+            assertEquals(
+                    new TemperatureSource.Logged(), open.cellar().place("loft").temperature());
             assertEquals(List.of(), files("incoming/loft/"));
             assertEquals(1, files("incoming/done/loft/").size());
             assertTrue(IncomingFiles.takeInAlone(open).isNothing(), "once is enough");

@@ -42,12 +42,15 @@ final class LanguageTest {
     @Test
     void anAnswerComesInTheLanguageAskedFor() {
         String english = Terminal.run(scratch, DOSE).out();
-        assertEquals(english, Terminal.run(scratch, with(DOSE, "--language", "en")).out());
+        assertEquals(
+                english, Terminal.run(scratch, with(DOSE, "--language", "en")).out());
         String german = Terminal.run(scratch, with(DOSE, "--language=de")).out();
         assertTrue(german.contains("Traubenzucker") && german.contains("Nur eine Schätzung"), german);
         assertFalse(german.contains("Estimate"), german);
         assertTrue(Terminal.run(scratch, "--language", "de", "dose").err().contains("fehlt"));
-        assertTrue(Terminal.run(scratch, "dose", "--help", "--language", "de").out().contains("Zuckergabe"));
+        assertTrue(Terminal.run(scratch, "dose", "--help", "--language", "de")
+                .out()
+                .contains("Zuckergabe"));
     }
 
     @Test
@@ -81,7 +84,9 @@ final class LanguageTest {
         for (String[] line : List.of(
                 DOSE,
                 new String[] {"report", cellar.toString(), "--out", out.toString(), "--at", "2026-11-21"},
-                new String[] {"calendar", cellar.toString(), "--out", out.resolve("a.ics").toString(), "--at", "2026-11-21"},
+                new String[] {
+                    "calendar", cellar.toString(), "--out", out.resolve("a.ics").toString(), "--at", "2026-11-21"
+                },
                 new String[] {"pressure", "--bottle", "longneck-330", "--volumes", "2.6vol", "--temp", "31C"},
                 new String[] {"light", "--glass", "green", "--lux", "300", "--source", "window", "--hours", "5"},
                 new String[] {"chill", "--bottle", "longneck-330", "--from", "20C", "--fridge", "5C", "--to", "8C"},

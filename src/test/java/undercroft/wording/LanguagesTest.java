@@ -29,16 +29,13 @@ class LanguagesTest {
 
     /** Texts that are right in both languages: names, a proper trade word, a list of ids. */
     private static final Set<String> ALIKE = Set.of(
-            "app.name",
-            "bottling.wash.millilitres",
-            "date.long-month",
-            "bar.language.english",
-            "bar.language.german");
+            "app.name", "bottling.wash.millilitres", "date.long-month", "bar.language.english", "bar.language.german");
 
     private static Map<String, String> texts(String ending) throws IOException {
         Map<String, String> all = new TreeMap<>();
         try (Stream<Path> files = Files.list(FOLDER)) {
-            for (Path file : files.filter(one -> one.getFileName().toString().matches("[a-z]+" + ending + "\\.properties"))
+            for (Path file : files.filter(
+                            one -> one.getFileName().toString().matches("[a-z]+" + ending + "\\.properties"))
                     .toList()) {
                 Properties read = new Properties();
                 read.load(Files.newBufferedReader(file));
@@ -95,9 +92,21 @@ class LanguagesTest {
 
     @Test
     void aLanguageThatIsNotSpokenIsEnglish() {
-        assertEquals("en", Language.SYSTEM.messages(Locale.forLanguageTag("ar")).locale().getLanguage());
-        assertEquals("de", Language.SYSTEM.messages(Locale.forLanguageTag("de-AT")).locale().getLanguage());
-        assertEquals("AT", Language.GERMAN.messages(Locale.forLanguageTag("de-AT")).locale().getCountry());
+        assertEquals(
+                "en",
+                Language.SYSTEM.messages(Locale.forLanguageTag("ar")).locale().getLanguage());
+        assertEquals(
+                "de",
+                Language.SYSTEM
+                        .messages(Locale.forLanguageTag("de-AT"))
+                        .locale()
+                        .getLanguage());
+        assertEquals(
+                "AT",
+                Language.GERMAN
+                        .messages(Locale.forLanguageTag("de-AT"))
+                        .locale()
+                        .getCountry());
         assertEquals("en", Language.ENGLISH.messages(Locale.GERMANY).locale().getLanguage());
     }
 }
