@@ -14,9 +14,6 @@ import javafx.application.Platform;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Cursor;
-import javafx.scene.Scene;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import undercroft.app.Faults;
@@ -32,8 +29,8 @@ import undercroft.view.MainWindow;
 import undercroft.view.StartWindow;
 import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.CellarChooser;
-import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.Language;
 import undercroft.wording.Messages;
 
 /**
@@ -45,7 +42,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private final Stage stage;
     private final HostEnvironment host;
-    private final Messages messages;
+    private Messages messages;
     private final Doors doors;
     private final OpenedBefore before;
     private final WindowPreferences preferences;
@@ -70,13 +67,13 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     CellarSwitch(Stage stage, HostEnvironment host, Clock clock) {
         this.stage = stage;
         this.host = host;
-        this.messages = Messages.in(host.locale());
         this.doors = new Doors(host, clock);
         this.before = OpenedBefore.on(host);
         this.preferences = new WindowPreferences(host.settingsFolder());
         this.placement = new Placement(stage);
         this.unforeseen = new UnforeseenFaults(new TroubleLog(host.stateFolder(), clock), disk, Platform::runLater);
         this.kept = preferences.read();
+        this.messages = kept.language().messages(host.locale());
     }
 
     private static Thread daemon(Runnable work) {
@@ -87,8 +84,9 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     /** Shows the window at once, and in it what was asked for as soon as it is read. */
     void begin(WindowRequest request) {
+        request.language().ifPresent(asked -> messages = asked.messages(host.locale()));
         placement.begin(kept);
-        stage.setScene(waiting());
+        stage.setScene(WaitingScene.of(messages, kept.dark()));
         stage.titleProperty().unbind();
         stage.setTitle(messages.of("app.name"));
         stage.setOnCloseRequest(this::mayClose);
@@ -106,14 +104,6 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                     }
                 },
                 this::say);
-    }
-
-    private Scene waiting() {
-        StackPane waiting = new StackPane(new Label(messages.of("start.opening.text")));
-        waiting.getStyleClass().addAll("window", "opening");
-        Scene scene = new Scene(waiting);
-        Looks.dress(scene, kept.dark());
-        return scene;
     }
 
     /** A cellar of the user's. One that another window has may be looked at, one that cannot be read may be restored. */
@@ -191,6 +181,27 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         cellar.workspace().faults().stream().findFirst().ifPresent(its::show);
         if (left != null) {
             leave(left.cellar());
+        }
+    }
+
+    @Override
+    public Language language() {
+        return kept.language();
+    }
+
+    /** The cellar stays open as it is, undo and all; it gets another window. */
+    @Override
+    public void speak(Language language) {
+        keep(kept.speaking(language));
+        messages = language.messages(host.locale());
+        if (onStartPage) {
+            startPage();
+        } else if (shown != null) {
+            LastView view = shown.window().lastView();
+            shown = new Shown(shown.cellar(), shown.faults(), colours(), null, shown.demo());
+            shown = new Shown(shown.cellar(), shown.faults(), shown.colours(), window(shown), shown.demo());
+            shown.window().turnTo(view);
+            shown.window().show(stage);
         }
     }
 

@@ -15,6 +15,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.store.disk.AtomicFile;
 import undercroft.store.disk.Disk;
 import undercroft.store.disk.WholeFile;
+import undercroft.wording.Language;
 
 /**
  * What the window looked like last, in {@code window.properties} of the user's settings folder. Nothing in it is precious:
@@ -22,30 +23,35 @@ import undercroft.store.disk.WholeFile;
  */
 record WindowPreferences(Path folder) {
     private static final String FILE = "window.properties";
+    private static final String LANGUAGE = "language";
     private static final String DARK = "dark";
     private static final String MAXIMIZED = "maximized";
     private static final String BOUNDS = "bounds";
     private static final String PAGE = "page";
     private static final String BATCH = "batch";
 
-    /** Colours, place on the desktop, page and batch. */
-    record Kept(boolean dark, boolean maximized, Optional<WindowBounds> bounds, LastView view) {
-        static final Kept NOTHING = new Kept(false, false, Optional.empty(), LastView.SHELF);
+    /** Language, colours, place on the desktop, page and batch. */
+    record Kept(Language language, boolean dark, boolean maximized, Optional<WindowBounds> bounds, LastView view) {
+        static final Kept NOTHING = new Kept(Language.SYSTEM, false, false, Optional.empty(), LastView.SHELF);
+
+        Kept speaking(Language now) {
+            return new Kept(now, dark, maximized, bounds, view);
+        }
 
         Kept withDark(boolean nowDark) {
-            return new Kept(nowDark, maximized, bounds, view);
+            return new Kept(language, nowDark, maximized, bounds, view);
         }
 
         Kept withView(LastView last) {
-            return new Kept(dark, maximized, bounds, last);
+            return new Kept(language, dark, maximized, bounds, last);
         }
 
         Kept at(WindowBounds where) {
-            return new Kept(dark, false, Optional.of(where), view);
+            return new Kept(language, dark, false, Optional.of(where), view);
         }
 
         Kept over(boolean wholeScreen) {
-            return new Kept(dark, wholeScreen, bounds, view);
+            return new Kept(language, dark, wholeScreen, bounds, view);
         }
     }
 
@@ -55,6 +61,7 @@ record WindowPreferences(Path folder) {
             Properties kept = new Properties();
             kept.load(new StringReader(new String(bytes, StandardCharsets.UTF_8)));
             return new Kept(
+                    Language.of(kept.getProperty(LANGUAGE, "")).orElse(Language.SYSTEM),
                     Boolean.parseBoolean(kept.getProperty(DARK)),
                     Boolean.parseBoolean(kept.getProperty(MAXIMIZED)),
                     bounds(kept.getProperty(BOUNDS, "")),
@@ -84,6 +91,7 @@ record WindowPreferences(Path folder) {
     /** Keeps it where it can. Blocks on a disk. */
     void keep(Kept kept) {
         Properties lines = new Properties();
+        lines.setProperty(LANGUAGE, kept.language().id());
         lines.setProperty(DARK, Boolean.toString(kept.dark()));
         lines.setProperty(MAXIMIZED, Boolean.toString(kept.maximized()));
         kept.bounds()

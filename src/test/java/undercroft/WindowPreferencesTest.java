@@ -15,6 +15,7 @@ import undercroft.WindowPreferences.Kept;
 import undercroft.app.LastView;
 import undercroft.app.Pages.Page;
 import undercroft.app.WindowBounds;
+import undercroft.wording.Language;
 
 final class WindowPreferencesTest {
     @TempDir
@@ -25,6 +26,7 @@ final class WindowPreferencesTest {
         WindowPreferences memory = new WindowPreferences(folder.resolve("settings"));
         assertEquals(Kept.NOTHING, memory.read());
         Kept kept = new Kept(
+                Language.GERMAN,
                 true,
                 true,
                 Optional.of(new WindowBounds(-10.5, 20, 1100, 700)),

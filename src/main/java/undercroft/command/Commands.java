@@ -8,13 +8,17 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.UnmatchedArgumentException;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.Language;
 import undercroft.wording.Messages;
 
 /** The commands, with one line on the error stream for every fault: exit code 2 for one of the user's, 1 for one of ours. */
 public final class Commands {
+    private static final String LANGUAGE = "--language";
     private static final int FAULT = 2;
     private static final int UNEXPECTED = 1;
 
@@ -25,20 +29,44 @@ public final class Commands {
             mixinStandardHelpOptions = true,
             versionProvider = ProgramVersion.class,
             synopsisSubcommandLabel = "[command]")
-    private static final class Root {}
+    private static final class Root {
+        /** Heard before the line is read, as it decides the words in which its faults are told. */
+        @SuppressWarnings("UnusedVariable")
+        @Option(names = LANGUAGE, scope = ScopeType.INHERIT)
+        private String language;
+    }
 
     /** Runs one command line and returns its exit code. */
-    public static int run(Console console, String... arguments) {
+    public static int run(Console given, String... arguments) {
+        Console console = given;
         try {
+            console = given.speaking(language(arguments));
             int code = line(console).execute(arguments.length == 0 ? new String[] {"open"} : arguments);
             if (console.out().checkError()) {
                 say(console.err(), console.messages().of("command.fault.output"));
                 return Math.max(code, UNEXPECTED);
             }
             return code;
+        } catch (InvalidInput fault) {
+            return say(console.err(), console.messages().fault(fault));
         } catch (Error unexpected) {
             return unexpected(console, unexpected);
         }
+    }
+
+    /** English unless another language is asked for: what a script reads must not hang on the machine it runs on. */
+    private static Language language(String... arguments) {
+        for (int i = 0; i < arguments.length; i++) {
+            boolean apart = arguments[i].equals(LANGUAGE) && i + 1 < arguments.length;
+            if (apart || arguments[i].startsWith(LANGUAGE + "=")) {
+                String id = apart ? arguments[i + 1] : arguments[i].substring(LANGUAGE.length() + 1);
+                return Language.of(id)
+                        .filter(one -> one != Language.SYSTEM)
+                        .orElseThrow(() -> new InvalidInput(
+                                LANGUAGE, "command.fault.not-one-of", id, String.join(", ", Language.ids())));
+            }
+        }
+        return Language.ENGLISH;
     }
 
     static CommandLine line(Console console) {

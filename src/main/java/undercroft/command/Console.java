@@ -4,9 +4,11 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import undercroft.wording.Language;
 import undercroft.wording.Messages;
 
 /**
@@ -30,6 +32,11 @@ public record Console(
     public Console {
         out = PlainText.on(out);
         err = PlainText.on(err);
+    }
+
+    /** The same in another language. */
+    Console speaking(Language language) {
+        return new Console(out, err, language.messages(Locale.ROOT), clock, zone, scratch, lastCellar, trouble, window);
     }
 
     /** Opens a window on a cellar, the demo, or the page on which one begins. */

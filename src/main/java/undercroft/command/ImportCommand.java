@@ -14,8 +14,10 @@ import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
 import undercroft.report.Answer;
 import undercroft.session.FolderRepository;
+import undercroft.session.IncomingFiles;
 import undercroft.session.LogImport;
 import undercroft.store.CellarStore;
+import undercroft.store.Incoming;
 import undercroft.store.logger.Choices;
 import undercroft.store.logger.ImportedLog;
 import undercroft.store.logger.Inspection;
@@ -63,9 +65,20 @@ final class ImportCommand extends AnswerCommand {
         Choices choices = choices(found);
         ImportedLog log = LoggerFile.read(file, choices, Progress.NONE);
         try (CellarStore store = CellarStore.open(folder, console().clock(), "undercroft import")) {
+            IncomingFiles.takeInAlone(store);
             LogImport done = LogImport.of(store.cellar(), placeId, store.temperatures(placeId), log);
             done.into(new FolderRepository(store));
             return words(done, choices);
+        } catch (InvalidInput fault) {
+            if (!CellarStore.isOpenElsewhere(fault)) {
+                throw fault;
+            }
+            Path left = Incoming.of(folder)
+                    .drop(placeId, log.celsius(), console().clock().instant());
+            return reply().put("place", placeId)
+                    .put("kept", log.kept())
+                    .put("waiting", left.toString())
+                    .say("incoming.left", left);
         }
     }
 

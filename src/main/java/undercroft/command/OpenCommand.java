@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
@@ -20,6 +22,7 @@ import undercroft.store.DemoCellar;
 import undercroft.store.Export;
 import undercroft.store.LoggedTemperatures;
 import undercroft.store.Rescue;
+import undercroft.wording.Language;
 import undercroft.wording.ShelfWords;
 
 @Command(name = "open")
@@ -34,11 +37,20 @@ final class OpenCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder", arity = "0..1")
     private Path folder;
 
+    @Spec
+    private CommandSpec spec;
+
     @Option(names = "--demo")
     private boolean demo;
 
     OpenCommand(Console console) {
         this.console = console;
+    }
+
+    /** What was asked for by name; the window has a language of its own otherwise. */
+    private Optional<Language> language() {
+        return Optional.ofNullable(spec.root().findOption("--language").<String>getValue())
+                .flatMap(Language::of);
     }
 
     @Override
@@ -50,7 +62,7 @@ final class OpenCommand implements Callable<Integer> {
             // With nothing to restore there is no use for a window: say at once what is wrong.
             CellarStore.read(folder);
         }
-        if (console.window().open(new WindowRequest(Optional.ofNullable(folder), demo))) {
+        if (console.window().open(new WindowRequest(Optional.ofNullable(folder), demo, language()))) {
             return 0;
         }
         Optional<Path> shown = folder == null && !demo ? console.lastCellar().get() : Optional.ofNullable(folder);

@@ -18,7 +18,14 @@ final class PlainText extends FilterWriter {
     }
 
     static PrintWriter on(PrintWriter out) {
-        return new PrintWriter(new PlainText(out));
+        return out instanceof Plain ? out : new Plain(new PlainText(out));
+    }
+
+    /** A console that is looked after already. */
+    private static final class Plain extends PrintWriter {
+        Plain(PlainText out) {
+            super(out);
+        }
     }
 
     @Override

@@ -5,8 +5,11 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
+import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
+import undercroft.store.logger.ImportMerge;
 
 /**
  * A cellar that is open: its workspace, forecasts, followed logs and clock, and all they listen to. What it opened it
@@ -33,7 +36,11 @@ public final class OpenCellar implements AutoCloseable {
         this.forecasts = new Forecasts(workspace, new OnlyWhatChanged(), tasks, clock, whenFaulty);
         this.followed = new FollowedLogs(workspace, tasks, threads.window(), whenFaulty);
         this.ticker = new Ticker(clock, threads.beat(), threads.window());
-        ticker.nowProperty().addListener((property, before, after) -> forecasts.refresh());
+        ticker.nowProperty().addListener((property, before, after) -> {
+            takeIn(whenFaulty);
+            forecasts.refresh();
+        });
+        takeIn(whenFaulty);
     }
 
     /**
@@ -55,6 +62,40 @@ public final class OpenCellar implements AutoCloseable {
                 store.close();
             }
         }
+    }
+
+    /** What waits in {@code incoming} goes to the disk first, then into what is shown. */
+    private void takeIn(Consumer<InvalidInput> whenFaulty) {
+        if (workspace.lookOnly().isPresent()) {
+            return;
+        }
+        tasks.run(
+                () -> IncomingFiles.takeIn(store),
+                taken -> {
+                    taken.celsius().forEach(samples -> show(samples, whenFaulty));
+                    taken.faults().forEach(whenFaulty);
+                },
+                whenFaulty);
+    }
+
+    private void show(IncomingFiles.Samples samples, Consumer<InvalidInput> whenFaulty) {
+        if (ended) {
+            return;
+        }
+        TimeSeries known = workspace.getState().temperatures().getOrDefault(samples.placeId(), TimeSeries.empty());
+        tasks.run(
+                () -> ImportMerge.of(known, samples.celsius()),
+                merge -> {
+                    if (!merge.changesNothing() && !workspace.takeIn(samples.placeId(), known, merge.series())) {
+                        show(samples, whenFaulty);
+                    }
+                    Cellar shown = workspace.getCellar();
+                    Cellar sourced = IncomingFiles.withSource(shown, samples);
+                    if (!sourced.equals(shown)) {
+                        workspace.changeThroughout(cellar -> IncomingFiles.withSource(cellar, samples));
+                    }
+                },
+                whenFaulty);
     }
 
     public Path folder() {

@@ -19,15 +19,10 @@ import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.start.LanguageMenu;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {
-    /** From here on the slider stands in the bar. */
-    private static final double WIDE = 1180;
-
-    /** Below this the program's name is left to the title of the window. */
-    private static final double NARROW = 980;
-
     private final WindowContext context;
 
     TopBar(WindowContext context, TimeViewModel time, PageBar links) {
@@ -48,13 +43,26 @@ final class TopBar extends HBox {
         working.setMinWidth(USE_PREF_SIZE);
         working.visibleProperty().bind(context.forecasts().workingProperty().and(working.managedProperty()));
         AsOfBar asOf = new AsOfBar(context.messages(), time, context.dark());
-        Widths.follow(this, width -> {
-            asOf.setCompact(width < WIDE);
-            working.setManaged(width >= WIDE);
-            name.setManaged(width >= NARROW);
-            name.setVisible(width >= NARROW);
-        });
         getChildren().addAll(name, cellarMenu(), links, left, asOf, working, right, undo(), redo(), view());
+        Widths.follow(this, width -> fit(width, name, asOf, working));
+    }
+
+    /**
+     * What gives way where the words of a language do not fit: that it calculates, then the slider, which goes into a
+     * popover, then the program's name, which stands in the title of the window.
+     */
+    private void fit(double width, Label name, AsOfBar asOf, Label working) {
+        asOf.setCompact(false);
+        working.setManaged(true);
+        name.setManaged(true);
+        if (prefWidth(USE_COMPUTED_SIZE) > width) {
+            working.setManaged(false);
+        }
+        if (prefWidth(USE_COMPUTED_SIZE) > width) {
+            asOf.setCompact(true);
+        }
+        name.setManaged(prefWidth(USE_COMPUTED_SIZE) <= width);
+        name.setVisible(name.isManaged());
     }
 
     private Node cellarMenu() {
@@ -143,7 +151,7 @@ final class TopBar extends HBox {
         units.setId("units");
         MenuItem theme = item("", () -> context.dark().set(!context.dark().get()));
         theme.setId("theme");
-        MenuButton menu = new MenuButton(context.messages().of("bar.view.menu"), null, units, theme);
+        MenuButton menu = new MenuButton(context.messages().of("bar.view.menu"), null, units, theme, language());
         menu.setId("view-menu");
         menu.setMinWidth(USE_PREF_SIZE);
         menu.getStyleClass().add("quiet");
@@ -155,6 +163,12 @@ final class TopBar extends HBox {
         menu.setOnShowing(event -> name.run());
         name.run();
         return menu;
+    }
+
+    private Menu language() {
+        Menu language = new Menu(context.messages().of("bar.language.menu"));
+        language.getItems().setAll(LanguageMenu.items(context.messages(), context.chooser()));
+        return language;
     }
 
     private void changeUnits() {

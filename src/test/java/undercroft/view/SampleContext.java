@@ -20,6 +20,7 @@ import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
+import undercroft.wording.Language;
 import undercroft.wording.Messages;
 
 /** A window's parts over the sample shelf: nothing on disk, all at once, each outlook asked for noted. */
@@ -66,6 +67,16 @@ final class SampleContext {
     }
 
     private static final class NoChooser implements CellarChooser {
+        @Override
+        public Language language() {
+            return Language.SYSTEM;
+        }
+
+        @Override
+        public void speak(Language language) {
+            throw new UnsupportedOperationException();
+        }
+
         @Override
         public void startPage() {}
 

@@ -53,8 +53,8 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                 "batch.where",
                 lot.place().name(),
                 words.format().celsius(lot.temperature().nowCelsius()),
-                outlook.cellar().bottleType(lot.lot().bottleTypeId()).label(),
-                lot.lot().colour().label(),
+                words.name(outlook.cellar().bottleType(lot.lot().bottleTypeId())),
+                words.nameOf(lot.lot().colour()),
                 batch.batch().cappedAt().map(words::dayNumber).orElse(0L));
     }
 

@@ -51,10 +51,7 @@ final class PlansView extends ScrollPane {
         Label name = new Label(planned.name());
         name.getStyleClass().add("todo-what");
         Label about = new Label(context.messages()
-                .of(
-                        "words.list.joint",
-                        planned.beer().kind().label(),
-                        context.model().litres(planned)));
+                .of("words.list.joint", planned.beer().kind(), context.model().litres(planned)));
         about.getStyleClass().add("faint");
         Button open = new Button(null, new VBox(2, name, about));
         open.setId("draft-" + planned.id());

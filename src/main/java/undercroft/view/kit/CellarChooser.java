@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import undercroft.cellar.Cellar;
+import undercroft.wording.Language;
 
 /** Leads from the cellar that is open to another one. For the window's thread; nothing here waits for a disk. */
 public interface CellarChooser {
@@ -33,6 +34,12 @@ public interface CellarChooser {
 
     /** Asks for a folder and writes the cellar that is open there too, for when its own cannot be written. */
     void saveElsewhere();
+
+    /** What the window was told to speak. */
+    Language language();
+
+    /** Shows all of the window in another language, and keeps it for the next start. */
+    void speak(Language language);
 
     /** Cellars opened before, newest first, without the one that is open. */
     List<Recent> recent();

@@ -7,6 +7,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -45,7 +46,7 @@ public final class StartView extends ScrollPane {
         getStyleClass().add("start");
         ways.setHgap(20);
         ways.setVgap(20);
-        VBox page = new VBox(20, head(messages, chooser), ways, foot(dark));
+        VBox page = new VBox(20, head(messages, chooser), ways, foot(chooser, dark));
         page.getStyleClass().add("start-page");
         setContent(page);
         setFitToWidth(true);
@@ -82,7 +83,7 @@ public final class StartView extends ScrollPane {
         return head;
     }
 
-    private Node foot(BooleanProperty dark) {
+    private Node foot(CellarChooser chooser, BooleanProperty dark) {
         Label units = new Label(messages.of("start.units.label"));
         Button theme = new Button();
         theme.setId("theme");
@@ -98,7 +99,12 @@ public final class StartView extends ScrollPane {
         caution.getStyleClass().add("faint");
         caution.setWrapText(true);
         caution.setMinHeight(USE_PREF_SIZE);
-        HBox foot = new HBox(10, units, own.units(), theme, between, caution);
+        MenuButton language = new MenuButton(messages.of("bar.language.menu"));
+        language.getItems().setAll(LanguageMenu.items(messages, chooser));
+        language.setId("language");
+        language.getStyleClass().add("quiet");
+        language.setMinWidth(USE_PREF_SIZE);
+        HBox foot = new HBox(10, units, own.units(), theme, language, between, caution);
         foot.setAlignment(Pos.CENTER_LEFT);
         units.setMinWidth(USE_PREF_SIZE);
         return foot;

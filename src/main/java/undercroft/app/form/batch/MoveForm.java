@@ -64,11 +64,8 @@ public final class MoveForm extends Form {
         place = add(
                 ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other),
                 "place");
-        String nowIn = messages()
-                .of(
-                        "form.move.now-in",
-                        cellar.place(stay.placeId()).name(),
-                        stay.cover().label());
+        String nowIn =
+                messages().of("form.move.now-in", cellar.place(stay.placeId()).name(), stay.cover());
         place.hintProperty().set(warning.apply(other).orElse(nowIn));
         place.chosenProperty()
                 .addListener((property, before, after) -> place.hintProperty()

@@ -1,0 +1,138 @@
+package undercroft.store;
+
+import java.nio.ByteBuffer;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
+import undercroft.quantity.InvalidInput;
+import undercroft.series.TimeSeries;
+import undercroft.store.disk.AtomicFile;
+import undercroft.store.disk.Disk;
+import undercroft.store.disk.WholeFile;
+import undercroft.store.logger.Choices;
+import undercroft.store.logger.Inspection;
+import undercroft.store.logger.LoggerFile;
+import undercroft.store.logger.Progress;
+
+/**
+ * The folder {@code incoming} of a cellar: {@code incoming/<place-id>/*.csv} is put there by any other program or
+ * machine, written elsewhere and renamed. Whoever holds the cellar's lock takes it in and moves it to
+ * {@code incoming/done}, or to {@code incoming/refused} when it cannot be read; nothing is deleted.
+ */
+public final class Incoming {
+    private static final String FOLDER = "incoming";
+    private static final String DONE = "done";
+    private static final String REFUSED = "refused";
+    private static final SecureRandom RANDOM = new SecureRandom();
+
+    /** So many files of a place are looked at in one go; the rest waits for the next. */
+    private static final int MOST_AT_ONCE = 1_000;
+
+    private final CellarFolder folder;
+    private final AtomicFile files;
+
+    private Incoming(CellarFolder folder) {
+        this.folder = folder;
+        this.files = new AtomicFile(folder.disk());
+    }
+
+    public static Incoming of(Path cellarFolder) {
+        return new Incoming(CellarFolder.of(cellarFolder));
+    }
+
+    /** A file that waits. */
+    public record Waiting(String placeId, Path file) {
+        /** What it is called in the cellar folder. */
+        public String name() {
+            return FOLDER + "/" + placeId + "/" + file.getFileName();
+        }
+    }
+
+    /** Puts samples there for whoever has the cellar open. Returns the file. */
+    public Path drop(String placeId, TimeSeries celsius, Instant now) {
+        byte[] random = new byte[4];
+        RANDOM.nextBytes(random);
+        Path place = folder.path().resolve(FOLDER).resolve(placeId);
+        Path file = place.resolve(
+                History.FILE_TIME.format(now) + "-" + HexFormat.of().formatHex(random) + ".csv");
+        makeFolders(place);
+        ByteBuffer printed = TemperatureFile.print(
+                TemperatureFile.asWritten(celsius, file.getFileName().toString()));
+        files.replace(file, printed, FOLDER + "/" + placeId);
+        files.confirm();
+        return file;
+    }
+
+    /** What waits for the places of a cellar, in the order of the names. */
+    public List<Waiting> waiting(Cellar cellar) {
+        List<Waiting> all = new ArrayList<>();
+        Path incoming = folder.path().resolve(FOLDER);
+        if (folder.kindOf(incoming) != Disk.Kind.FOLDER) {
+            return all;
+        }
+        for (Place place : cellar.places()) {
+            Path of = incoming.resolve(place.id());
+            if (folder.kindOf(of) == Disk.Kind.FOLDER) {
+                folder.list(of, FOLDER + "/" + place.id()).stream()
+                        .filter(file -> file.getFileName().toString().endsWith(".csv"))
+                        .limit(MOST_AT_ONCE)
+                        .forEach(file -> all.add(new Waiting(place.id(), file)));
+            }
+        }
+        return all;
+    }
+
+    /** The samples in a file: as the cellar's own files have them, or as any logger's file that leaves nothing open. */
+    public TimeSeries celsius(Waiting waiting, ZoneId zone) {
+        byte[] bytes =
+                new WholeFile(folder.disk()).bytes(waiting.file(), waiting.name(), WholeFile.MOST_TEMPERATURE_BYTES);
+        if (!TemperatureLines.isForeign(bytes)) {
+            return TemperatureFile.read(bytes, waiting.name());
+        }
+        Inspection found = LoggerFile.inspect(waiting.name(), bytes, zone);
+        if (!found.questions().isEmpty()) {
+            throw new InvalidInput(
+                    waiting.name(),
+                    "incoming.fault.question",
+                    found.questions().get(0).asked());
+        }
+        return LoggerFile.read(waiting.name(), bytes, Choices.from(found), Progress.NONE)
+                .celsius();
+    }
+
+    /** Moves a file away that was taken in. */
+    public void done(Waiting waiting) {
+        moveTo(DONE, waiting);
+    }
+
+    /** Moves a file away that cannot be taken in. */
+    public void refused(Waiting waiting) {
+        moveTo(REFUSED, waiting);
+    }
+
+    private void moveTo(String where, Waiting waiting) {
+        Path to = folder.path().resolve(FOLDER).resolve(where).resolve(waiting.placeId());
+        makeFolders(to);
+        String name = waiting.file().getFileName().toString();
+        Path target = to.resolve(name);
+        for (int n = 2; folder.kindOf(target) != Disk.Kind.NOTHING; n++) {
+            target = to.resolve(n + "-" + name);
+        }
+        files.rename(waiting.file(), target, waiting.name());
+    }
+
+    /** Folder by folder, so that no link in between is followed. */
+    private void makeFolders(Path inside) {
+        Path made = folder.path();
+        for (Path part : folder.path().relativize(inside)) {
+            made = made.resolve(part);
+            files.makeFolder(made, FOLDER);
+        }
+    }
+}
