@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import undercroft.series.Track;
 
 /**
@@ -15,6 +16,8 @@ import undercroft.series.Track;
  * beer holds gas, how much air was capped in and stays in the headspace, how far the thermometer is off.
  */
 public final class ConditioningEnsemble {
+    private static final double[] COLD_AND_WARM = {5, 25};
+
     /** What a gauge shows over what is there: standard deviation of the logarithm, shared by all its readings (assumed). */
     private static final double GAUGE_SCALE = 0.05;
 
@@ -90,7 +93,49 @@ public final class ConditioningEnsemble {
      * @return at most as many members as this ensemble was asked for, with unequal weights, and a verdict
      */
     public ConditioningEnsemble updated(List<LotReadings> lots) {
-        return updated(lots, GAUGE_SCALE);
+        ConditioningEnsemble informed = updated(lots, GAUGE_SCALE);
+        if (lots.stream().noneMatch(LotReadings::hasBursts)) {
+            return informed;
+        }
+        // Bottles that did not burst must not make a burst good news: where they would, only the burst is heard, which
+        // can but
+        // raise; and where even that does not, what was known before it holds.
+        ConditioningEnsemble before = updated(
+                lots.stream()
+                        .map(LotReadings::withoutBursts)
+                        .flatMap(Optional::stream)
+                        .toList(),
+                GAUGE_SCALE);
+        if (!informed.isLowerThan(before, lots)) {
+            return informed;
+        }
+        ConditioningEnsemble raised =
+                updated(lots.stream().map(LotReadings::withoutSurvivors).toList(), GAUGE_SCALE);
+        return raised.isLowerThan(before, lots) ? before : raised;
+    }
+
+    /** Whether the 95 % pressure, all fermented, of any lot with a burst is lower at 5 or at 25 °C than in another ensemble. */
+    private boolean isLowerThan(ConditioningEnsemble other, List<LotReadings> lots) {
+        return lots.stream()
+                .filter(LotReadings::hasBursts)
+                .anyMatch(lot -> Arrays.stream(COLD_AND_WARM)
+                        .anyMatch(celsius -> highestBar(lot, celsius) < other.highestBar(lot, celsius)));
+    }
+
+    private double highestBar(LotReadings lot, double celsius) {
+        double[] bars = new double[members.size];
+        for (int m = 0; m < bars.length; m++) {
+            bars[m] = lot.pressure()
+                    .gaugeBar(
+                            celsius,
+                            members.finalGramsPerLitre(m),
+                            members.beerFactor[m],
+                            members.airAmount[m],
+                            members.airTrapped[m]);
+        }
+        double[] out = new double[1];
+        new WeightedQuantiles(weights).of(bars, new double[] {0.95}, out);
+        return out[0];
     }
 
     /** As {@link #updated(List)}, for gauges whose own error has another standard deviation, as a share of the pressure. */

@@ -39,6 +39,28 @@ public record LotReadings(
         readings = List.copyOf(inOrder);
     }
 
+    boolean hasBursts() {
+        return readings.stream().anyMatch(Observation.Bursts.class::isInstance);
+    }
+
+    /** The same readings without those of bursts; empty where none is left. */
+    Optional<LotReadings> withoutBursts() {
+        List<Observation> rest = readings.stream()
+                .filter(reading -> !(reading instanceof Observation.Bursts))
+                .toList();
+        return rest.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LotReadings(rest, bottle, cappedEpochSecond, pressure, glass));
+    }
+
+    /** The same, of whose bursts only is heard that they happened. */
+    LotReadings withoutSurvivors() {
+        List<Observation> heard = readings.stream()
+                .map(reading -> reading instanceof Observation.Bursts bursts ? bursts.withoutSurvivors() : reading)
+                .toList();
+        return new LotReadings(heard, bottle, cappedEpochSecond, pressure, glass);
+    }
+
     /** Readings none of which is a burst. */
     public LotReadings(List<Observation> readings, Track bottle, long cappedEpochSecond, PressureModel pressure) {
         this(readings, bottle, cappedEpochSecond, pressure, Optional.empty());

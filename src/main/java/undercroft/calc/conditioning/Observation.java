@@ -98,6 +98,11 @@ public sealed interface Observation {
             Check.within("burst", burst, 1, 10_000);
             Check.within("present", present, burst, 10_000);
         }
+
+        /** The same, of which only that something burst is heard, and not that the others did not. */
+        Bursts withoutSurvivors() {
+            return new Bursts(epochSecond, burst, burst, flaw);
+        }
     }
 
     /** Why bottles burst, as far as it is known. */
