@@ -8,6 +8,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.store.CellarStore;
 import undercroft.store.Incoming;
+import undercroft.store.json.ReadingsFile;
 
 /**
  * Takes in what other programs put into a cellar's {@code incoming} folder. A file is moved away only when its samples are
@@ -20,28 +21,36 @@ public final class IncomingFiles {
      * What was taken in.
      *
      * @param celsius what came, by the id of its place, in the order it came
+     * @param readings what the cellar does not have yet, each in its file still
      * @param faults files that could not be taken in; they lie in {@code incoming/refused}
      */
-    public record Taken(List<Samples> celsius, List<InvalidInput> faults) {
+    public record Taken(List<Samples> celsius, List<Readings> readings, List<InvalidInput> faults) {
         public Taken {
             celsius = List.copyOf(celsius);
+            readings = List.copyOf(readings);
             faults = List.copyOf(faults);
         }
 
         public boolean isNothing() {
-            return celsius.isEmpty() && faults.isEmpty();
+            return celsius.isEmpty() && readings.isEmpty() && faults.isEmpty();
         }
     }
 
     /** Samples for a place. */
     public record Samples(String placeId, TimeSeries celsius) {}
 
-    /** Takes all in that waits. Blocks on a disk. A store that is only looked at takes nothing in. */
+    /** Readings of a batch, and the file that goes when they are saved. */
+    public record Readings(Incoming.Waiting waiting, ReadingsFile file) {}
+
+    /**
+     * Takes in the temperatures that wait and reads the readings, which are for the caller to put into the cellar: save it,
+     * then call {@link #settle}. Blocks on a disk. A store that is only looked at takes nothing in.
+     */
     public static Taken takeIn(CellarStore store) {
         List<Samples> all = new ArrayList<>();
         List<InvalidInput> faults = new ArrayList<>();
         if (store.lookOnly().isPresent()) {
-            return new Taken(all, faults);
+            return new Taken(all, List.of(), faults);
         }
         Incoming incoming = Incoming.of(store.folder());
         Cellar cellar = store.cellar();
@@ -50,15 +59,46 @@ public final class IncomingFiles {
             try {
                 celsius = incoming.celsius(waiting, cellar.zone());
             } catch (InvalidInput unreadable) {
-                incoming.refused(waiting);
-                faults.add(new InvalidInput(waiting.name(), "incoming.fault.refused", unreadable));
+                faults.add(refused(incoming, waiting, unreadable));
                 continue;
             }
-            store.merge(waiting.placeId(), celsius);
+            store.merge(waiting.kind(), celsius);
             incoming.done(waiting);
-            all.add(new Samples(waiting.placeId(), celsius));
+            all.add(new Samples(waiting.kind(), celsius));
         }
-        return new Taken(all, faults);
+        return new Taken(all, readings(incoming, cellar, faults), faults);
+    }
+
+    private static InvalidInput refused(Incoming incoming, Incoming.Waiting waiting, InvalidInput why) {
+        incoming.refused(waiting);
+        boolean named = why.where().isEmpty() || why.where().startsWith(waiting.name());
+        String inside = named ? "" : ": " + why.where();
+        return new InvalidInput(waiting.name() + inside, "incoming.fault.refused", why);
+    }
+
+    private static List<Readings> readings(Incoming incoming, Cellar cellar, List<InvalidInput> faults) {
+        List<Readings> all = new ArrayList<>();
+        for (Incoming.Waiting waiting : incoming.waitingReadings()) {
+            try {
+                ReadingsFile file = incoming.readings(waiting);
+                file.into(cellar);
+                all.add(new Readings(waiting, file));
+            } catch (InvalidInput unreadable) {
+                faults.add(refused(incoming, waiting, unreadable));
+            }
+        }
+        return all;
+    }
+
+    /** Moves readings away that a store has saved; the others wait on. Blocks on a disk. */
+    public static void settle(CellarStore store, List<Readings> readings) {
+        Incoming incoming = Incoming.of(store.folder());
+        Cellar saved = store.cellar();
+        for (Readings one : readings) {
+            if (one.file().whereKnown(saved).equals(saved)) {
+                incoming.done(one.waiting());
+            }
+        }
     }
 
     /** The same without a window: a place that was guessed has its log as its source from then on. */
@@ -68,7 +108,11 @@ public final class IncomingFiles {
         for (Samples samples : taken.celsius()) {
             cellar = withSource(cellar, samples);
         }
+        for (Readings readings : taken.readings()) {
+            cellar = readings.file().into(cellar);
+        }
         store.save(cellar);
+        settle(store, taken.readings());
         return taken;
     }
 
