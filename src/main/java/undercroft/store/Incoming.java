@@ -115,8 +115,8 @@ public final class Incoming {
 
     /** The readings in a file. */
     public ReadingsFile readings(Waiting waiting) {
-        return ReadingsFile.read(new WholeFile(folder.disk())
-                .bytes(waiting.file(), waiting.name(), WholeFile.MOST_TEMPERATURE_BYTES));
+        return ReadingsFile.read(
+                new WholeFile(folder.disk()).bytes(waiting.file(), waiting.name(), WholeFile.MOST_TEMPERATURE_BYTES));
     }
 
     /** The samples in a file: as the cellar's own files have them, or as any logger's file that leaves nothing open. */

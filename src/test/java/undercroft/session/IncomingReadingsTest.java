@@ -28,8 +28,7 @@ class IncomingReadingsTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T12:00:00Z"), ZoneOffset.UTC);
 
     /** As the README documents it, not as the program would write it. */
-    private static final String TWO =
-            """
+    private static final String TWO = """
             {"batch": "pale", "readings": [
               {"kind": "gauge", "at": "2026-02-20T08:00:00Z", "lot": "brown", "instrument": "gauge 2", "gaugeBar": 2.05},
               {"kind": "gravity", "at": "2026-02-20T08:10:00Z", "specificGravity": 1.0085}
