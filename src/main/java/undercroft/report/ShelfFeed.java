@@ -36,7 +36,12 @@ public final class ShelfFeed {
      */
     public static String of(ShelfWords words, Acts acts, String address) {
         Markup feed = Markup.xml();
-        feed.open("feed", "xmlns", ATOM, "xml:lang", words.format().messages().locale().getLanguage());
+        feed.open(
+                "feed",
+                "xmlns",
+                ATOM,
+                "xml:lang",
+                words.format().messages().locale().getLanguage());
         feed.element("generator", "Undercroft");
         feed.element("id", id(words.outlook().cellar().name()));
         feed.element("title", words.of("feed.title", words.outlook().cellar().name()));
@@ -91,7 +96,8 @@ public final class ShelfFeed {
         }
     }
 
-    private static void readEntry(XMLStreamReader xml, Instant now, Map<String, Acts.Act> all) throws XMLStreamException {
+    private static void readEntry(XMLStreamReader xml, Instant now, Map<String, Acts.Act> all)
+            throws XMLStreamException {
         Set<String> causes = new HashSet<>();
         String batchId = "";
         Instant since = Instant.EPOCH;
@@ -100,7 +106,8 @@ public final class ShelfFeed {
             if (xml.isStartElement() && xml.getLocalName().equals("updated")) {
                 since = Instant.parse(xml.getElementText());
             } else if (xml.isStartElement() && xml.getLocalName().equals("category")) {
-                String[] parts = String.valueOf(xml.getAttributeValue(null, "term")).split("/", 2);
+                String[] parts =
+                        String.valueOf(xml.getAttributeValue(null, "term")).split("/", 2);
                 batchId = parts[0];
                 causes.add(parts[parts.length - 1]);
             }

@@ -23,8 +23,7 @@ class WatchCommandTest {
         CellarStore.create(folder, Cellar.empty("Vault", ZoneOffset.UTC), Clock.systemUTC(), "test")
                 .close();
         Path page = Files.createDirectory(scratch.resolve("page"));
-        Terminal done =
-                Terminal.run(scratch, "watch", folder.toString(), "--publish", page.toString(), "--once");
+        Terminal done = Terminal.run(scratch, "watch", folder.toString(), "--publish", page.toString(), "--once");
         assertEquals(0, done.code(), done.err());
         assertEquals("", done.err());
         assertTrue(done.out().contains(folder.toString()), done.out());

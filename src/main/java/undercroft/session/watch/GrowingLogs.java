@@ -48,8 +48,8 @@ final class GrowingLogs implements AutoCloseable {
             Followed now = followed.get(place.id());
             if (now == null || !now.log().equals(log)) {
                 leave(place.id());
-                FollowedFile file = FollowedFile.follow(
-                        path, Choices.from(log), samples -> pending.add(place.id(), samples));
+                FollowedFile file =
+                        FollowedFile.follow(path, Choices.from(log), samples -> pending.add(place.id(), samples));
                 followed.put(place.id(), new Followed(log, file));
             }
             if (!Files.exists(path)) {

@@ -137,17 +137,14 @@ public final class Watch implements AutoCloseable {
     private void shelf(Instant now) {
         Cellar cellar = CellarStore.read(folder);
         LoggedTemperatures logged = CellarStore.temperatures(folder, cellar);
-        CellarOutlook outlook = Outlooks.of(cellar, logged.celsius(), now, List.of(), memory)
-                .telling(logged.faults());
+        CellarOutlook outlook =
+                Outlooks.of(cellar, logged.celsius(), now, List.of(), memory).telling(logged.faults());
         ShelfWords words = ShelfWords.of(outlook, messages);
         Acts before = acts;
         acts = acts.after(outlook);
         for (BatchOutlook batch : acts.newSince(before, outlook)) {
             says.accept(messages.of(
-                    "watch.act",
-                    words.dayAndTime(now),
-                    batch.batch().name(),
-                    new Headlines(words).of(batch)));
+                    "watch.act", words.dayAndTime(now), batch.batch().name(), new Headlines(words).of(batch)));
         }
         published.ifPresent(page -> told.attempt("publish", () -> page.write(words, acts)));
     }

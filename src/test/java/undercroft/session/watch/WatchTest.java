@@ -143,8 +143,8 @@ class WatchTest {
         leaves.start();
         try (CellarStore window = open()) {
             assertFalse(window.lookOnly().isPresent());
-            InvalidInput held = assertThrows(
-                    InvalidInput.class, () -> CellarStore.openInPassing(folder, clock, "watch"));
+            InvalidInput held =
+                    assertThrows(InvalidInput.class, () -> CellarStore.openInPassing(folder, clock, "watch"));
             assertTrue(CellarStore.isOpenElsewhere(held));
         }
         leaves.join();
@@ -172,11 +172,14 @@ class WatchTest {
             watch.round();
             assertEquals(List.of("atom.xml", "dates.ics", "index.html", "report.json"), names(page));
             assertEquals(3, complained.size(), "" + complained);
-            Instant written = Files.getLastModifiedTime(page.resolve("index.html")).toInstant();
+            Instant written =
+                    Files.getLastModifiedTime(page.resolve("index.html")).toInstant();
             clock.goOn(Duration.ofMinutes(9));
             watch.round();
             assertEquals(
-                    written, Files.getLastModifiedTime(page.resolve("index.html")).toInstant(), "every ten minutes");
+                    written,
+                    Files.getLastModifiedTime(page.resolve("index.html")).toInstant(),
+                    "every ten minutes");
         }
     }
 
@@ -187,9 +190,7 @@ class WatchTest {
             Lot lot = batch.lots().get(0);
             List<Draw> draws = new ArrayList<>(lot.draws());
             draws.add(new Draw(clock.instant().minus(Duration.ofHours(1)), 1, Draw.Fate.BURST, ""));
-            return DemoShelf.cellar()
-                    .withServings(List.of())
-                    .withBatches(List.of(batch.withLot(lot.withDraws(draws))));
+            return DemoShelf.cellar().withServings(List.of()).withBatches(List.of(batch.withLot(lot.withDraws(draws))));
         });
     }
 
