@@ -71,7 +71,11 @@ public final class Listener implements AutoCloseable {
                 .maxDelay(LONGEST_PAUSE_SECONDS, TimeUnit.SECONDS)
                 .applyAutomaticReconnect()
                 .addConnectedListener(connected -> connected())
-                .addDisconnectedListener(lost -> lost(lost.getCause()));
+                .addDisconnectedListener(lost -> {
+                    // What is followed may change meanwhile, so it is asked for anew.
+                    lost.getReconnector().resubscribeIfSessionExpired(false);
+                    lost(lost.getCause());
+                });
         if (broker.tls()) {
             builder = builder.sslConfig(trusting(broker));
         }
@@ -124,16 +128,16 @@ public final class Listener implements AutoCloseable {
                 client.unsubscribeWith().topicFilter(left.topic().name()).send();
             }
         }
-        ears.values().stream().filter(ear -> !before.containsValue(ear)).forEach(this::subscribe);
+        if (client.getState() == MqttClientState.CONNECTED) {
+            ears.values().stream().filter(ear -> !before.containsValue(ear)).forEach(this::subscribe);
+        }
     }
 
     private void subscribe(Ear ear) {
-        if (client.getState() == MqttClientState.CONNECTED) {
-            client.subscribeWith()
-                    .topicFilter(ear.topic().name())
-                    .qos(MqttQos.AT_LEAST_ONCE)
-                    .send();
-        }
+        client.subscribeWith()
+                .topicFilter(ear.topic().name())
+                .qos(MqttQos.AT_LEAST_ONCE)
+                .send();
     }
 
     private synchronized void connected() {
@@ -228,6 +232,12 @@ public final class Listener implements AutoCloseable {
     /** How many messages were taken, and how many left out and why, of each place where more were left out since. */
     public synchronized List<Phrase> leftOut() {
         return ears.values().stream().flatMap(ear -> ear.leftOut().stream()).toList();
+    }
+
+    synchronized Map<String, Ear.Counts> counts() {
+        Map<String, Ear.Counts> all = new LinkedHashMap<>();
+        ears.forEach((placeId, ear) -> all.put(placeId, ear.counts()));
+        return all;
     }
 
     @Override
