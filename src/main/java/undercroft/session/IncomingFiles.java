@@ -36,13 +36,24 @@ public final class IncomingFiles {
     /** Samples for a place. */
     public record Samples(String placeId, TimeSeries celsius) {}
 
-    /** Takes all in that waits. Blocks on a disk. A store that is only looked at takes nothing in. */
+    /**
+     * Takes all in that waits. Blocks on a disk. A store that is only looked at takes nothing in. A place that was guessed
+     * has its log as its source from then on. Where the disk fails, what is left waits for the next time.
+     */
     public static Taken takeIn(CellarStore store) {
         List<Samples> all = new ArrayList<>();
         List<InvalidInput> faults = new ArrayList<>();
-        if (store.lookOnly().isPresent()) {
-            return new Taken(all, faults);
+        if (store.lookOnly().isEmpty()) {
+            try {
+                takeIn(store, all, faults);
+            } catch (InvalidInput failure) {
+                faults.add(failure);
+            }
         }
+        return new Taken(all, faults);
+    }
+
+    private static void takeIn(CellarStore store, List<Samples> all, List<InvalidInput> faults) {
         Incoming incoming = Incoming.of(store.folder());
         Cellar cellar = store.cellar();
         for (Incoming.Waiting waiting : incoming.waiting(cellar)) {
@@ -55,21 +66,12 @@ public final class IncomingFiles {
                 continue;
             }
             store.merge(waiting.placeId(), celsius);
+            Samples samples = new Samples(waiting.placeId(), celsius);
+            all.add(samples);
+            // Before the file is moved: a program that dies in between does both again.
+            store.save(withSource(store.cellar(), samples));
             incoming.done(waiting);
-            all.add(new Samples(waiting.placeId(), celsius));
         }
-        return new Taken(all, faults);
-    }
-
-    /** The same without a window: a place that was guessed has its log as its source from then on. */
-    public static Taken takeInAlone(CellarStore store) {
-        Taken taken = takeIn(store);
-        Cellar cellar = store.cellar();
-        for (Samples samples : taken.celsius()) {
-            cellar = withSource(cellar, samples);
-        }
-        store.save(cellar);
-        return taken;
     }
 
     static Cellar withSource(Cellar cellar, Samples samples) {

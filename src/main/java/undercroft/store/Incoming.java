@@ -37,7 +37,7 @@ public final class Incoming {
     private final CellarFolder folder;
     private final AtomicFile files;
 
-    private Incoming(CellarFolder folder) {
+    Incoming(CellarFolder folder) {
         this.folder = folder;
         this.files = new AtomicFile(folder.disk());
     }
@@ -67,6 +67,14 @@ public final class Incoming {
         files.replace(file, printed, FOLDER + "/" + placeId);
         files.confirm();
         return file;
+    }
+
+    /** Deletes what programs that died while they put something there left behind. */
+    void removeAbandoned(Cellar cellar, Instant now) {
+        Path incoming = folder.path().resolve(FOLDER);
+        if (folder.kindOf(incoming) == Disk.Kind.FOLDER) {
+            cellar.places().forEach(place -> files.removeAbandoned(incoming.resolve(place.id()), now, file -> true));
+        }
     }
 
     /** What waits for the places of a cellar, in the order of the names. */
