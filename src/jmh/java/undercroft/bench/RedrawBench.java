@@ -44,6 +44,7 @@ import undercroft.plot.mark.Stroke;
 import undercroft.series.Band;
 import undercroft.series.TimeSeries;
 import undercroft.view.kit.PlotsView;
+import undercroft.wording.Messages;
 
 /**
  * The four plots of a batch drawn anew after a small pan, its temperature logged at 50,000 and at 2 million noisy points
@@ -83,7 +84,7 @@ public class RedrawBench {
     public void open() throws Exception {
         Platform.startup(() -> {});
         onToolkit(() -> {
-            plots = new PlotsView(String::valueOf);
+            plots = new PlotsView(Messages.english(), String::valueOf);
             nothing = new Pane();
             chart = chart();
             for (Region each : List.of(plots, nothing, chart)) {

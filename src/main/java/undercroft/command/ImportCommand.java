@@ -65,7 +65,7 @@ final class ImportCommand extends AnswerCommand {
         Choices choices = choices(found);
         ImportedLog log = LoggerFile.read(file, choices, Progress.NONE);
         try (CellarStore store = CellarStore.open(folder, console().clock(), "undercroft import")) {
-            IncomingFiles.takeIn(store);
+            IncomingFiles.takeInAlone(store);
             LogImport done = LogImport.of(store.cellar(), placeId, store.temperatures(placeId), log);
             done.into(new FolderRepository(store));
             return words(done, choices);

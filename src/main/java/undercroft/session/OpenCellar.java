@@ -2,6 +2,7 @@ package undercroft.session;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
@@ -73,9 +74,26 @@ public final class OpenCellar implements AutoCloseable {
                 () -> IncomingFiles.takeIn(store),
                 taken -> {
                     taken.celsius().forEach(samples -> show(samples, whenFaulty));
+                    show(taken.readings(), whenFaulty);
                     taken.faults().forEach(whenFaulty);
                 },
                 whenFaulty);
+    }
+
+    /** Nobody read them here, so undo does not take them back. Their files go when they are saved. */
+    private void show(List<IncomingFiles.Readings> readings, Consumer<InvalidInput> whenFaulty) {
+        if (ended || readings.isEmpty()) {
+            return;
+        }
+        readings.forEach(one -> workspace.changeThroughout(one.file()::whereKnown));
+        threads.forSaving()
+                .run(
+                        () -> {
+                            IncomingFiles.settle(store, readings);
+                            return readings;
+                        },
+                        settled -> {},
+                        whenFaulty);
     }
 
     private void show(IncomingFiles.Samples samples, Consumer<InvalidInput> whenFaulty) {

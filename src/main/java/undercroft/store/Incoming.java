@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.stream.Stream;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
@@ -15,6 +16,7 @@ import undercroft.series.TimeSeries;
 import undercroft.store.disk.AtomicFile;
 import undercroft.store.disk.Disk;
 import undercroft.store.disk.WholeFile;
+import undercroft.store.json.ReadingsFile;
 import undercroft.store.logger.Choices;
 import undercroft.store.logger.Inspection;
 import undercroft.store.logger.LoggerFile;
@@ -22,16 +24,17 @@ import undercroft.store.logger.Progress;
 
 /**
  * The folder {@code incoming} of a cellar: {@code incoming/<place-id>/*.csv} is put there by any other program or
- * machine, written elsewhere and renamed. Whoever holds the cellar's lock takes it in and moves it to
- * {@code incoming/done}, or to {@code incoming/refused} when it cannot be read; nothing is deleted.
+ * machine, written elsewhere and renamed, {@code incoming/readings/*.json} likewise. Whoever holds the cellar's lock takes
+ * it in and moves it to {@code incoming/done}, or to {@code incoming/refused} when it cannot be read; nothing is deleted.
  */
 public final class Incoming {
     private static final String FOLDER = "incoming";
     private static final String DONE = "done";
     private static final String REFUSED = "refused";
+    private static final String READINGS = "readings";
     private static final SecureRandom RANDOM = new SecureRandom();
 
-    /** So many files of a place are looked at in one go; the rest waits for the next. */
+    /** So many files of a folder are looked at in one go; the rest waits for the next. */
     private static final int MOST_AT_ONCE = 1_000;
 
     private final CellarFolder folder;
@@ -46,25 +49,36 @@ public final class Incoming {
         return new Incoming(CellarFolder.of(cellarFolder));
     }
 
-    /** A file that waits. */
-    public record Waiting(String placeId, Path file) {
+    /** A file that waits in a folder of its own kind: a place's id, or {@code readings}. */
+    public record Waiting(String kind, Path file) {
         /** What it is called in the cellar folder. */
         public String name() {
-            return FOLDER + "/" + placeId + "/" + file.getFileName();
+            return FOLDER + "/" + kind + "/" + file.getFileName();
         }
     }
 
     /** Puts samples there for whoever has the cellar open. Returns the file. */
     public Path drop(String placeId, TimeSeries celsius, Instant now) {
+        String name = freshName(now) + ".csv";
+        return drop(placeId, name, TemperatureFile.print(TemperatureFile.asWritten(celsius, name)));
+    }
+
+    /** Puts readings there for whoever has the cellar open. Returns the file. */
+    public Path drop(ReadingsFile readings, Instant now) {
+        return drop(READINGS, freshName(now) + ".json", ByteBuffer.wrap(readings.bytes()));
+    }
+
+    private static String freshName(Instant now) {
         byte[] random = new byte[4];
         RANDOM.nextBytes(random);
-        Path place = folder.path().resolve(FOLDER).resolve(placeId);
-        Path file = place.resolve(
-                History.FILE_TIME.format(now) + "-" + HexFormat.of().formatHex(random) + ".csv");
-        makeFolders(place);
-        ByteBuffer printed = TemperatureFile.print(
-                TemperatureFile.asWritten(celsius, file.getFileName().toString()));
-        files.replace(file, printed, FOLDER + "/" + placeId);
+        return History.FILE_TIME.format(now) + "-" + HexFormat.of().formatHex(random);
+    }
+
+    private Path drop(String kind, String name, ByteBuffer content) {
+        Path into = folder.path().resolve(FOLDER).resolve(kind);
+        makeFolders(into);
+        Path file = into.resolve(name);
+        files.replace(file, content, FOLDER + "/" + kind);
         files.confirm();
         return file;
     }
@@ -73,27 +87,42 @@ public final class Incoming {
     void removeAbandoned(Cellar cellar, Instant now) {
         Path incoming = folder.path().resolve(FOLDER);
         if (folder.kindOf(incoming) == Disk.Kind.FOLDER) {
-            cellar.places().forEach(place -> files.removeAbandoned(incoming.resolve(place.id()), now, file -> true));
+            Stream.concat(cellar.places().stream().map(Place::id), Stream.of(READINGS))
+                    .forEach(kind -> files.removeAbandoned(incoming.resolve(kind), now, file -> true));
         }
     }
 
-    /** What waits for the places of a cellar, in the order of the names. */
+    /** The temperatures that wait for the places of a cellar, in the order of the names. */
     public List<Waiting> waiting(Cellar cellar) {
         List<Waiting> all = new ArrayList<>();
-        Path incoming = folder.path().resolve(FOLDER);
-        if (folder.kindOf(incoming) != Disk.Kind.FOLDER) {
-            return all;
-        }
         for (Place place : cellar.places()) {
-            Path of = incoming.resolve(place.id());
-            if (folder.kindOf(of) == Disk.Kind.FOLDER) {
-                folder.list(of, FOLDER + "/" + place.id()).stream()
-                        .filter(file -> file.getFileName().toString().endsWith(".csv"))
-                        .limit(MOST_AT_ONCE)
-                        .forEach(file -> all.add(new Waiting(place.id(), file)));
-            }
+            all.addAll(waiting(place.id(), ".csv"));
         }
         return all;
+    }
+
+    /** The readings that wait, in the order of the names. */
+    public List<Waiting> waitingReadings() {
+        return waiting(READINGS, ".json");
+    }
+
+    private List<Waiting> waiting(String kind, String ending) {
+        Path incoming = folder.path().resolve(FOLDER);
+        Path of = incoming.resolve(kind);
+        boolean isThere = folder.kindOf(incoming) == Disk.Kind.FOLDER && folder.kindOf(of) == Disk.Kind.FOLDER;
+        return !isThere
+                ? List.of()
+                : folder.list(of, FOLDER + "/" + kind).stream()
+                        .filter(file -> file.getFileName().toString().endsWith(ending))
+                        .limit(MOST_AT_ONCE)
+                        .map(file -> new Waiting(kind, file))
+                        .toList();
+    }
+
+    /** The readings in a file. */
+    public ReadingsFile readings(Waiting waiting) {
+        return ReadingsFile.read(
+                new WholeFile(folder.disk()).bytes(waiting.file(), waiting.name(), WholeFile.MOST_SMALL_BYTES));
     }
 
     /** The samples in a file: as the cellar's own files have them, or as any logger's file that leaves nothing open. */
@@ -125,7 +154,7 @@ public final class Incoming {
     }
 
     private void moveTo(String where, Waiting waiting) {
-        Path to = folder.path().resolve(FOLDER).resolve(where).resolve(waiting.placeId());
+        Path to = folder.path().resolve(FOLDER).resolve(where).resolve(waiting.kind());
         makeFolders(to);
         String name = waiting.file().getFileName().toString();
         Path target = to.resolve(name);

@@ -60,14 +60,14 @@ class IncomingTest {
             assertEquals(0, done.code(), done.err());
             assertTrue(done.out().contains("open elsewhere"), done.out());
             assertEquals(1, files("incoming/loft/").size());
-            IncomingFiles.Taken taken = IncomingFiles.takeIn(open);
+            IncomingFiles.Taken taken = IncomingFiles.takeInAlone(open);
             assertEquals(1, taken.celsius().size());
             assertEquals(2, open.temperatures("loft").size());
             assertEquals(
                     new TemperatureSource.Logged(), open.cellar().place("loft").temperature());
             assertEquals(List.of(), files("incoming/loft/"));
             assertEquals(1, files("incoming/done/loft/").size());
-            assertTrue(IncomingFiles.takeIn(open).isNothing(), "once is enough");
+            assertTrue(IncomingFiles.takeInAlone(open).isNothing(), "once is enough");
         }
     }
 
@@ -78,7 +78,7 @@ class IncomingTest {
         Files.writeString(in.resolve("b.csv"), "nothing at all\n");
         Files.copy(log, in.resolve("c.csv"));
         try (CellarStore open = CellarStore.open(folder, CLOCK, "test")) {
-            IncomingFiles.Taken taken = IncomingFiles.takeIn(open);
+            IncomingFiles.Taken taken = IncomingFiles.takeInAlone(open);
             assertEquals(2, taken.faults().size());
             assertEquals(2, open.temperatures("loft").size());
         }
@@ -92,7 +92,7 @@ class IncomingTest {
         Files.createDirectories(folder.resolve("incoming"));
         Files.createSymbolicLink(folder.resolve("incoming/loft"), outside);
         try (CellarStore open = CellarStore.open(folder, CLOCK, "test")) {
-            assertTrue(IncomingFiles.takeIn(open).isNothing());
+            assertTrue(IncomingFiles.takeInAlone(open).isNothing());
         }
         assertTrue(Files.exists(outside.resolve("c.csv")));
         Terminal drop;

@@ -204,7 +204,7 @@ class KilledTest {
         Path cellar = folderOf(Work.IMPORT);
         assertSound(cellar);
         try (CellarStore store = Victim.open(cellar)) {
-            IncomingFiles.takeIn(store);
+            IncomingFiles.takeInAlone(store);
             TimeSeries there = store.temperatures(Victim.PLACE);
             assertDone(there.size(), done);
             for (int n = 1; n <= there.size(); n++) {

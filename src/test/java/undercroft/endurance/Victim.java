@@ -45,7 +45,7 @@ final class Victim {
                 Incoming incoming = Incoming.of(folder);
                 return n -> {
                     incoming.drop(PLACE, sample(n), CLOCK.instant());
-                    IncomingFiles.takeIn(store);
+                    IncomingFiles.takeInAlone(store);
                 };
             }
         },
