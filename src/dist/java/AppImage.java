@@ -203,6 +203,8 @@ public final class AppImage {
         copy(linuxFiles.resolve("undercroft.desktop"), share.resolve("applications/undercroft.desktop"));
         String metadata = "io.github.undercroft.undercroft.metainfo.xml";
         copy(linuxFiles.resolve(metadata), share.resolve("metainfo").resolve(metadata));
+        String unit = "undercroft-watch.service";
+        copy(linuxFiles.resolve(unit), share.resolve("systemd/user").resolve(unit));
         Path icons = project.resolve("assets/icons");
         copy(icons.resolve("undercroft.svg"), share.resolve("icons/hicolor/scalable/apps/undercroft.svg"));
         for (Path icon : list(icons)) {

@@ -35,6 +35,14 @@ final class RoomsTest {
             "undercroft.catalogue..");
 
     @ArchTest
+    static final ArchRule NUMBERS_KNOW_NOTHING_OF_BEER = onlyKnows(
+            "calc.numeric",
+            "what is true of any number is checked as such",
+            "undercroft.quantity..",
+            "undercroft.calc.numeric..",
+            "org.hipparchus..");
+
+    @ArchTest
     static final ArchRule CALCULATIONS_ARE_PURE = onlyKnows(
             "calc",
             "a calculation must be checkable without a cellar, a disk or a window",

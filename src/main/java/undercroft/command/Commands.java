@@ -80,6 +80,7 @@ public final class Commands {
                 .addSubcommand(new ImportCommand(console))
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new CalendarCommand(console))
+                .addSubcommand(new WatchCommand(console))
                 .setExpandAtFiles(false)
                 .setOut(console.out())
                 .setErr(console.err());

@@ -126,6 +126,16 @@ public final class IncomingFiles {
         return taken;
     }
 
+    /** Samples that did not come in a file. Blocks on a disk. */
+    public static void takeInAlone(CellarStore store, String placeId, TimeSeries celsius) {
+        boolean isThere =
+                store.cellar().places().stream().anyMatch(place -> place.id().equals(placeId));
+        if (isThere && !celsius.isEmpty()) {
+            store.merge(placeId, celsius);
+            store.save(withSource(store.cellar(), new Samples(placeId, celsius)));
+        }
+    }
+
     static Cellar withSource(Cellar cellar, Samples samples) {
         boolean guessed = !(cellar.place(samples.placeId()).temperature() instanceof TemperatureSource.Logged);
         return guessed && !samples.celsius().isEmpty()

@@ -5,7 +5,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
-import java.util.Set;
+import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import undercroft.quantity.InvalidInput;
@@ -17,7 +17,10 @@ import undercroft.store.disk.Disk;
  * hold two files of one name. The system gives the lock back when the program dies.
  *
  * <p>Where locks belong to a process (POSIX), closing any channel on the file gives up the lock of the whole process, so
- * a second window of this program must be turned away before it opens the file: hence the set of folders held here.
+ * a second window of this program must be turned away before it opens the file: hence the table of folders held here.
+ *
+ * <p>Who only passes by, to save something and go, locks the first byte alone. Who wants the whole file sees by its other
+ * bytes that the holder will be gone soon, and waits instead of turning away.
  */
 final class CellarLock implements AutoCloseable {
     static final String FILE = "cellar.lock";
@@ -25,7 +28,11 @@ final class CellarLock implements AutoCloseable {
     private static final String HELD_ELSEWHERE =
             "is open in another window or program; close it there before changing it here";
 
-    private static final Set<Path> HELD_HERE = ConcurrentHashMap.newKeySet();
+    private static final int LOOK_EVERY_MILLISECONDS = 20;
+    private static final int MOST_LOOKS = 1_000;
+
+    /** By folder, whether it is held in passing. */
+    private static final Map<Path, Boolean> HELD_HERE = new ConcurrentHashMap<>();
 
     private final Path folder;
 
@@ -37,10 +44,48 @@ final class CellarLock implements AutoCloseable {
         this.lock = lock;
     }
 
+    /** Takes it for as long as the cellar is open. Waits for somebody who only passes by. */
     static CellarLock take(CellarFolder cellar) {
+        for (int looks = 1; ; looks++) {
+            try {
+                return take(cellar, false);
+            } catch (HeldInPassing soonFree) {
+                if (looks == MOST_LOOKS || !slept()) {
+                    throw heldElsewhere(cellar.path());
+                }
+            }
+        }
+    }
+
+    /** Takes it to save something and go; whoever comes meanwhile waits. */
+    static CellarLock takeInPassing(CellarFolder cellar) {
+        try {
+            return take(cellar, true);
+        } catch (HeldInPassing another) {
+            throw heldElsewhere(cellar.path());
+        }
+    }
+
+    private static boolean slept() {
+        try {
+            Thread.sleep(LOOK_EVERY_MILLISECONDS);
+            return true;
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
+    /** The holder will be gone soon. */
+    private static final class HeldInPassing extends Exception {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private static CellarLock take(CellarFolder cellar, boolean inPassing) throws HeldInPassing {
         Path folder = cellar.path();
-        if (!HELD_HERE.add(folder)) {
-            throw heldElsewhere(folder);
+        Boolean holder = HELD_HERE.putIfAbsent(folder, inPassing);
+        if (holder != null) {
+            throw turnedAway(folder, holder);
         }
         boolean taken = false;
         try {
@@ -49,10 +94,7 @@ final class CellarLock implements AutoCloseable {
             if (kind != Disk.Kind.FILE && kind != Disk.Kind.NOTHING) {
                 throw new InvalidInput(FILE, "is no ordinary file but a link, folder or pipe; take it away");
             }
-            FileLock lock = tryLock(cellar.disk().openToLock(file));
-            if (lock == null) {
-                throw heldElsewhere(folder);
-            }
+            FileLock lock = tryLock(cellar.disk().openToLock(file), folder, inPassing);
             taken = true;
             return new CellarLock(folder, lock);
         } catch (IOException failure) {
@@ -64,18 +106,35 @@ final class CellarLock implements AutoCloseable {
         }
     }
 
-    private static FileLock tryLock(FileChannel channel) throws IOException {
+    private static FileLock tryLock(FileChannel channel, Path folder, boolean inPassing)
+            throws IOException, HeldInPassing {
         FileLock lock = null;
         try {
-            lock = channel.tryLock();
+            lock = tryLock(channel, 0, inPassing ? 1 : Long.MAX_VALUE);
+            if (lock == null) {
+                throw turnedAway(folder, tryLock(channel, 1, Long.MAX_VALUE - 1) != null);
+            }
             return lock;
-        } catch (OverlappingFileLockException heldByOtherCode) {
-            return null;
         } finally {
             if (lock == null) {
                 channel.close();
             }
         }
+    }
+
+    private static FileLock tryLock(FileChannel channel, long from, long size) throws IOException {
+        try {
+            return channel.tryLock(from, size, false);
+        } catch (OverlappingFileLockException heldByOtherCode) {
+            return null;
+        }
+    }
+
+    private static InvalidInput turnedAway(Path folder, boolean inPassing) throws HeldInPassing {
+        if (inPassing) {
+            throw new HeldInPassing();
+        }
+        return heldElsewhere(folder);
     }
 
     private static InvalidInput refused(IOException failure) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
@@ -49,11 +50,21 @@ public final class CellarStore implements AutoCloseable {
         return open(folder, clock, writtenBy, Disk.REAL);
     }
 
+    /** Opens a folder to save something and close it again at once; who comes meanwhile waits and is not turned away. */
+    public static CellarStore openInPassing(Path folder, Clock clock, String writtenBy) {
+        return open(folder, clock, writtenBy, Disk.REAL, CellarLock::takeInPassing);
+    }
+
     static CellarStore open(Path path, Clock clock, String writtenBy, Disk disk) {
+        return open(path, clock, writtenBy, disk, CellarLock::take);
+    }
+
+    private static CellarStore open(
+            Path path, Clock clock, String writtenBy, Disk disk, Function<CellarFolder, CellarLock> locking) {
         CellarFolder folder = CellarFolder.of(path, disk);
         folder.bytes();
         AtomicFile files = new AtomicFile(disk);
-        return whileLocked(CellarLock.take(folder), lock -> {
+        return whileLocked(locking.apply(folder), lock -> {
             CellarJson current = folder.json();
             if (!current.isNewer()) {
                 List.of(folder.path(), folder.temperatureFolder(), folder.historyFolder())

@@ -101,6 +101,10 @@ public final class Incoming {
         return all;
     }
 
+    public boolean isAnythingWaiting(Cellar cellar) {
+        return !waitingReadings().isEmpty() || !waiting(cellar).isEmpty();
+    }
+
     /** The readings that wait, in the order of the names. */
     public List<Waiting> waitingReadings() {
         return waiting(READINGS, ".json");

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import undercroft.calc.numeric.WeightedQuantiles;
 import undercroft.series.Track;
 
 /**
@@ -57,12 +58,7 @@ public final class ConditioningEnsemble {
         Arrays.fill(weights, 0, plain, plain == members ? 1.0 / members : (1 - hidden) / plain);
         Arrays.fill(weights, plain, members, hidden / Math.max(1, members - plain));
         return new ConditioningEnsemble(
-                beer,
-                members,
-                QuasiNormals.points(members, EnsembleParameters.DIMENSIONS),
-                plain,
-                weights,
-                unread(members));
+                beer, members, EnsembleParameters.deviates(members), plain, weights, unread(members));
     }
 
     /** The one member whose constants are all at their medians, without hidden extract. */

@@ -1,6 +1,7 @@
 package undercroft.calc.conditioning;
 
 import java.util.Arrays;
+import undercroft.calc.numeric.WeightedQuantiles;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;
 import undercroft.series.Band;

@@ -1,6 +1,8 @@
 package undercroft.calc.conditioning;
 
 import undercroft.calc.extract.HiddenExtract;
+import undercroft.calc.numeric.QuasiNormals;
+import undercroft.calc.numeric.Spread;
 import undercroft.catalogue.YeastStrain;
 import undercroft.quantity.Interval;
 
@@ -56,6 +58,13 @@ final class EnsembleParameters {
      * 24 g/L of sugar at 11 % and 12 °C in about 50 days, against the 4 to 8 weeks published.
      */
     private static final double SPARKLING_WINE_RATE = 2.2;
+
+    private static final int USUAL_SIZE = 512;
+
+    /** The deviates that every batch of a shelf starts from, made once; read only. */
+    private static final class Usual {
+        static final double[][] DEVIATES = QuasiNormals.points(USUAL_SIZE, DIMENSIONS);
+    }
 
     final int size;
 
@@ -143,6 +152,11 @@ final class EnsembleParameters {
                 hiddenPerDay[m] = beer.hidden().perDayAt21().valueAt(at[HIDDEN_RATE]);
             }
         }
+    }
+
+    /** Standard normal deviates, members by parameters, spread evenly. */
+    static double[][] deviates(int members) {
+        return members == USUAL_SIZE ? Usual.DEVIATES : QuasiNormals.points(members, DIMENSIONS);
     }
 
     /** Members at their deviates, those from {@code firstHidden} on with hidden extract. */

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
+import undercroft.calc.numeric.Proposal;
+import undercroft.calc.numeric.QuasiNormals;
 
 /**
  * Bayes' rule by importance sampling within one stratum: members without hidden extract, or those with it. The prior's quasi-random points are weighted by the likelihood of all readings; when

@@ -4,6 +4,7 @@ import undercroft.calc.gas.LimitTemperatures;
 import undercroft.calc.gas.PressureLimits;
 import undercroft.calc.gas.PressureMemory;
 import undercroft.calc.gas.PressureTable;
+import undercroft.calc.numeric.WeightedQuantiles;
 import undercroft.quantity.Interval;
 import undercroft.series.Band;
 import undercroft.series.Track;

@@ -3,6 +3,7 @@ package undercroft.calc.conditioning;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import undercroft.calc.numeric.Spread;
 import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.quantity.Carbonation;
 import undercroft.quantity.Interval;

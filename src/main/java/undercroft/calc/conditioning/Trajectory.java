@@ -1,5 +1,8 @@
 package undercroft.calc.conditioning;
 
+import undercroft.calc.numeric.Softplus;
+import undercroft.calc.numeric.WrightOmega;
+
 /**
  * One member on its way along the steps. Uptake, lag and loss of yeast are separable, so three running integrals carry
  * the whole state and no equation is integrated:

@@ -16,6 +16,7 @@ import undercroft.calc.extract.DoseSpread;
 import undercroft.calc.extract.HiddenExtract;
 import undercroft.calc.extract.Leftover;
 import undercroft.calc.gas.TrappedAir;
+import undercroft.calc.numeric.QuasiNormals;
 import undercroft.catalogue.FillingMethod;
 import undercroft.catalogue.YeastState;
 import undercroft.catalogue.YeastStrain;

@@ -13,6 +13,8 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import undercroft.calc.numeric.Softplus;
+import undercroft.calc.numeric.WrightOmega;
 import undercroft.series.Track;
 
 /** The fast form against an integrator that knows only the differential equations, and against closed forms. */

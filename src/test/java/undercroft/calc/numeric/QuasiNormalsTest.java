@@ -1,4 +1,4 @@
-package undercroft.calc.conditioning;
+package undercroft.calc.numeric;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

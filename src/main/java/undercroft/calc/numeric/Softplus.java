@@ -1,10 +1,10 @@
-package undercroft.calc.conditioning;
+package undercroft.calc.numeric;
 
 /**
  * ln(1 + e^x) from a table with cubic pieces, good to 1e-8 and several times faster than the two library calls. The lag
  * needs it once for every member and step.
  */
-final class Softplus {
+public final class Softplus {
     private static final double FROM = -6;
     private static final double UNTIL = 24;
     private static final int PER_UNIT = 16;
@@ -22,7 +22,7 @@ final class Softplus {
     private Softplus() {}
 
     /** For x of −6 or more; below it −6 is taken. */
-    static double at(double x) {
+    public static double at(double x) {
         if (x >= UNTIL) {
             return x;
         }

@@ -1,11 +1,11 @@
-package undercroft.calc.conditioning;
+package undercroft.calc.numeric;
 
 /**
  * The Wright omega function, the w > 0 with w + ln w = y: what Michaelis-Menten uptake leaves after a given time
  * (Schnell and Mendoza 1997, J. Theor. Biol. 187:207, there as Lambert's W of e^y). Starting values and the fourth-order
  * step follow Lawrence, Corless and Jeffrey 2012, ACM TOMS 38:20 (algorithm 917).
  */
-final class WrightOmega {
+public final class WrightOmega {
     private static final double FROM = -14;
     private static final double UNTIL = 64;
     private static final int PER_UNIT = 16;
@@ -23,7 +23,7 @@ final class WrightOmega {
     private WrightOmega() {}
 
     /** The same from a table with cubic pieces, right to 1e-8: what a forecast needs at every instant. */
-    static double quick(double y) {
+    public static double quick(double y) {
         if (y < FROM) {
             return Math.exp(y);
         }
@@ -40,7 +40,7 @@ final class WrightOmega {
     }
 
     /** Any finite y; the result is positive (0 when e^y underflows), right to about 1e-14 of itself. */
-    static double at(double y) {
+    public static double at(double y) {
         if (y < -36) {
             return Math.exp(y);
         }

@@ -1,4 +1,4 @@
-package undercroft.calc.conditioning;
+package undercroft.calc.numeric;
 
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.special.Gamma;
@@ -8,7 +8,7 @@ import org.hipparchus.special.Gamma;
  * covariance a third wider than the cloud's keep its tails heavier than what it stands for, as importance sampling
  * needs. The fit is drawn towards the prior as far as the cloud is worth few points.
  */
-final class Proposal {
+public final class Proposal {
     private static final double FREEDOM = 7;
     private static final double WIDER = 1.3;
 
@@ -32,7 +32,7 @@ final class Proposal {
     }
 
     /** Fits to points with weights that sum to 1. */
-    static Proposal fittedTo(double[][] points, double[] weights, int dimensions) {
+    public static Proposal fittedTo(double[][] points, double[] weights, int dimensions) {
         double squares = 0;
         double[] mean = new double[dimensions];
         for (int i = 0; i < weights.length; i++) {
@@ -64,7 +64,7 @@ final class Proposal {
         return new Proposal(mean, covariance);
     }
 
-    double[] draw(RandomGenerator random) {
+    public double[] draw(RandomGenerator random) {
         double chiSquare = 0;
         for (int i = 0; i < FREEDOM; i++) {
             double g = random.nextGaussian();
@@ -83,7 +83,7 @@ final class Proposal {
         return point;
     }
 
-    double logDensity(double[] point) {
+    public double logDensity(double[] point) {
         double[] solved = new double[dimensions];
         double square = 0;
         for (int d = 0; d < dimensions; d++) {

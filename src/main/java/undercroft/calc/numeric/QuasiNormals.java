@@ -1,4 +1,4 @@
-package undercroft.calc.conditioning;
+package undercroft.calc.numeric;
 
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.random.SobolSequenceGenerator;
@@ -7,16 +7,10 @@ import org.hipparchus.random.SobolSequenceGenerator;
  * Standard normal points spread evenly over many dimensions: a Sobol sequence (Joe and Kuo 2008 directions, as in
  * Hipparchus) through the normal quantile. No seed, no clock: the same size gives the same points.
  */
-final class QuasiNormals {
+public final class QuasiNormals {
     private static final NormalDistribution NORMAL = new NormalDistribution();
-    private static final int USUAL_COUNT = 512;
     private static final double REACH = 8;
     private static final int CELLS = 4096;
-
-    /** The points that every batch of a shelf starts from, made once; read only. */
-    private static final class Usual {
-        static final double[][] POINTS = made(USUAL_COUNT, EnsembleParameters.DIMENSIONS);
-    }
 
     private QuasiNormals() {}
 
@@ -25,13 +19,7 @@ final class QuasiNormals {
      * {@code count} is used: it is as even as the first block and holds no coordinate of 0, whose quantile is infinite.
      * Columns do not depend on how many there are.
      */
-    static double[][] points(int count, int dimensions) {
-        return count == USUAL_COUNT && dimensions == EnsembleParameters.DIMENSIONS
-                ? Usual.POINTS
-                : made(count, dimensions);
-    }
-
-    private static double[][] made(int count, int dimensions) {
+    public static double[][] points(int count, int dimensions) {
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimensions);
         int skip = Math.max(64, Integer.highestOneBit(Math.max(1, count - 1)) << 1);
         double[][] points = new double[count][];
@@ -48,7 +36,7 @@ final class QuasiNormals {
     }
 
     /** Cumulative probability of a standard normal deviate, 0 to 1, within 1e-6; from a table, for it is asked a lot. */
-    static double probability(double z) {
+    public static double probability(double z) {
         double place = (z + REACH) * CELLS / (2 * REACH);
         if (!(place > 0)) {
             return 0;

@@ -1,4 +1,4 @@
-package undercroft.calc.conditioning;
+package undercroft.calc.numeric;
 
 import java.util.Arrays;
 import undercroft.quantity.Interval;
@@ -8,7 +8,7 @@ import undercroft.quantity.Interval;
  * Values may be +∞ ("never"). Works in one pass over buckets and sorts only the bucket a quantile falls into; keeps its
  * working arrays, so one instance serves many columns but not two threads.
  */
-final class WeightedQuantiles {
+public final class WeightedQuantiles {
     private static final double[] FIVE_FIFTY_NINETY_FIVE = {0.05, 0.5, 0.95};
     /** A share that is met but for the rounding of its sum is met: the sum depends on the order it is taken in. */
     private static final double BUT_FOR_ROUNDING = 1 - 1e-12;
@@ -20,7 +20,7 @@ final class WeightedQuantiles {
     private final long[] order;
     private final double[] three = new double[3];
 
-    WeightedQuantiles(double[] weights) {
+    public WeightedQuantiles(double[] weights) {
         this.weights = weights;
         this.total = Arrays.stream(weights).sum();
         this.bucketWeight = new double[Math.max(16, weights.length)];
@@ -28,7 +28,7 @@ final class WeightedQuantiles {
         this.order = new long[weights.length];
     }
 
-    Interval interval(double[] values) {
+    public Interval interval(double[] values) {
         of(values, FIVE_FIFTY_NINETY_FIVE, three);
         return Interval.of(three[0], three[1], three[2]);
     }
@@ -40,7 +40,7 @@ final class WeightedQuantiles {
      * @param levels rising, 0 to 1
      * @param out as many as levels
      */
-    void of(double[] values, double[] levels, double[] out) {
+    public void of(double[] values, double[] levels, double[] out) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (double value : values) {
