@@ -37,8 +37,14 @@ import undercroft.wording.Messages;
  * not, the newest good version is offered, and the damaged file is kept.
  */
 class TornTest {
-    private static final String LOG = "time,celsius\n2026-03-29T01:30:00Z,12.375\n2026-03-29T02:00:00Z,-3\n"
-            + "2026-03-29T02:30:00Z,11\n2026-03-29T03:00:00Z,10.5\n";
+    private static final String LOG =
+            """
+            time,celsius
+            2026-03-29T01:30:00Z,12.375
+            2026-03-29T02:00:00Z,-3
+            2026-03-29T02:30:00Z,11
+            2026-03-29T03:00:00Z,10.5
+            """;
 
     @TempDir
     Path folder;
@@ -163,7 +169,7 @@ class TornTest {
             LoggedTemperatures logged = readLog(Arrays.copyOf(whole, length));
             int lines = length < heading ? 0 : (int) new String(whole, 0, length, StandardCharsets.UTF_8)
                     .lines().count() - 1;
-            boolean cut = length < heading - 1 || length > heading && whole[length - 1] != '\n';
+            boolean cut = length < heading - 1 || (length > heading && whole[length - 1] != '\n');
             int expected = cut && length > heading ? lines - 1 : lines;
             TimeSeries read = logged.celsius().get("loft");
             assertEquals(expected, read.size(), "lines of the first " + length + " bytes");
