@@ -90,8 +90,7 @@ public final class IncomingFiles {
         return new InvalidInput(waiting.name() + inside, "incoming.fault.refused", why);
     }
 
-    private static void readings(
-            Incoming incoming, Cellar cellar, List<Readings> all, List<InvalidInput> faults) {
+    private static void readings(Incoming incoming, Cellar cellar, List<Readings> all, List<InvalidInput> faults) {
         for (Incoming.Waiting waiting : incoming.waitingReadings()) {
             try {
                 ReadingsFile file = incoming.readings(waiting);

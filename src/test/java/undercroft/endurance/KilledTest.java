@@ -70,8 +70,8 @@ class KilledTest {
     @Tag("endurance")
     void fourThousandPiecesOfWorkCutOffLoseNothing() throws IOException, InterruptedException {
         kill(1_000);
-        System.out.println("1000 kills, 4000 pieces of work cut off: " + amidst + " of them done and not yet said, " + half
-                + " files half written, 0 losses");
+        System.out.println("1000 kills, 4000 pieces of work cut off: " + amidst + " of them done and not yet said, "
+                + half + " files half written, 0 losses");
     }
 
     private void kill(int rounds) throws IOException, InterruptedException {
@@ -104,8 +104,10 @@ class KilledTest {
     /** As long as a page and a table of a real one, and as ours. */
     private static Map<String, String> report() {
         Map<String, String> texts = new TreeMap<>();
-        texts.put("index.html", "<!DOCTYPE html>\n<html><head><meta name=\"generator\" content=\"Undercroft\"></head>"
-                + "<p>page</p>\n".repeat(5_000));
+        texts.put(
+                "index.html",
+                "<!DOCTYPE html>\n<html><head><meta name=\"generator\" content=\"Undercroft\"></head>"
+                        + "<p>page</p>\n".repeat(5_000));
         texts.put("report.json", "{\"schema\": 1, \"at\": \"2026\", \"cellar\": 1}" + " ".repeat(100_000));
         for (int i = 0; i < REPORT_PAGES; i++) {
             texts.put("series/ale-" + i + ".csv", "time_utc,lot,carbonation_low_vol,\n" + "1,2,3\n".repeat(5_000));
@@ -269,8 +271,8 @@ class KilledTest {
         boolean later = false;
         for (String name : expected.keySet()) {
             String text = Files.readString(folder.resolve(name));
-            int mark = Integer.parseInt(
-                    text.substring(text.lastIndexOf("\nmark ") + "\nmark ".length()).strip());
+            int mark = Integer.parseInt(text.substring(text.lastIndexOf("\nmark ") + "\nmark ".length())
+                    .strip());
             later |= mark > done;
             assertTrue(mark == done || mark == done + 1, () -> name + " is of " + mark + ", not " + done);
         }

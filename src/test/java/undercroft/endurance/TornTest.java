@@ -37,8 +37,7 @@ import undercroft.wording.Messages;
  * not, the newest good version is offered, and the damaged file is kept.
  */
 class TornTest {
-    private static final String LOG =
-            """
+    private static final String LOG = """
             time,celsius
             2026-03-29T01:30:00Z,12.375
             2026-03-29T02:00:00Z,-3
@@ -56,8 +55,7 @@ class TornTest {
 
     @BeforeEach
     void aSmallCellarWithAnEarlierVersion() throws IOException {
-        Place loft =
-                new Place("loft", "Loft", new TemperatureSource.Logged(), 3, LightSetting.usual(LightPlace.DARK));
+        Place loft = new Place("loft", "Loft", new TemperatureSource.Logged(), 3, LightSetting.usual(LightPlace.DARK));
         Cellar cellar = Cellar.empty("Earlier", ZoneOffset.UTC).withPlace(loft);
         try (CellarStore store = CellarStore.create(folder, cellar, Victim.CLOCK, "test")) {
             store.save(cellar.withName("Now"));
@@ -113,7 +111,8 @@ class TornTest {
             openWith(zeroed);
         }
         openWith(new byte[4096]);
-        for (String another : List.of("PK\u0003\u0004", "%PDF-1.7\n", "<html></html>", LOG, "[1, 2]", "{\"name\": 1}")) {
+        for (String another :
+                List.of("PK\u0003\u0004", "%PDF-1.7\n", "<html></html>", LOG, "[1, 2]", "{\"name\": 1}")) {
             openWith(another.getBytes(StandardCharsets.UTF_8));
         }
         assertEquals(sound.length / 37 + 1 + 1 + 6, told);
@@ -167,8 +166,12 @@ class TornTest {
         int heading = "time,celsius\n".length();
         for (int length = 0; length <= whole.length; length++) {
             LoggedTemperatures logged = readLog(Arrays.copyOf(whole, length));
-            int lines = length < heading ? 0 : (int) new String(whole, 0, length, StandardCharsets.UTF_8)
-                    .lines().count() - 1;
+            int lines = length < heading
+                    ? 0
+                    : (int) new String(whole, 0, length, StandardCharsets.UTF_8)
+                                    .lines()
+                                    .count()
+                            - 1;
             boolean cut = length < heading - 1 || (length > heading && whole[length - 1] != '\n');
             int expected = cut && length > heading ? lines - 1 : lines;
             TimeSeries read = logged.celsius().get("loft");

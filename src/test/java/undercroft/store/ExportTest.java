@@ -238,7 +238,8 @@ final class ExportTest {
     @Test
     void whatADeadExportLeftGoesWithTheNextOneAnHourLaterAndNothingElse() throws IOException {
         List<Path> dead = List.of(
-                scratch.resolve("index.html.0123456789abcdef.tmp"), scratch.resolve("report.json.0123456789abcdef.tmp"));
+                scratch.resolve("index.html.0123456789abcdef.tmp"),
+                scratch.resolve("report.json.0123456789abcdef.tmp"));
         Path living = scratch.resolve("index.html.00000000000000aa.tmp");
         Path another = scratch.resolve("thesis.html.0123456789abcdef.tmp");
         for (Path each : List.of(dead.get(0), dead.get(1), living, another)) {
