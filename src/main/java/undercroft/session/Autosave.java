@@ -77,9 +77,9 @@ final class Autosave {
     void saveAgain() {
         saving.run(
                 this::saveDifference,
-                others -> {
-                    fault.set(null);
-                    others.forEach(whenOthersWrote);
+                outcome -> {
+                    fault.set(outcome.fault());
+                    outcome.others().forEach(whenOthersWrote);
                 },
                 fault::set);
     }
@@ -90,8 +90,15 @@ final class Autosave {
         repository.saveElsewhere(folder, state.cellar(), state.temperatures());
     }
 
-    /** Returns what others wrote in the meantime, by place. */
-    private Map<String, TimeSeries> saveDifference() {
+    /**
+     * What came of a save.
+     *
+     * @param others what others wrote in the meantime, by place
+     * @param fault null when all is on the disk
+     */
+    private record Outcome(Map<String, TimeSeries> others, InvalidInput fault) {}
+
+    private Outcome saveDifference() {
         State wanted = newest;
         List<InvalidInput> faults = new ArrayList<>();
         if (!wanted.cellar().equals(cellarOnDisk)) {
@@ -113,10 +120,10 @@ final class Autosave {
             }
         });
         if (!faults.isEmpty()) {
-            throw faults.get(0);
+            return new Outcome(others, faults.get(0));
         }
         saved = wanted;
-        return others;
+        return new Outcome(others, null);
     }
 
     /**

@@ -44,15 +44,27 @@ public final class IncomingFiles {
 
     /**
      * Takes in the temperatures that wait and reads the readings, which are for the caller to put into the cellar: save it,
-     * then call {@link #settle}. Blocks on a disk. A store that is only looked at takes nothing in.
+     * then call {@link #settle}. A place that was guessed has its log as its source from then on. Blocks on a disk. Where it
+     * fails, what is left waits for the next time. A store that is only looked at takes nothing in.
      */
     public static Taken takeIn(CellarStore store) {
         List<Samples> all = new ArrayList<>();
+        List<Readings> readings = new ArrayList<>();
         List<InvalidInput> faults = new ArrayList<>();
-        if (store.lookOnly().isPresent()) {
-            return new Taken(all, List.of(), faults);
+        if (store.lookOnly().isEmpty()) {
+            Incoming incoming = Incoming.of(store.folder());
+            try {
+                temperatures(incoming, store, all, faults);
+                readings(incoming, store.cellar(), readings, faults);
+            } catch (InvalidInput failure) {
+                faults.add(failure);
+            }
         }
-        Incoming incoming = Incoming.of(store.folder());
+        return new Taken(all, readings, faults);
+    }
+
+    private static void temperatures(
+            Incoming incoming, CellarStore store, List<Samples> all, List<InvalidInput> faults) {
         Cellar cellar = store.cellar();
         for (Incoming.Waiting waiting : incoming.waiting(cellar)) {
             TimeSeries celsius;
@@ -63,10 +75,12 @@ public final class IncomingFiles {
                 continue;
             }
             store.merge(waiting.kind(), celsius);
+            Samples samples = new Samples(waiting.kind(), celsius);
+            all.add(samples);
+            // Before the file is moved: a program that dies in between does both again.
+            store.save(withSource(store.cellar(), samples));
             incoming.done(waiting);
-            all.add(new Samples(waiting.kind(), celsius));
         }
-        return new Taken(all, readings(incoming, cellar, faults), faults);
     }
 
     private static InvalidInput refused(Incoming incoming, Incoming.Waiting waiting, InvalidInput why) {
@@ -76,8 +90,7 @@ public final class IncomingFiles {
         return new InvalidInput(waiting.name() + inside, "incoming.fault.refused", why);
     }
 
-    private static List<Readings> readings(Incoming incoming, Cellar cellar, List<InvalidInput> faults) {
-        List<Readings> all = new ArrayList<>();
+    private static void readings(Incoming incoming, Cellar cellar, List<Readings> all, List<InvalidInput> faults) {
         for (Incoming.Waiting waiting : incoming.waitingReadings()) {
             try {
                 ReadingsFile file = incoming.readings(waiting);
@@ -87,7 +100,6 @@ public final class IncomingFiles {
                 faults.add(refused(incoming, waiting, unreadable));
             }
         }
-        return all;
     }
 
     /** Moves readings away that a store has saved; the others wait on. Blocks on a disk. */
@@ -101,13 +113,10 @@ public final class IncomingFiles {
         }
     }
 
-    /** The same without a window: a place that was guessed has its log as its source from then on. */
+    /** The same without a window. */
     public static Taken takeInAlone(CellarStore store) {
         Taken taken = takeIn(store);
         Cellar cellar = store.cellar();
-        for (Samples samples : taken.celsius()) {
-            cellar = withSource(cellar, samples);
-        }
         for (Readings readings : taken.readings()) {
             cellar = readings.file().into(cellar);
         }

@@ -9,10 +9,13 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -203,6 +206,25 @@ public final class Export {
                 made.forEach(files::discard);
             }
         }
+        removeAbandoned(contents.keySet());
+    }
+
+    /** What exports that died left of the same files; the disk's own clock says how old it is. */
+    private void removeAbandoned(Set<Path> written) {
+        Map<Path, Set<String>> byFolder = new LinkedHashMap<>();
+        written.forEach(file -> byFolder.computeIfAbsent(file.getParent(), any -> new HashSet<>())
+                .add(file.getFileName().toString()));
+        byFolder.forEach((folder, names) -> {
+            try {
+                Instant now = files.disk()
+                        .entry(folder.resolve(names.iterator().next()))
+                        .modified()
+                        .toInstant();
+                files.removeAbandoned(folder, now, names::contains);
+            } catch (IOException failure) {
+                // It is surplus; the next export tries again.
+            }
+        });
     }
 
     /** Makes a folder inside the one named; a link in its place is refused. */

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.stream.Stream;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.quantity.InvalidInput;
@@ -39,7 +40,7 @@ public final class Incoming {
     private final CellarFolder folder;
     private final AtomicFile files;
 
-    private Incoming(CellarFolder folder) {
+    Incoming(CellarFolder folder) {
         this.folder = folder;
         this.files = new AtomicFile(folder.disk());
     }
@@ -82,6 +83,15 @@ public final class Incoming {
         return file;
     }
 
+    /** Deletes what programs that died while they put something there left behind. */
+    void removeAbandoned(Cellar cellar, Instant now) {
+        Path incoming = folder.path().resolve(FOLDER);
+        if (folder.kindOf(incoming) == Disk.Kind.FOLDER) {
+            Stream.concat(cellar.places().stream().map(Place::id), Stream.of(READINGS))
+                    .forEach(kind -> files.removeAbandoned(incoming.resolve(kind), now, file -> true));
+        }
+    }
+
     /** The temperatures that wait for the places of a cellar, in the order of the names. */
     public List<Waiting> waiting(Cellar cellar) {
         List<Waiting> all = new ArrayList<>();
@@ -116,7 +126,7 @@ public final class Incoming {
     /** The readings in a file. */
     public ReadingsFile readings(Waiting waiting) {
         return ReadingsFile.read(
-                new WholeFile(folder.disk()).bytes(waiting.file(), waiting.name(), WholeFile.MOST_TEMPERATURE_BYTES));
+                new WholeFile(folder.disk()).bytes(waiting.file(), waiting.name(), WholeFile.MOST_SMALL_BYTES));
     }
 
     /** The samples in a file: as the cellar's own files have them, or as any logger's file that leaves nothing open. */

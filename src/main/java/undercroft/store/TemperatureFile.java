@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.store.disk.Disk;
@@ -39,14 +40,14 @@ final class TemperatureFile {
     static TimeSeries readWhatIsSound(byte[] bytes, String name, List<InvalidInput> faults) {
         List<InvalidInput> found = new ArrayList<>();
         int[] more = {0};
-        TimeSeries series = new TemperatureLines(bytes, name, fault -> {
-                    if (found.size() < TOLD_PER_FILE) {
-                        found.add(fault);
-                    } else {
-                        more[0]++;
-                    }
-                })
-                .read();
+        Consumer<InvalidInput> tell = fault -> {
+            if (found.size() < TOLD_PER_FILE) {
+                found.add(fault);
+            } else {
+                more[0]++;
+            }
+        };
+        TimeSeries series = new TemperatureLines(bytes, name, tell, false).read();
         faults.addAll(found);
         if (more[0] > 0) {
             faults.add(new InvalidInput(name, "has " + more[0] + " more lines at fault; correct the first ones first"));

@@ -18,17 +18,27 @@ final class TemperatureLines {
     private static final int TIME_LENGTH = "2026-03-29T01:30:00Z".length();
     private static final String SHAPE = "is not a time and a temperature; write it like 2026-03-29T01:30:00Z,12.5";
 
+    private static final String CUT_OFF =
+            "has no end and may be cut off in the middle of a number; end it with a line break if it is whole";
+
     private final byte[] bytes;
     private final String name;
     private final Consumer<InvalidInput> faults;
+    private final boolean mayEndAnywhere;
     private final TimeSeries.Builder series = new TimeSeries.Builder();
     private int position;
     private int line = 1;
 
     TemperatureLines(byte[] bytes, String name, Consumer<InvalidInput> faults) {
+        this(bytes, name, faults, true);
+    }
+
+    /** {@code mayEndAnywhere}: whether a last line without a line break counts as whole. */
+    TemperatureLines(byte[] bytes, String name, Consumer<InvalidInput> faults, boolean mayEndAnywhere) {
         this.bytes = bytes;
         this.name = name;
         this.faults = faults;
+        this.mayEndAnywhere = mayEndAnywhere;
     }
 
     /** The samples of all sound lines. A file without heading and without a sound line is another's: one fault is told. */
@@ -76,7 +86,8 @@ final class TemperatureLines {
             }
             long time = time(end);
             double celsius = time == Long.MIN_VALUE ? Double.NaN : celsius(position + TIME_LENGTH + 1, end);
-            String fault = faultOf(time, celsius, previous);
+            boolean cutOff = !mayEndAnywhere && end == bytes.length;
+            String fault = cutOff ? CUT_OFF : faultOf(time, celsius, previous);
             if (fault == null) {
                 series.add(time, celsius);
                 previous = time;

@@ -35,6 +35,11 @@ final class TemperatureLogs {
             return new Known(series, bytes.length, checksum.getValue());
         }
 
+        /** What whoever saves knows of, while the file holds more. */
+        static Known less(TimeSeries series) {
+            return new Known(series, -1, 0);
+        }
+
         boolean isOf(byte[] bytes) {
             return bytes.length == length && of(series, bytes).checksum == checksum;
         }
@@ -64,10 +69,20 @@ final class TemperatureLogs {
         return folder.temperatures(cellar, (placeId, bytes, celsius) -> known.put(placeId, Known.of(celsius, bytes)));
     }
 
-    /** Sorts samples into a place's file; where both have one instant the newer value stays. Returns what is there then. */
+    /**
+     * Sorts samples into a place's file; where both have one instant the newer value stays. Returns what is there then.
+     * Whoever shows the log does not know of them yet, so that they stay, as another program's do, in what it saves next.
+     */
     TimeSeries merge(String placeId, TimeSeries newer) {
-        TimeSeries before = read(placeId, new ArrayList<>());
-        return save(placeId, before.mergedWith(TemperatureFile.asWritten(newer, nameOf(placeId))));
+        Known shown = known.get(placeId);
+        try {
+            TimeSeries before = read(placeId, new ArrayList<>());
+            return save(placeId, before.mergedWith(TemperatureFile.asWritten(newer, nameOf(placeId))));
+        } finally {
+            if (shown != null) {
+                known.put(placeId, shown);
+            }
+        }
     }
 
     /**
@@ -86,7 +101,7 @@ final class TemperatureLogs {
         Known base = known.getOrDefault(placeId, Known.of(onDisk, bytes));
         TimeSeries result = base.isOf(bytes) ? wanted : withAdded(wanted, onDisk, base.series());
         if (there && faults.isEmpty() && result.equals(onDisk)) {
-            known.put(placeId, Known.of(onDisk, bytes));
+            known.put(placeId, result.equals(wanted) ? Known.of(onDisk, bytes) : Known.less(wanted));
             return onDisk;
         }
         if (there && (!faults.isEmpty() || !beginsWith(result, onDisk))) {
@@ -94,7 +109,7 @@ final class TemperatureLogs {
         }
         byte[] printed = bytesOf(result);
         files.replace(file, printed, nameOf(placeId));
-        known.put(placeId, Known.of(result, printed));
+        known.put(placeId, result.equals(wanted) ? Known.of(result, printed) : Known.less(wanted));
         history(placeId).prune(clock.instant());
         return result;
     }

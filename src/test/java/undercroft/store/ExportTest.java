@@ -11,7 +11,9 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -231,5 +233,22 @@ final class ExportTest {
         Files.createDirectories(scratch.resolve("report.json/inside"));
         said(() -> report(scratch));
         assertEquals(List.of(scratch.resolve("report.json"), scratch.resolve("report.json/inside")), all(scratch));
+    }
+
+    @Test
+    void whatADeadExportLeftGoesWithTheNextOneAnHourLaterAndNothingElse() throws IOException {
+        List<Path> dead = List.of(
+                scratch.resolve("index.html.0123456789abcdef.tmp"),
+                scratch.resolve("report.json.0123456789abcdef.tmp"));
+        Path living = scratch.resolve("index.html.00000000000000aa.tmp");
+        Path another = scratch.resolve("thesis.html.0123456789abcdef.tmp");
+        for (Path each : List.of(dead.get(0), dead.get(1), living, another)) {
+            Files.writeString(each, "half a fi");
+            Files.setLastModifiedTime(each, FileTime.from(Instant.now().minus(Duration.ofMinutes(61))));
+        }
+        Files.setLastModifiedTime(living, FileTime.from(Instant.now().minus(Duration.ofMinutes(50))));
+        report(scratch);
+        assertFalse(Files.exists(dead.get(0)) || Files.exists(dead.get(1)));
+        assertTrue(Files.exists(living) && Files.exists(another));
     }
 }

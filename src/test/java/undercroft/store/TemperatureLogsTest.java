@@ -81,6 +81,22 @@ class TemperatureLogsTest {
     }
 
     @Test
+    void whatCameInStaysInWhatAWindowThatHasNotSeenItSavesNextAndEvenAfter() {
+        try (CellarStore store = open()) {
+            TimeSeries shown = store.temperatures().celsius().get("loft");
+            store.merge("loft", series(1_200, 12));
+            TimeSeries typed = shown.mergedWith(series(1_800, 13));
+            assertEquals(series(0, 10, 600, 11, 1_200, 12, 1_800, 13), store.replaceTemperatures("loft", typed));
+            TimeSeries typedMore = typed.mergedWith(series(2_400, 14));
+            TimeSeries all = series(0, 10, 600, 11, 1_200, 12, 1_800, 13, 2_400, 14);
+            assertEquals(all, store.replaceTemperatures("loft", typedMore), "still not seen");
+            assertEquals(all, store.replaceTemperatures("loft", all), "seen");
+            TimeSeries without = series(0, 10, 600, 11, 1_800, 13, 2_400, 14);
+            assertEquals(without, store.replaceTemperatures("loft", without), "and may be taken away from then on");
+        }
+    }
+
+    @Test
     void aValueAnotherProgramCorrectedStaysUnlessItWasChangedHereToo() throws IOException {
         try (CellarStore store = open()) {
             store.temperatures();

@@ -7,7 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.security.SecureRandom;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -16,6 +19,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import undercroft.quantity.InvalidInput;
 
@@ -29,7 +34,7 @@ import undercroft.quantity.InvalidInput;
  * <ul>
  *   <li>making, writing or forcing the new file (disk full, device gone), or renaming it (no permission, held by another
  *       program): the new file is deleted, the old one is untouched, and the fault is told;
- *   <li>deleting the new file after a failure: ignored; {@link #removeLeftovers} takes it away later;
+ *   <li>deleting the new file after a failure: ignored; {@link #removeLeftovers} or {@link #removeAbandoned} takes it away later;
  *   <li>forcing the folder: the new file is there and complete, but might be lost in a power cut. {@link #confirm} tells
  *       that, and tries again each time it is called. Systems that know no such call are none the worse: after a power
  *       cut either the old file or the new one is there;
@@ -42,6 +47,9 @@ import undercroft.quantity.InvalidInput;
 public final class AtomicFile {
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final int RANDOM_BYTES = 8;
+
+    /** Longer than any file takes to be written. */
+    private static final Duration ABANDONED_AFTER = Duration.ofHours(1);
 
     /** The second form is that of version 0.1. */
     private static final Pattern LEFTOVER = Pattern.compile(".+\\.[0-9a-f]{16}\\.tmp|cellar(-.+)?\\.json\\.tmp");
@@ -281,10 +289,31 @@ public final class AtomicFile {
 
     /** Deletes what writers that died left in a folder. Only for whoever holds the lock: a living writer's is there too. */
     public void removeLeftovers(Path folder) {
+        removeLeftovers(folder, (entry, modified) -> true);
+    }
+
+    /**
+     * Deletes what writers that died left in a folder that no lock is held on, where other people's files lie too: only
+     * what is older by an hour than now, as a living writer's is younger.
+     *
+     * @param of the file they were to become
+     */
+    public void removeAbandoned(Path folder, Instant now, Predicate<String> of) {
+        FileTime youngest = FileTime.from(now.minus(ABANDONED_AFTER));
+        removeLeftovers(folder, (name, modified) -> {
+            String file = name.replaceFirst("\\.[0-9a-f]{16}\\.tmp$", "");
+            return modified.compareTo(youngest) < 0 && !file.equals(name) && of.test(file);
+        });
+    }
+
+    private void removeLeftovers(Path folder, BiPredicate<String, FileTime> which) {
         try {
             if (disk.entry(folder).kind() == Disk.Kind.FOLDER) {
                 for (Path entry : disk.list(folder)) {
-                    if (isLeftover(entry) && disk.entry(entry).kind() == Disk.Kind.FILE) {
+                    Disk.Entry found = disk.entry(entry);
+                    if (isLeftover(entry)
+                            && found.kind() == Disk.Kind.FILE
+                            && which.test(entry.getFileName().toString(), found.modified())) {
                         disk.delete(entry);
                     }
                 }
