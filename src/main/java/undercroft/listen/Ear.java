@@ -45,6 +45,7 @@ final class Ear {
     private boolean looksFahrenheit;
     private Counts counts = new Counts(0, 0, 0, 0, 0);
     private long toldOut;
+    private boolean refused;
 
     /**
      * Messages by what became of them.
@@ -73,6 +74,11 @@ final class Ear {
 
     Counts counts() {
         return counts;
+    }
+
+    /** Whether the broker lets nobody of this name hear the topic. */
+    void refused(boolean isRefused) {
+        refused = isRefused;
     }
 
     /** Takes in one message, or counts why not. */
@@ -194,6 +200,9 @@ final class Ear {
     /** What a person should know. */
     List<InvalidInput> faults(Instant now) {
         List<InvalidInput> faults = new ArrayList<>();
+        if (refused) {
+            faults.add(new InvalidInput(place, "listen.fault.refused", topic.name()));
+        }
         if (heard.plus(SILENCE).isBefore(now)) {
             faults.add(new InvalidInput(place, "listen.fault.silent", topic.name()));
         }

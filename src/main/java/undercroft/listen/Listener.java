@@ -8,6 +8,7 @@ import com.hivemq.client.mqtt.datatypes.MqttQos;
 import com.hivemq.client.mqtt.mqtt3.Mqtt3AsyncClient;
 import com.hivemq.client.mqtt.mqtt3.Mqtt3ClientBuilder;
 import com.hivemq.client.mqtt.mqtt3.exceptions.Mqtt3ConnAckException;
+import com.hivemq.client.mqtt.mqtt3.exceptions.Mqtt3SubAckException;
 import com.hivemq.client.mqtt.mqtt3.message.publish.Mqtt3Publish;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -125,7 +126,8 @@ public final class Listener implements AutoCloseable {
         }
         for (Ear left : before.values()) {
             if (ears.values().stream().noneMatch(ear -> ear.topic().name().equals(left.topic().name()))) {
-                client.unsubscribeWith().topicFilter(left.topic().name()).send();
+                var unused =
+                        client.unsubscribeWith().topicFilter(left.topic().name()).send();
             }
         }
         if (client.getState() == MqttClientState.CONNECTED) {
@@ -134,10 +136,15 @@ public final class Listener implements AutoCloseable {
     }
 
     private void subscribe(Ear ear) {
-        client.subscribeWith()
+        var unused = client.subscribeWith()
                 .topicFilter(ear.topic().name())
                 .qos(MqttQos.AT_LEAST_ONCE)
-                .send();
+                .send()
+                .whenComplete((answer, failure) -> answered(ear, failure instanceof Mqtt3SubAckException));
+    }
+
+    private synchronized void answered(Ear ear, boolean refused) {
+        ear.refused(refused);
     }
 
     private synchronized void connected() {
@@ -242,6 +249,6 @@ public final class Listener implements AutoCloseable {
 
     @Override
     public void close() {
-        client.disconnect();
+        var unused = client.disconnect();
     }
 }
