@@ -30,7 +30,7 @@ class EarTest {
     void aMinuteIsItsMedianAndAnExtremeThatLastsIsASampleOfItsOwn() {
         double[] values = {18.0, 18.1, 18.2, 20.4, 20.5, 20.4, 18.1, 18.0, 18.1};
         for (int i = 0; i < values.length; i++) {
-            hear(5 * i, values[i]);
+            hear(5L * i, values[i]);
         }
         assertTrue(at(64).isEmpty(), "a message may be under way");
         // By hand: sorted, the fifth of nine is 18.1; 20.5 at 20 s lies 2.4 K off, the lowest 0.1 K.
@@ -43,7 +43,7 @@ class EarTest {
     void aSpikeIsJudgedBeforeThinning() {
         double[] values = {18.0, 18.0, 18.1, 31.0, 18.0, 18.1, 18.0, 18.0};
         for (int i = 0; i < values.length; i++) {
-            hear(5 * i, values[i]);
+            hear(5L * i, values[i]);
         }
         // A single reading that leaves and returns (rule: at most two in a row) is no extreme of the air.
         assertEquals(1, at(65).size());
@@ -53,7 +53,7 @@ class EarTest {
     @Test
     void aFloodTakesNoMoreRoomThanSecondsAndIsCounted() {
         for (int i = 0; i < 60_000; i++) {
-            hear(i / 1000, 18);
+            hear(i / 1_000, 18);
         }
         assertEquals(60, ear.counts().taken());
         assertEquals(59_940, ear.counts().crowded());

@@ -171,10 +171,6 @@ class ListenerTest {
         }
     }
 
-    private static List<String> keys(Listener listener) {
-        return listener.faults().stream().map(InvalidInput::key).toList();
-    }
-
     private static long heard(Listener listener) {
         return listener.counts().get("loft").taken() + listener.counts().get("loft").crowded();
     }
