@@ -72,11 +72,7 @@ public final class Listener implements AutoCloseable {
                 .maxDelay(LONGEST_PAUSE_SECONDS, TimeUnit.SECONDS)
                 .applyAutomaticReconnect()
                 .addConnectedListener(connected -> connected())
-                .addDisconnectedListener(lost -> {
-                    // What is followed may change meanwhile, so it is asked for anew.
-                    lost.getReconnector().resubscribeIfSessionExpired(false);
-                    lost(lost.getCause());
-                });
+                .addDisconnectedListener(lost -> lost(lost.getCause()));
         if (broker.tls()) {
             builder = builder.sslConfig(trusting(broker));
         }
