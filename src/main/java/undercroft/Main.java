@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import undercroft.command.Commands;
 import undercroft.command.Console;
+import undercroft.store.Broker;
 import undercroft.wording.Messages;
 
 /** The command line. */
@@ -23,6 +24,7 @@ public final class Main {
                 ZoneId.systemDefault(),
                 host.temporary(),
                 OpenedBefore.on(host)::last,
+                () -> Broker.in(host.settingsFolder()),
                 new TroubleLog(host.stateFolder(), Clock.systemUTC())::note,
                 request -> host.hasDisplay() && UndercroftApp.open(request));
         int code = Commands.run(console, arguments);

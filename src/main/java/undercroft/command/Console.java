@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import undercroft.store.Broker;
 import undercroft.wording.Language;
 import undercroft.wording.Messages;
 
@@ -17,6 +18,7 @@ import undercroft.wording.Messages;
  * @param messages the language of answers and faults
  * @param scratch the folder of the system in which a private one for a report nobody named a place for is made
  * @param lastCellar the cellar that was open last, where there is one
+ * @param broker where live sensors are heard, where the user's settings name one
  * @param trouble notes what went wrong and should not have, and says in which file
  */
 public record Console(
@@ -27,6 +29,7 @@ public record Console(
         ZoneId zone,
         Path scratch,
         Supplier<Optional<Path>> lastCellar,
+        Supplier<Optional<Broker>> broker,
         Function<Throwable, Optional<Path>> trouble,
         WindowOpener window) {
     public Console {
@@ -36,7 +39,8 @@ public record Console(
 
     /** The same in another language. */
     Console speaking(Language language) {
-        return new Console(out, err, language.messages(Locale.ROOT), clock, zone, scratch, lastCellar, trouble, window);
+        return new Console(
+                out, err, language.messages(Locale.ROOT), clock, zone, scratch, lastCellar, broker, trouble, window);
     }
 
     /** Opens a window on a cellar, the demo, or the page on which one begins. */

@@ -12,6 +12,8 @@ import undercroft.session.watch.Watch;
 
 @Command(name = "watch")
 final class WatchCommand implements Callable<Integer> {
+    private static final long LOOK_EVERY_MILLISECONDS = 1_000;
+
     private final Console console;
 
     @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
@@ -32,19 +34,31 @@ final class WatchCommand implements Callable<Integer> {
     public Integer call() {
         Consumer<String> says = line(console.out());
         try (Watch watch = new Watch(
-                folder, Optional.ofNullable(publish), console.clock(), console.messages(), says, line(console.err()))) {
+                folder,
+                Optional.ofNullable(publish),
+                console.broker().get(),
+                console.clock(),
+                console.messages(),
+                says,
+                line(console.err()))) {
             says.accept(console.messages().of("watch.begun", folder));
             says.accept(console.messages().of("caution.estimate"));
             do {
                 watch.round();
-            } while (!once && slept());
+            } while (!once && waited(watch));
         }
         return 0;
     }
 
-    private static boolean slept() {
+    /** Until the next round; what sensors bring meanwhile is saved when it should be. */
+    private static boolean waited(Watch watch) {
         try {
-            Thread.sleep(Watch.STEP.toMillis());
+            for (long second = 0; second < Watch.STEP.toSeconds(); second++) {
+                Thread.sleep(LOOK_EVERY_MILLISECONDS);
+                if (watch.isDue()) {
+                    watch.save();
+                }
+            }
             return true;
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();

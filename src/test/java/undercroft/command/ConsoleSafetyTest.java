@@ -112,6 +112,7 @@ final class ConsoleSafetyTest {
                 blank.zone(),
                 blank.scratch(),
                 blank.lastCellar(),
+                blank.broker(),
                 blank.trouble(),
                 blank.window());
         String[] dose = {"dose", "--beer", "19L", "--warmest", "20C", "--target", "2.4vol", "--sugar", "dextrose"};

@@ -34,6 +34,7 @@ record Terminal(int code, String out, String err) {
                 ZoneOffset.UTC,
                 scratch,
                 Optional::empty,
+                Optional::empty,
                 trouble -> Optional.of(scratch.resolve("undercroft.log")),
                 request -> false);
     }

@@ -34,6 +34,7 @@ class UnexpectedTest {
                         ZoneOffset.UTC,
                         scratch,
                         Optional::empty,
+                        Optional::empty,
                         trouble -> {
                             noted.add(trouble);
                             return Optional.of(Path.of("state", "undercroft.log"));

@@ -1,7 +1,10 @@
 package undercroft.session.watch;
 
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import undercroft.quantity.InvalidInput;
 import undercroft.wording.Messages;
@@ -38,6 +41,23 @@ final class Told {
         String sentence = standing.remove(what);
         if (sentence != null) {
             faults.accept(messages.of("watch.over", sentence));
+        }
+    }
+
+    /** All that stands of one kind: what is new is told, and what is gone is over. */
+    void standing(String kind, List<InvalidInput> faults) {
+        Set<String> now = new HashSet<>();
+        for (InvalidInput fault : faults) {
+            String what = kind + "/" + fault.where() + "/" + fault.key();
+            now.add(what);
+            if (!standing.containsKey(what)) {
+                fault(what, fault);
+            }
+        }
+        for (String what : Set.copyOf(standing.keySet())) {
+            if (what.startsWith(kind + "/") && !now.contains(what)) {
+                over(what);
+            }
         }
     }
 

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import undercroft.cellar.Cellar;
+import undercroft.listen.Listener;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.ShelfMemory;
@@ -17,6 +19,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.report.Acts;
 import undercroft.series.TimeSeries;
 import undercroft.session.IncomingFiles;
+import undercroft.store.Broker;
 import undercroft.store.CellarStore;
 import undercroft.store.Incoming;
 import undercroft.store.LoggedTemperatures;
@@ -46,6 +49,7 @@ public final class Watch implements AutoCloseable {
     private final Told told;
     private final Pending pending = new Pending();
     private final GrowingLogs logs;
+    private final Optional<Listener> listener;
     private final ShelfMemory memory = new ShelfMemory();
     private Acts acts;
     private Instant nextShelf;
@@ -54,6 +58,7 @@ public final class Watch implements AutoCloseable {
      * Nothing is done before the first {@link #round}.
      *
      * @param publish the folder to publish into
+     * @param broker where live sensors are heard
      * @param says told what a person should know of the shelf
      * @param complains told what goes wrong
      * @throws InvalidInput when there is no cellar in the folder
@@ -61,6 +66,7 @@ public final class Watch implements AutoCloseable {
     public Watch(
             Path folder,
             Optional<Path> publish,
+            Optional<Broker> broker,
             Clock clock,
             Messages messages,
             Consumer<String> says,
@@ -76,14 +82,23 @@ public final class Watch implements AutoCloseable {
         Instant now = clock.instant();
         this.acts = published.flatMap(page -> page.told(now)).orElseGet(() -> Acts.none(now));
         this.nextShelf = now;
+        this.listener = broker.map(there -> new Listener(there, clock));
+    }
+
+    /** Whether sensors have brought something that should not wait for the next {@link #round}: then call {@link #save}. */
+    public boolean isDue() {
+        return listener.filter(Listener::isDue).isPresent();
     }
 
     /** One look at everything. Blocks on a disk. */
     public void round() {
-        told.attempt("save", () -> {
-            logs.look(CellarStore.read(folder));
-            save();
+        told.attempt("read", () -> {
+            Cellar cellar = CellarStore.read(folder);
+            logs.look(cellar);
+            listener.ifPresent(live -> live.follow(cellar));
         });
+        save();
+        listener.ifPresent(live -> told.standing("listen", live.faults()));
         Instant now = clock.instant();
         if (!now.isBefore(nextShelf)) {
             nextShelf = now.plus(SHELF_EVERY);
@@ -91,17 +106,25 @@ public final class Watch implements AutoCloseable {
         }
     }
 
-    private void save() {
-        Map<String, TimeSeries> samples = pending.take();
-        boolean saved = false;
-        try {
-            keep(samples);
-            saved = true;
-        } finally {
-            if (!saved) {
-                samples.forEach(pending::add);
+    /** Saves what came in. Blocks on a disk. */
+    public void save() {
+        told.attempt("save", () -> {
+            Map<String, TimeSeries> samples = pending.take();
+            Optional<Listener.Flush> heard = listener.map(Listener::flush);
+            boolean saved = false;
+            try {
+                Map<String, TimeSeries> all = new HashMap<>(samples);
+                heard.ifPresent(live ->
+                        live.celsius().forEach((id, celsius) -> all.merge(id, celsius, TimeSeries::mergedWith)));
+                keep(all);
+                saved = true;
+            } finally {
+                if (!saved) {
+                    samples.forEach(pending::add);
+                }
             }
-        }
+            heard.ifPresent(Listener.Flush::kept);
+        });
     }
 
     private void keep(Map<String, TimeSeries> samples) {
@@ -146,11 +169,13 @@ public final class Watch implements AutoCloseable {
             says.accept(messages.of(
                     "watch.act", words.dayAndTime(now), batch.batch().name(), new Headlines(words).of(batch)));
         }
+        listener.ifPresent(live -> live.leftOut().forEach(line -> says.accept(messages.of(line))));
         published.ifPresent(page -> told.attempt("publish", () -> page.write(words, acts)));
     }
 
     @Override
     public void close() {
         logs.close();
+        listener.ifPresent(Listener::close);
     }
 }

@@ -1,0 +1,224 @@
+package undercroft.listen;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import undercroft.calc.spell.CleanSeries;
+import undercroft.cellar.FollowedTopic;
+import undercroft.cellar.TemperatureUnit;
+import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
+import undercroft.series.TimeSeries;
+import undercroft.store.json.MessageNumber;
+
+/**
+ * What is heard of one place's sensor. Of each second one reading is kept, so that a flood takes no more room than a
+ * minute has seconds; of each minute its median is handed on, and its extremes where they lie more than 1 K off. Spikes
+ * are judged among the single readings, before that. What is left out is counted.
+ */
+final class Ear {
+    /** Beyond this an extreme of a minute is a sample of its own, K. */
+    static final double EXTREME_KELVIN = 1;
+
+    private static final int MINUTE = 60;
+    /** A message may be under way for so long. */
+    private static final int GRACE_SECONDS = 5;
+
+    private static final int REMEMBERED_SECONDS = 600;
+    private static final Duration SILENCE = Duration.ofHours(1);
+
+    private final String place;
+    private final FollowedTopic topic;
+    private final NavigableMap<Long, Double> readings = new TreeMap<>();
+    private final TreeSet<Long> minutes = new TreeSet<>();
+    private Instant heard;
+    private String nonsense = "";
+    private boolean looksFahrenheit;
+    private Counts counts = new Counts(0, 0, 0, 0, 0);
+    private long toldOut;
+    private boolean refused;
+
+    /**
+     * Messages by what became of them.
+     *
+     * @param taken readings kept
+     * @param numberless held no number
+     * @param implausible outside the range given for the place
+     * @param crowded came in a second that had one already
+     * @param retained were kept by the broker from a time nobody knows
+     */
+    record Counts(long taken, long numberless, long implausible, long crowded, long retained) {
+        long out() {
+            return numberless + implausible + crowded + retained;
+        }
+    }
+
+    Ear(String place, FollowedTopic topic, Instant since) {
+        this.place = place;
+        this.topic = topic;
+        this.heard = since;
+    }
+
+    FollowedTopic topic() {
+        return topic;
+    }
+
+    Counts counts() {
+        return counts;
+    }
+
+    /** Whether the broker lets nobody of this name hear the topic. */
+    void refused(boolean isRefused) {
+        refused = isRefused;
+    }
+
+    /** Takes in one message, or counts why not. */
+    void hear(byte[] message, boolean retained, Instant now) {
+        Counts c = counts;
+        if (retained) {
+            counts = new Counts(c.taken, c.numberless, c.implausible, c.crowded, c.retained + 1);
+            return;
+        }
+        OptionalDouble number = MessageNumber.of(message, topic.pointer());
+        if (number.isEmpty()) {
+            counts = new Counts(c.taken, c.numberless + 1, c.implausible, c.crowded, c.retained);
+            nonsense = new String(message, 0, Math.min(message.length, 40), StandardCharsets.UTF_8);
+            return;
+        }
+        double celsius = topic.unit().celsius(number.getAsDouble());
+        if (!isPlausible(celsius)) {
+            counts = new Counts(c.taken, c.numberless, c.implausible + 1, c.crowded, c.retained);
+            nonsense = String.valueOf(number.getAsDouble());
+            looksFahrenheit = topic.unit() != TemperatureUnit.FAHRENHEIT
+                    && isPlausible(TemperatureUnit.FAHRENHEIT.celsius(number.getAsDouble()));
+            return;
+        }
+        heard = now;
+        long second = now.getEpochSecond();
+        boolean crowded = readings.putIfAbsent(second, celsius) != null;
+        minutes.add(Math.floorDiv(second, MINUTE));
+        counts = new Counts(
+                c.taken + (crowded ? 0 : 1), c.numberless, c.implausible, c.crowded + (crowded ? 1 : 0), c.retained);
+    }
+
+    private boolean isPlausible(double celsius) {
+        return celsius >= topic.lowestCelsius() && celsius <= topic.highestCelsius();
+    }
+
+    /** Whether a minute is complete and not handed on yet. */
+    boolean isDue(Instant now) {
+        return !minutes.isEmpty() && isComplete(minutes.first(), now);
+    }
+
+    private static boolean isComplete(long minute, Instant now) {
+        return now.getEpochSecond() >= (minute + 1) * MINUTE + GRACE_SECONDS;
+    }
+
+    /** The samples of all minutes that are complete; with {@code all} of the present one too, as far as it goes. */
+    TimeSeries samples(Instant now, boolean all) {
+        NavigableMap<Long, Double> samples = new TreeMap<>();
+        CleanSeries clean = clean();
+        for (long minute : minutes) {
+            if (all || isComplete(minute, now)) {
+                thin(clean.series().between(minute * MINUTE, (minute + 1) * MINUTE), isComplete(minute, now), samples);
+            }
+        }
+        return series(samples);
+    }
+
+    private CleanSeries clean() {
+        return CleanSeries.of(series(readings));
+    }
+
+    private static TimeSeries series(NavigableMap<Long, Double> samples) {
+        TimeSeries.Builder series = new TimeSeries.Builder();
+        samples.forEach(series::add);
+        return series.build();
+    }
+
+    private static void thin(TimeSeries minute, boolean complete, Map<Long, Double> samples) {
+        if (minute.size() < 2) {
+            for (int i = 0; i < minute.size(); i++) {
+                samples.put(minute.timeAt(i), minute.valueAt(i));
+            }
+            return;
+        }
+        double median = median(minute);
+        if (complete) {
+            for (int extreme :
+                    new int[] {minute.lowestBetween(0, minute.size() - 1), minute.highestBetween(0, minute.size() - 1)
+                    }) {
+                if (Math.abs(minute.valueAt(extreme) - median) > EXTREME_KELVIN) {
+                    samples.put(minute.timeAt(extreme), minute.valueAt(extreme));
+                }
+            }
+        }
+        samples.put(Math.floorDiv(minute.firstTime(), MINUTE) * MINUTE + MINUTE / 2, median);
+    }
+
+    private static double median(TimeSeries minute) {
+        double[] values = new double[minute.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = minute.valueAt(i);
+        }
+        Arrays.sort(values);
+        int middle = values.length / 2;
+        return values.length % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
+    }
+
+    /** What was complete then is on a disk. */
+    void kept(Instant then) {
+        minutes.removeIf(minute -> isComplete(minute, then));
+        readings.headMap(then.getEpochSecond() - REMEMBERED_SECONDS).clear();
+    }
+
+    /** What was left out, where that is more than at the last call. */
+    Optional<Phrase> leftOut() {
+        if (counts.out() == toldOut) {
+            return Optional.empty();
+        }
+        toldOut = counts.out();
+        return Optional.of(Phrase.of(
+                "listen.left-out",
+                place,
+                counts.taken(),
+                counts.numberless(),
+                counts.implausible(),
+                counts.crowded(),
+                counts.retained()));
+    }
+
+    /** What a person should know. */
+    List<InvalidInput> faults(Instant now) {
+        List<InvalidInput> faults = new ArrayList<>();
+        if (refused) {
+            faults.add(new InvalidInput(place, "listen.fault.refused", topic.name()));
+        }
+        if (heard.plus(SILENCE).isBefore(now)) {
+            faults.add(new InvalidInput(place, "listen.fault.silent", topic.name()));
+        }
+        if (counts.numberless > 0) {
+            faults.add(new InvalidInput(place, "listen.fault.numberless", topic.name(), nonsense));
+        }
+        if (counts.implausible > 0) {
+            faults.add(new InvalidInput(
+                    place,
+                    looksFahrenheit ? "listen.fault.fahrenheit" : "listen.fault.implausible",
+                    topic.name(),
+                    nonsense));
+        }
+        if (counts.crowded > 0) {
+            faults.add(new InvalidInput(place, "listen.fault.crowded", topic.name()));
+        }
+        return faults;
+    }
+}
