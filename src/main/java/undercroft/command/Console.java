@@ -39,7 +39,8 @@ public record Console(
 
     /** The same in another language. */
     Console speaking(Language language) {
-        return new Console(out, err, language.messages(Locale.ROOT), clock, zone, scratch, lastCellar, broker, trouble, window);
+        return new Console(
+                out, err, language.messages(Locale.ROOT), clock, zone, scratch, lastCellar, broker, trouble, window);
     }
 
     /** Opens a window on a cellar, the demo, or the page on which one begins. */

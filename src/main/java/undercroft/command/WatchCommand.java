@@ -34,8 +34,13 @@ final class WatchCommand implements Callable<Integer> {
     public Integer call() {
         Consumer<String> says = line(console.out());
         try (Watch watch = new Watch(
-                folder, Optional.ofNullable(publish),
-                console.broker().get(), console.clock(), console.messages(), says, line(console.err()))) {
+                folder,
+                Optional.ofNullable(publish),
+                console.broker().get(),
+                console.clock(),
+                console.messages(),
+                says,
+                line(console.err()))) {
             says.accept(console.messages().of("watch.begun", folder));
             says.accept(console.messages().of("caution.estimate"));
             do {

@@ -120,9 +120,11 @@ public final class Listener implements AutoCloseable {
             });
         }
         for (Ear left : before.values()) {
-            if (ears.values().stream().noneMatch(ear -> ear.topic().name().equals(left.topic().name()))) {
-                var unused =
-                        client.unsubscribeWith().topicFilter(left.topic().name()).send();
+            if (ears.values().stream()
+                    .noneMatch(ear -> ear.topic().name().equals(left.topic().name()))) {
+                var unused = client.unsubscribeWith()
+                        .topicFilter(left.topic().name())
+                        .send();
             }
         }
         if (client.getState() == MqttClientState.CONNECTED) {
@@ -178,8 +180,7 @@ public final class Listener implements AutoCloseable {
     /** Whether something should be saved now: a minute is complete, or a broker waits for answers. */
     public synchronized boolean isDue() {
         Instant now = clock.instant();
-        return unanswered.size() >= MOST_UNANSWERED
-                || ears.values().stream().anyMatch(ear -> ear.isDue(now));
+        return unanswered.size() >= MOST_UNANSWERED || ears.values().stream().anyMatch(ear -> ear.isDue(now));
     }
 
     /** What is to be saved, and whom to tell when it is. */

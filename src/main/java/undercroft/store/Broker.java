@@ -68,7 +68,9 @@ public record Broker(
                 lines.getProperty("host", "").strip(),
                 Integer.parseInt(port.strip()),
                 tls,
-                Optional.ofNullable(lines.getProperty("certificates")).map(String::strip).map(Path::of),
+                Optional.ofNullable(lines.getProperty("certificates"))
+                        .map(String::strip)
+                        .map(Path::of),
                 Optional.ofNullable(lines.getProperty("user")).map(String::strip),
                 lines.getProperty("password", ""));
     }

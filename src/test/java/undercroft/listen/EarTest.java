@@ -77,7 +77,8 @@ class EarTest {
         List<String> told = ear.faults(NOON).stream().map(InvalidInput::key).toList();
         // 64.4 degrees F are 18 degrees C, by definition of the scales.
         assertEquals(List.of("listen.fault.numberless", "listen.fault.fahrenheit"), told);
-        assertEquals("listen.fault.silent", ear.faults(NOON.plusSeconds(3601)).get(0).key());
+        assertEquals(
+                "listen.fault.silent", ear.faults(NOON.plusSeconds(3601)).get(0).key());
         assertTrue(ear.leftOut().isPresent());
         assertTrue(ear.leftOut().isEmpty(), "told when it grows");
     }

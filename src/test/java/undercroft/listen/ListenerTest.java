@@ -188,7 +188,8 @@ class ListenerTest {
     }
 
     private static long heard(Listener listener) {
-        return listener.counts().get("loft").taken() + listener.counts().get("loft").crowded();
+        return listener.counts().get("loft").taken()
+                + listener.counts().get("loft").crowded();
     }
 
     @Test

@@ -68,7 +68,8 @@ class WatchTest {
     }
 
     private Watch watch() {
-        return new Watch(folder, Optional.of(page), Optional.empty(), clock, Messages.english(), said::add, complained::add);
+        return new Watch(
+                folder, Optional.of(page), Optional.empty(), clock, Messages.english(), said::add, complained::add);
     }
 
     private CellarStore open() {
