@@ -72,25 +72,20 @@ public final class Listener implements AutoCloseable {
                 .maxDelay(LONGEST_PAUSE_SECONDS, TimeUnit.SECONDS)
                 .applyAutomaticReconnect()
                 .addConnectedListener(connected -> connected())
-                .addDisconnectedListener(lost -> {
-                    // What is followed may change meanwhile, so it is asked for anew.
-                    lost.getReconnector().resubscribeIfSessionExpired(false);
-                    lost(lost.getCause());
-                });
+                .addDisconnectedListener(lost -> lost(lost.getCause()));
         if (broker.tls()) {
             builder = builder.sslConfig(trusting(broker));
         }
+        if (broker.user().isPresent()) {
+            // With the client, not with its first connection: the next ones would come without.
+            builder = builder.simpleAuth()
+                    .username(broker.user().get())
+                    .password(broker.password().getBytes(StandardCharsets.UTF_8))
+                    .applySimpleAuth();
+        }
         client = builder.buildAsync();
         client.publishes(MqttGlobalPublishFilter.ALL, this::arrived, Runnable::run, true);
-        var connect = client.connectWith().cleanSession(true);
-        broker.user()
-                .ifPresentOrElse(
-                        user -> connect.simpleAuth()
-                                .username(user)
-                                .password(broker.password().getBytes(StandardCharsets.UTF_8))
-                                .applySimpleAuth()
-                                .send(),
-                        connect::send);
+        var unused = client.connectWith().cleanSession(true).send();
     }
 
     private static MqttClientSslConfig trusting(Broker broker) {

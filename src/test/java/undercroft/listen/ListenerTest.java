@@ -138,6 +138,18 @@ class ListenerTest {
     }
 
     @Test
+    void aReadingIsHeardAndAfterTheBrokerWasAwayTheNextOneToo() throws IOException {
+        try (Listener listener = listener(PASSWORD)) {
+            hearOne(listener, sensor(), "18.5", 18.5);
+            server.stopServer();
+            await(() -> keys(listener).contains("listen.fault.away"));
+            start();
+            await(() -> !keys(listener).contains("listen.fault.away"));
+            hearOne(listener, sensor(), "19.5", 19.5);
+        }
+    }
+
+    @Test
     void aFloodIsOneSampleAMinuteAndCounted() {
         try (Listener listener = listener(PASSWORD)) {
             Mqtt3BlockingClient sensor = sensor();
@@ -169,6 +181,10 @@ class ListenerTest {
                 return heard(listener) >= 31;
             });
         }
+    }
+
+    private static List<String> keys(Listener listener) {
+        return listener.faults().stream().map(InvalidInput::key).toList();
     }
 
     private static long heard(Listener listener) {
