@@ -174,7 +174,7 @@ final class TopBar extends HBox {
     private void changeUnits() {
         context.workspace().changeThroughout(cellar -> {
             Settings settings = cellar.settings();
-            return cellar.withSettings(new Settings(other(settings.units()), settings.altitudeMetres()));
+            return cellar.withSettings(settings.withUnits(other(settings.units())));
         });
     }
 

@@ -15,7 +15,6 @@ import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,12 +84,13 @@ final class ExportTest {
                 Messages.english(), UnitSystem.METRIC, DemoShelf.cellar().zone());
         String labels = CrateLabels.of(
                 WORDS.outlook(),
+                Optional.empty(),
                 "lock-gate-bitter",
                 24,
                 LabelPaper.A4,
-                LocalDate.parse("2026-11-21"),
-                Optional.empty(),
-                metric);
+                Instant.parse("2026-11-21T12:00:00Z"),
+                metric)
+                .page();
         for (int round = 0; round < 2; round++) {
             Export.ofTexts().texts(scratch.resolve("calendars"), calendars, Replacing.OURS);
             Export.ofTexts().file(scratch.resolve("labels.html"), labels, Replacing.OURS);

@@ -16,6 +16,7 @@ import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Packaging;
 import undercroft.cellar.Priming;
+import undercroft.cellar.PrintedLabel;
 import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
 import undercroft.cellar.Yeast;
@@ -33,6 +34,8 @@ final class BatchJson {
         FillingMethod method = fields.listed(FillingMethod.class, "fillingMethod");
         OptionalDouble beerCelsius = fields.optionalNumber("beerCelsiusAtCapping");
         OptionalDouble kegged = fields.optionalNumber("keggedLitres");
+        Optional<PrintedLabel> label =
+                Optional.ofNullable(fields.optionalObject("label", BatchJson::readLabel, null));
         Optional<Instant> cappedAt = fields.optionalInstant("cappedAt");
         List<Lot> lots = fields.list("lots", LotJson::read);
         List<Reading> readings = fields.optionalList("readings", ReadingJson::read);
@@ -45,7 +48,7 @@ final class BatchJson {
                 beer,
                 yeast,
                 priming,
-                new Packaging(method, beerCelsius, kegged.orElse(0)),
+                new Packaging(method, beerCelsius, kegged.orElse(0), label),
                 cappedAt,
                 lots,
                 readings,
@@ -69,8 +72,24 @@ final class BatchJson {
                 .put("readings", batch.readings(), ReadingJson::write)
                 .put("notes", batch.notes())
                 .putTold("leaveOutOfLearning", batch.leaveOutOfLearning());
+        batch.packaging().label().ifPresent(label -> writer.put("label", writeLabel(label)));
         batch.plan().ifPresent(plan -> writer.put("plan", FillingPlanJson.write(plan)));
         return writer.node();
+    }
+
+    /** A label without a limit says that no storage temperature passes it. */
+    private static PrintedLabel readLabel(JsonFields fields) {
+        Instant at = fields.instant("at");
+        OptionalDouble limit = fields.optionalNumber("heatLimitCelsius");
+        return fields.made(() -> new PrintedLabel(at, limit.orElse(Double.POSITIVE_INFINITY)));
+    }
+
+    private static ObjectNode writeLabel(PrintedLabel label) {
+        double limit = label.heatLimitCelsius();
+        return new JsonWriter()
+                .put("at", label.at().toString())
+                .putTold("heatLimitCelsius", Double.isInfinite(limit) ? OptionalDouble.empty() : OptionalDouble.of(limit))
+                .node();
     }
 
     private static OptionalDouble aboveZero(double litres) {
