@@ -14,10 +14,7 @@ import undercroft.quantity.Check;
  * @param label the newest label, if any was made
  */
 public record Packaging(
-        FillingMethod method,
-        OptionalDouble beerCelsiusAtCapping,
-        double keggedLitres,
-        Optional<PrintedLabel> label) {
+        FillingMethod method, OptionalDouble beerCelsiusAtCapping, double keggedLitres, Optional<PrintedLabel> label) {
     public Packaging {
         if (beerCelsiusAtCapping.isPresent()) {
             Check.within("beerCelsiusAtCapping", beerCelsiusAtCapping.getAsDouble(), -2, 45, "°C");

@@ -20,7 +20,9 @@ final class SettingsTest {
         assertEquals(
                 Optional.of("http://192.168.1.7:8080/beer/index.html?who=me#batch-ale"),
                 at("http://192.168.1.7:8080/beer/index.html?who=me").addressOf("ale"));
-        assertEquals(Optional.of("HTTPS://cellar.local#batch-ale"), at("HTTPS://cellar.local").addressOf("ale"));
+        assertEquals(
+                Optional.of("HTTPS://cellar.local#batch-ale"),
+                at("HTTPS://cellar.local").addressOf("ale"));
         assertEquals(Optional.empty(), Settings.USUAL.addressOf("ale"));
     }
 

@@ -173,7 +173,9 @@ final class OutlooksTest {
         assertEquals(Optional.of(at), task.since());
         Cellar done = misled.withTaskNotes(List.of(new TaskNote(task.key(), TaskNote.What.DONE, Optional.empty())));
         assertFalse(kinds(done, 40).contains(Task.Kind.PRINT_LABEL));
-        Cellar again = new PrintedLabel(at.plus(DAY.multipliedBy(9)), limit + 4).on("ale").apply(done);
+        Cellar again = new PrintedLabel(at.plus(DAY.multipliedBy(9)), limit + 4)
+                .on("ale")
+                .apply(done);
         assertTrue(kinds(again, 40).contains(Task.Kind.PRINT_LABEL), "the next labels are another matter");
     }
 

@@ -83,13 +83,13 @@ final class ExportTest {
         QuantityFormat metric = QuantityFormat.of(
                 Messages.english(), UnitSystem.METRIC, DemoShelf.cellar().zone());
         String labels = CrateLabels.of(
-                WORDS.outlook(),
-                Optional.empty(),
-                "lock-gate-bitter",
-                24,
-                LabelPaper.A4,
-                Instant.parse("2026-11-21T12:00:00Z"),
-                metric)
+                        WORDS.outlook(),
+                        Optional.empty(),
+                        "lock-gate-bitter",
+                        24,
+                        LabelPaper.A4,
+                        Instant.parse("2026-11-21T12:00:00Z"),
+                        metric)
                 .page();
         for (int round = 0; round < 2; round++) {
             Export.ofTexts().texts(scratch.resolve("calendars"), calendars, Replacing.OURS);

@@ -34,8 +34,7 @@ final class BatchJson {
         FillingMethod method = fields.listed(FillingMethod.class, "fillingMethod");
         OptionalDouble beerCelsius = fields.optionalNumber("beerCelsiusAtCapping");
         OptionalDouble kegged = fields.optionalNumber("keggedLitres");
-        Optional<PrintedLabel> label =
-                Optional.ofNullable(fields.optionalObject("label", BatchJson::readLabel, null));
+        Optional<PrintedLabel> label = Optional.ofNullable(fields.optionalObject("label", BatchJson::readLabel, null));
         Optional<Instant> cappedAt = fields.optionalInstant("cappedAt");
         List<Lot> lots = fields.list("lots", LotJson::read);
         List<Reading> readings = fields.optionalList("readings", ReadingJson::read);
@@ -88,7 +87,9 @@ final class BatchJson {
         double limit = label.heatLimitCelsius();
         return new JsonWriter()
                 .put("at", label.at().toString())
-                .putTold("heatLimitCelsius", Double.isInfinite(limit) ? OptionalDouble.empty() : OptionalDouble.of(limit))
+                .putTold(
+                        "heatLimitCelsius",
+                        Double.isInfinite(limit) ? OptionalDouble.empty() : OptionalDouble.of(limit))
                 .node();
     }
 

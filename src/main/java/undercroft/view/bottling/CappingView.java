@@ -11,8 +11,8 @@ import undercroft.app.bottling.DayPrintouts;
 import undercroft.app.bottling.ElsewhereForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
-import undercroft.report.sheet.CrateLabels;
 import undercroft.quantity.Phrase;
+import undercroft.report.sheet.CrateLabels;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsView;
 import undercroft.wording.Messages;
@@ -51,9 +51,8 @@ final class CappingView {
         });
         Button labels = new Button(context.messages().of("bottling.papers.save-labels"));
         labels.setId("labels-save");
-        labels.setOnAction(event -> context.model()
-                .printouts()
-                .ifPresent(printouts -> saveLabels(context, cap, printouts, form)));
+        labels.setOnAction(
+                event -> context.model().printouts().ifPresent(printouts -> saveLabels(context, cap, printouts, form)));
         labels.disableProperty().bind(form.canSaveProperty().not());
         VBox right = new VBox(
                 10,

@@ -43,8 +43,7 @@ final class Printouts {
         save(from, suggestedName, page, html -> html, saved -> {});
     }
 
-    <T> void save(
-            Node from, String suggestedName, Supplier<T> paper, Function<T, String> page, Consumer<T> whenSaved) {
+    <T> void save(Node from, String suggestedName, Supplier<T> paper, Function<T, String> page, Consumer<T> whenSaved) {
         window.faults().guard(() -> {
             T made = paper.get();
             picker.pick(from.getScene().getWindow(), suggestedName).ifPresent(file -> {

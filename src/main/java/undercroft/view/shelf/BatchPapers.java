@@ -60,8 +60,7 @@ final class BatchPapers {
                             words);
                 },
                 sheets -> sheets.page().getBytes(StandardCharsets.UTF_8),
-                sheets -> context.workspace()
-                        .changeThroughout(sheets.printed().on(batch.id())));
+                sheets -> context.workspace().changeThroughout(sheets.printed().on(batch.id())));
     }
 
     void saveSeries(Node from, BatchOutlook batch) {

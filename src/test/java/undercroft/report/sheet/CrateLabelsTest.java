@@ -88,8 +88,7 @@ final class CrateLabelsTest {
                 .sum();
         assertEquals(bottles, ParsedPages.elements(boxes, "li").size());
         assertEquals(0, ParsedPages.elements(boxes, "i").size());
-        Document lines = ParsedPages.parsed(
-                page(sixtyThree(), "lock-gate-bitter", 100, LabelPaper.A6));
+        Document lines = ParsedPages.parsed(page(sixtyThree(), "lock-gate-bitter", 100, LabelPaper.A6));
         assertEquals(63, ParsedPages.elements(lines, "i").size());
         assertEquals(13, ParsedPages.elements(lines, "li").size());
     }
@@ -141,8 +140,7 @@ final class CrateLabelsTest {
         Batch read = batch.batch()
                 .withReadings(List.of(new Reading.Gauge(
                         batch.batch().cappedAt().orElseThrow().plus(Duration.ofDays(20)), lot.id(), "gauge", 7)));
-        BatchOutlook today = Outlooks.of(
-                        capped.cellar().withBatches(List.of(read)), DemoShelf.temperatures(), MADE)
+        BatchOutlook today = Outlooks.of(capped.cellar().withBatches(List.of(read)), DemoShelf.temperatures(), MADE)
                 .batch(read.id());
         double now = today.heatLimitLot().pressure().heatLimitCelsius();
         assertTrue(now < limit - 2, now + " against " + limit);

@@ -148,7 +148,9 @@ public final class SettingsForm extends Form {
         return current.withName(name.value())
                 .withZone(ZoneText.parse("zone", zone.value()))
                 .withSettings(new Settings(
-                        unitSystem.value(), altitude.figure(), Optional.of(page.value().strip()).filter(text -> !text.isEmpty())))
+                        unitSystem.value(),
+                        altitude.figure(),
+                        Optional.of(page.value().strip()).filter(text -> !text.isEmpty())))
                 .withOwnBottles(draft.get().ownBottles())
                 .withOwnSugars(draft.get().ownSugars());
     }
