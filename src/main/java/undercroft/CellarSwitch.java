@@ -136,7 +136,9 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 () -> {
                     Doors.Door door = way.call();
                     WorkThreads threads = WorkThreads.answeringOn(Platform::runLater);
-                    return OpenCellar.of(door.store(), door.clock(), threads, fault -> unforeseen.show(its, fault));
+                    Optional<Path> settings = Optional.of(host.settingsFolder()).filter(folder -> !demo);
+                    return OpenCellar.of(
+                            door.store(), door.clock(), threads, settings, fault -> unforeseen.show(its, fault));
                 },
                 opened -> {
                     setBusy(false);

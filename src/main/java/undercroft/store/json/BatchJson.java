@@ -34,12 +34,12 @@ final class BatchJson {
         FillingMethod method = fields.listed(FillingMethod.class, "fillingMethod");
         OptionalDouble beerCelsius = fields.optionalNumber("beerCelsiusAtCapping");
         OptionalDouble kegged = fields.optionalNumber("keggedLitres");
-        Optional<PrintedLabel> label = Optional.ofNullable(fields.optionalObject("label", BatchJson::readLabel, null));
         Optional<Instant> cappedAt = fields.optionalInstant("cappedAt");
         List<Lot> lots = fields.list("lots", LotJson::read);
         List<Reading> readings = fields.optionalList("readings", ReadingJson::read);
         String notes = fields.note("notes");
         Optional<FillingPlan> plan = Optional.ofNullable(fields.optionalObject("plan", FillingPlanJson::read, null));
+        Optional<PrintedLabel> label = Optional.ofNullable(fields.optionalObject("label", BatchJson::readLabel, null));
         boolean leaveOut = fields.optionalFlag("leaveOutOfLearning");
         return fields.made(() -> new Batch(
                 id,
