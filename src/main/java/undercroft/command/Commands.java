@@ -99,9 +99,7 @@ public final class Commands {
         CommandLine line = new CommandLine(new Root());
         (BY_NAME.containsKey(asked) ? Set.of(asked) : BY_NAME.keySet())
                 .forEach(name -> line.addSubcommand(name, BY_NAME.get(name).apply(console)));
-        line.setExpandAtFiles(false)
-                .setOut(console.out())
-                .setErr(console.err());
+        line.setExpandAtFiles(false).setOut(console.out()).setErr(console.err());
         line.setResourceBundle(console.messages().bundle("usage"));
         line.getSubcommands().values().forEach(one -> one.getCommandSpec().mixinStandardHelpOptions(true));
         line.setParameterExceptionHandler((fault, ignored) -> {
