@@ -127,7 +127,8 @@ public final class AppImage {
 
     /**
      * Runs the program once and keeps the classes it needed, linked and profiled. With a display, or a virtual one,
-     * that is the demo in its window; without either it is the demo's report, and the window starts slower.
+     * that is a copy of the demo opened as a cellar of one's own; without either it is the demo's report, and the window
+     * starts slower.
      */
     private void archive() throws Exception {
         Path app = image.resolve("lib/app");
@@ -148,7 +149,9 @@ public final class AppImage {
                 command.addAll(List.of("report", project.resolve("demo-data/weir-house").toString(), "--out",
                         home.toString()));
             } else {
-                command.add("open");
+                Path cellar = home.resolve("cellar");
+                copyAll(project.resolve("demo-data/weir-house"), cellar);
+                command.addAll(List.of("open", cellar.toString()));
             }
             ProcessBuilder run = new ProcessBuilder(command).redirectErrorStream(true)
                     .redirectOutput(target.resolve("learned.log").toFile());
@@ -231,6 +234,14 @@ public final class AppImage {
     private static void copy(Path from, Path to) throws IOException {
         Files.createDirectories(to.getParent());
         Files.copy(from, to);
+    }
+
+    private static void copyAll(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                copy(file, to.resolve(from.relativize(file)));
+            }
+        }
     }
 
     /** Archive and package name files by their time, which must be the same when they are unpacked elsewhere. */

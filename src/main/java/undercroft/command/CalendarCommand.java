@@ -16,7 +16,7 @@ import undercroft.store.Export;
 import undercroft.store.LoggedTemperatures;
 import undercroft.wording.ShelfWords;
 
-@Command(name = "calendar")
+@Command
 final class CalendarCommand extends AnswerCommand {
     @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;

@@ -11,7 +11,7 @@ import undercroft.report.Answer;
 import undercroft.store.CellarStore;
 import undercroft.wording.Messages;
 
-@Command(name = "check")
+@Command
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
 

@@ -16,7 +16,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
 
-@Command(name = "chill")
+@Command
 final class ChillCommand extends AnswerCommand {
     @Mixin
     private BottleOption bottle = new BottleOption();

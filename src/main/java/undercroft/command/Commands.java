@@ -2,7 +2,11 @@ package undercroft.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.MissingParameterException;
@@ -21,6 +25,21 @@ public final class Commands {
     private static final String LANGUAGE = "--language";
     private static final int FAULT = 2;
     private static final int UNEXPECTED = 1;
+
+    private static final Map<String, Function<Console, Object>> BY_NAME = new LinkedHashMap<>();
+
+    static {
+        BY_NAME.put("open", OpenCommand::new);
+        BY_NAME.put("report", ReportCommand::new);
+        BY_NAME.put("dose", DoseCommand::new);
+        BY_NAME.put("pressure", PressureCommand::new);
+        BY_NAME.put("light", LightCommand::new);
+        BY_NAME.put("chill", ChillCommand::new);
+        BY_NAME.put("import", ImportCommand::new);
+        BY_NAME.put("check", CheckCommand::new);
+        BY_NAME.put("calendar", CalendarCommand::new);
+        BY_NAME.put("watch", WatchCommand::new);
+    }
 
     private Commands() {}
 
@@ -41,7 +60,8 @@ public final class Commands {
         Console console = given;
         try {
             console = given.speaking(language(arguments));
-            int code = line(console).execute(arguments.length == 0 ? new String[] {"open"} : arguments);
+            String[] asked = arguments.length == 0 ? new String[] {"open"} : arguments;
+            int code = line(console, asked[0]).execute(asked);
             if (console.out().checkError()) {
                 say(console.err(), console.messages().of("command.fault.output"));
                 return Math.max(code, UNEXPECTED);
@@ -69,21 +89,17 @@ public final class Commands {
         return Language.ENGLISH;
     }
 
+    /** The line with every command. */
     static CommandLine line(Console console) {
-        CommandLine line = new CommandLine(new Root())
-                .addSubcommand(new OpenCommand(console))
-                .addSubcommand(new ReportCommand(console))
-                .addSubcommand(new DoseCommand(console))
-                .addSubcommand(new PressureCommand(console))
-                .addSubcommand(new LightCommand(console))
-                .addSubcommand(new ChillCommand(console))
-                .addSubcommand(new ImportCommand(console))
-                .addSubcommand(new CheckCommand(console))
-                .addSubcommand(new CalendarCommand(console))
-                .addSubcommand(new WatchCommand(console))
-                .setExpandAtFiles(false)
-                .setOut(console.out())
-                .setErr(console.err());
+        return line(console, "");
+    }
+
+    /** The line with the command that is asked for, or with all where it is none of them: each that is made costs a start time. */
+    private static CommandLine line(Console console, String asked) {
+        CommandLine line = new CommandLine(new Root());
+        (BY_NAME.containsKey(asked) ? Set.of(asked) : BY_NAME.keySet())
+                .forEach(name -> line.addSubcommand(name, BY_NAME.get(name).apply(console)));
+        line.setExpandAtFiles(false).setOut(console.out()).setErr(console.err());
         line.setResourceBundle(console.messages().bundle("usage"));
         line.getSubcommands().values().forEach(one -> one.getCommandSpec().mixinStandardHelpOptions(true));
         line.setParameterExceptionHandler((fault, ignored) -> {

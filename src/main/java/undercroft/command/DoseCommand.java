@@ -18,7 +18,7 @@ import undercroft.quantity.Volume;
 import undercroft.report.Answer;
 import undercroft.wording.DoseLine;
 
-@Command(name = "dose")
+@Command
 final class DoseCommand extends AnswerCommand {
     @Option(names = "--beer", required = true)
     private String beer;

@@ -28,7 +28,7 @@ import undercroft.store.logger.Question.About;
 import undercroft.store.logger.text.TimeFormat;
 import undercroft.wording.QuantityFormat;
 
-@Command(name = "import")
+@Command
 final class ImportCommand extends AnswerCommand {
     private static final Map<String, TimeFormat> ORDERS =
             Map.of("ymd", TimeFormat.YEAR_FIRST, "dmy", TimeFormat.DAY_FIRST, "mdy", TimeFormat.MONTH_FIRST);

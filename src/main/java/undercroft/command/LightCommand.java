@@ -16,7 +16,7 @@ import undercroft.catalogue.LightSource;
 import undercroft.catalogue.Listed;
 import undercroft.report.Answer;
 
-@Command(name = "light")
+@Command
 final class LightCommand extends AnswerCommand {
     @Option(names = "--glass", required = true)
     private String glass;

@@ -25,7 +25,7 @@ import undercroft.store.Rescue;
 import undercroft.wording.Language;
 import undercroft.wording.ShelfWords;
 
-@Command(name = "open")
+@Command
 final class OpenCommand implements Callable<Integer> {
     /** The cellar that comes with the program. */
     static final String DEMO = "weir-house";

@@ -26,7 +26,7 @@ import undercroft.quantity.Phrase;
 import undercroft.quantity.Temperature;
 import undercroft.report.Answer;
 
-@Command(name = "pressure")
+@Command
 final class PressureCommand extends AnswerCommand {
     private static final double ROOM_CELSIUS = 20;
     private static final double NEAR_FREEZING_KELVIN = 0.5;

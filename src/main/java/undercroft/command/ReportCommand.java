@@ -16,7 +16,7 @@ import undercroft.store.LoggedTemperatures;
 import undercroft.wording.ProblemWords;
 import undercroft.wording.ShelfWords;
 
-@Command(name = "report")
+@Command
 final class ReportCommand extends AnswerCommand {
     @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;

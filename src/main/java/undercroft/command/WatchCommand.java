@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import undercroft.session.watch.Watch;
 
-@Command(name = "watch")
+@Command
 final class WatchCommand implements Callable<Integer> {
     private static final long LOOK_EVERY_MILLISECONDS = 1_000;
 

@@ -94,8 +94,7 @@ public final class ConditioningEnsemble {
             return informed;
         }
         // Bottles that did not burst must not make a burst good news: where they would, only the burst is heard, which
-        // can but
-        // raise; and where even that does not, what was known before it holds.
+        // can but raise; and where even that does not, what was known before it holds.
         ConditioningEnsemble before = updated(
                 lots.stream()
                         .map(LotReadings::withoutBursts)

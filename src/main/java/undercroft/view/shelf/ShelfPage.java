@@ -2,6 +2,7 @@ package undercroft.view.shelf;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -31,9 +32,11 @@ public final class ShelfPage extends VBox {
     private final ShelfViewModel model;
     private final ShelfView shelf;
     private final InspectorView inspector;
-    private final BatchView batch;
+    private final Supplier<BatchView> batchMaker;
     private final CompareViewModel compare;
-    private final CompareView compareView;
+    private final Supplier<CompareView> compareMaker;
+    private BatchView batch;
+    private CompareView compareView;
     private final HBox row = new HBox();
     private boolean wide = true;
 
@@ -53,9 +56,9 @@ public final class ShelfPage extends VBox {
                 model,
                 new ShelfView(model, context, time, compare),
                 new InspectorView(context.messages(), batch, toDo, actions, open),
-                new BatchView(batch, toDo, actions, context, back, planBatch, compare),
+                () -> new BatchView(batch, toDo, actions, context, back, planBatch, compare),
                 compare,
-                new CompareView(compare, context, context.messages(), compare::stop));
+                () -> new CompareView(compare, context, context.messages(), compare::stop));
     }
 
     /** Puts the keyboard on the crates. */
@@ -67,23 +70,20 @@ public final class ShelfPage extends VBox {
             ShelfViewModel model,
             ShelfView shelf,
             InspectorView inspector,
-            BatchView batch,
+            Supplier<BatchView> batchMaker,
             CompareViewModel compare,
-            CompareView compareView) {
+            Supplier<CompareView> compareMaker) {
         this.model = model;
         this.shelf = shelf;
         this.inspector = inspector;
-        this.batch = batch;
+        this.batchMaker = batchMaker;
         this.compare = compare;
-        this.compareView = compareView;
-        HBox.setHgrow(compareView, Priority.ALWAYS);
+        this.compareMaker = compareMaker;
         getStyleClass().add("middle");
         setMinWidth(0);
         row.setMinWidth(0);
         row.getStyleClass().add("middle-row");
         VBox.setVgrow(row, Priority.ALWAYS);
-        HBox.setHgrow(batch, Priority.ALWAYS);
-        batch.setMinWidth(0);
         Widths.follow(this, width -> {
             wide = width >= WIDE;
             inspector.setPrefWidth(width >= WIDEST ? WIDER_INSPECTOR : INSPECTOR);
@@ -104,6 +104,24 @@ public final class ShelfPage extends VBox {
         arrange();
     }
 
+    /** Made when it is first looked at, as a start should not wait for it. */
+    private BatchView batch() {
+        if (batch == null) {
+            batch = batchMaker.get();
+            batch.setMinWidth(0);
+            HBox.setHgrow(batch, Priority.ALWAYS);
+        }
+        return batch;
+    }
+
+    private CompareView compareView() {
+        if (compareView == null) {
+            compareView = compareMaker.get();
+            HBox.setHgrow(compareView, Priority.ALWAYS);
+        }
+        return compareView;
+    }
+
     private void arrange() {
         boolean open = model.batchOpenProperty().get();
         inspector.setVisible(!open);
@@ -114,9 +132,9 @@ public final class ShelfPage extends VBox {
         inspector.setMinWidth(wide ? inspector.getPrefWidth() : 0);
         if (!compare.chosenProperty().get().isEmpty()) {
             inspector.setVisible(false);
-            show(new Node[] {compareView}, false);
+            show(new Node[] {compareView()}, false);
         } else if (open) {
-            show(wide ? new Node[] {shelf, batch} : new Node[] {batch}, false);
+            show(wide ? new Node[] {shelf, batch()} : new Node[] {batch()}, false);
         } else if (wide) {
             show(new Node[] {shelf, inspector}, false);
         } else {
