@@ -122,7 +122,8 @@ public final class Sensors implements AutoCloseable {
     /** Follows what the places have now. The broker's settings are read and the line is opened in the background. */
     private void follow() {
         Cellar cellar = workspace.getCellar();
-        boolean wanted = cellar.places().stream().anyMatch(place -> place.topic().isPresent());
+        boolean wanted =
+                cellar.places().stream().anyMatch(place -> place.topic().isPresent());
         if (closed || settings.isEmpty() || (!wanted && listener == null)) {
             return;
         }
@@ -137,10 +138,11 @@ public final class Sensors implements AutoCloseable {
                     whenFaulty);
         } else if (!connecting) {
             connecting = true;
-            tasks.run(() -> settings.flatMap(Broker::in).map(broker -> new Listener(broker, clock)), this::met, fault -> {
-                connecting = false;
-                whenFaulty.accept(fault);
-            });
+            tasks.run(
+                    () -> settings.flatMap(Broker::in).map(broker -> new Listener(broker, clock)), this::met, fault -> {
+                        connecting = false;
+                        whenFaulty.accept(fault);
+                    });
         }
     }
 

@@ -50,9 +50,27 @@ public final class LiveBroker {
     /** One whose certificate it made itself; {@link #certificate} is what to trust. */
     static LiveBroker encrypted(Path scratch) {
         LiveBroker broker = new LiveBroker(scratch, true);
-        keytool(scratch, "-genkeypair", "-alias", "broker", "-keyalg", "EC", "-dname", "CN=127.0.0.1", "-ext",
-                "san=ip:127.0.0.1", "-validity", "9999");
-        keytool(scratch, "-exportcert", "-alias", "broker", "-rfc", "-file", broker.certificate().toString());
+        keytool(
+                scratch,
+                "-genkeypair",
+                "-alias",
+                "broker",
+                "-keyalg",
+                "EC",
+                "-dname",
+                "CN=127.0.0.1",
+                "-ext",
+                "san=ip:127.0.0.1",
+                "-validity",
+                "9999");
+        keytool(
+                scratch,
+                "-exportcert",
+                "-alias",
+                "broker",
+                "-rfc",
+                "-file",
+                broker.certificate().toString());
         broker.start();
         return broker;
     }
@@ -62,12 +80,13 @@ public final class LiveBroker {
     }
 
     private static void keytool(Path folder, String... arguments) {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "keytool").toString()));
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "keytool").toString()));
         command.addAll(List.of(arguments));
         command.addAll(List.of("-keystore", folder.resolve("keys.p12").toString(), "-storepass", "of the test"));
         try {
-            Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+            Process process =
+                    new ProcessBuilder(command).redirectErrorStream(true).start();
             String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             assertEquals(0, process.waitFor(), said);
         } catch (IOException failure) {
@@ -100,8 +119,8 @@ public final class LiveBroker {
             lines.setProperty("key_store_password", "of the test");
             lines.setProperty("key_manager_password", "of the test");
         }
-        IAuthenticator who =
-                (client, user, given) -> USER.equals(user) && password.equals(new String(given, StandardCharsets.UTF_8));
+        IAuthenticator who = (client, user, given) ->
+                USER.equals(user) && password.equals(new String(given, StandardCharsets.UTF_8));
         server = new Server();
         try {
             server.startServer(new MemoryConfig(lines), List.of(), null, who, null);

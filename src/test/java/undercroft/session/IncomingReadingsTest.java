@@ -88,8 +88,8 @@ class IncomingReadingsTest {
 
     @Test
     void inAWindowTheyComeAtTheNextBeatAndUndoKeepsThem() throws IOException {
-        try (OpenCellar open =
-                OpenCellar.of(CellarStore.open(folder, CLOCK, "test"), clock, work.threads(), Optional.empty(), told::add)) {
+        try (OpenCellar open = OpenCellar.of(
+                CellarStore.open(folder, CLOCK, "test"), clock, work.threads(), Optional.empty(), told::add)) {
             open.workspace().change("rename", cellar -> cellar.withName("Renamed"));
             drop("a.json", TWO);
             assertTrue(IncomingFiles.takeIn(CellarStore.look(folder, CLOCK)).isNothing(), "who only looks takes none");

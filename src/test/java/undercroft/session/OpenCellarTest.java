@@ -76,7 +76,11 @@ class OpenCellarTest {
     void whatIsOnlyLookedAtRefusesEveryChangeAndStaysAsItIs() {
         try (OpenCellar writer = open("shelf");
                 OpenCellar looker = OpenCellar.of(
-                        CellarStore.look(folder.resolve("shelf"), clock), clock, work.threads(), Optional.empty(), faults::add)) {
+                        CellarStore.look(folder.resolve("shelf"), clock),
+                        clock,
+                        work.threads(),
+                        Optional.empty(),
+                        faults::add)) {
             Cellar before = looker.workspace().getCellar();
             assertEquals(true, looker.lookOnly().isPresent());
             assertThrows(InvalidInput.class, () -> looker.workspace().change("rename", each -> each.withName("Loft")));

@@ -93,7 +93,8 @@ class SensorsTest {
                     .celsius()
                     .get("loft")
                     .isEmpty());
-            assertEquals("", cellar.workspace().undoTextProperty().get(), "nobody did it, so undo does not take it back");
+            assertEquals(
+                    "", cellar.workspace().undoTextProperty().get(), "nobody did it, so undo does not take it back");
             Sensors.State state = cellar.sensors().stateProperty().get();
             assertTrue(state.brokerNamed());
             assertTrue(state.places().get("loft").heard().isPresent());
