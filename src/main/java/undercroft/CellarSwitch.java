@@ -209,14 +209,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private MainWindow window(Shown of) {
         OpenCellar cellar = of.cellar();
-        EditorDialogs editors = new EditorDialogs(
-                messages,
-                cellar.workspace(),
-                cellar.forecasts(),
-                cellar.tasks(),
-                cellar.clock(),
-                of.colours(),
-                () -> stage);
+        EditorDialogs editors = new EditorDialogs(messages, cellar, of.colours(), () -> stage);
         return new MainWindow(new WindowContext(
                 messages,
                 cellar.workspace(),
@@ -227,6 +220,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 this,
                 cellar.clock(),
                 cellar.ticker().nowProperty(),
+                cellar.sensors().stateProperty(),
                 of.colours()));
     }
 

@@ -26,12 +26,13 @@ import undercroft.store.CellarStore;
  * they bring goes to the disk as what lies in {@code incoming} does, and is answered and shown after that. For the window's
  * thread, on which nothing here waits.
  */
-public final class Sensors implements AutoCloseable {
+public final class Sensors implements BrokerChoice, AutoCloseable {
     private static final Duration LOOK_EVERY = Duration.ofSeconds(1);
 
     /** How it stands with the broker and each place's sensor. */
     public record State(boolean brokerNamed, Optional<InvalidInput> brokerFault, Map<String, SensorState> places) {
-        static final State NOTHING = new State(false, Optional.empty(), Map.of());
+        /** Before a broker was asked for, and where none is. */
+        public static final State NOTHING = new State(false, Optional.empty(), Map.of());
 
         public State {
             places = Map.copyOf(places);
@@ -52,11 +53,11 @@ public final class Sensors implements AutoCloseable {
     private final BackgroundTasks tasks;
     private final Consumer<IncomingFiles.Samples> show;
     private final Consumer<InvalidInput> whenFaulty;
-    private final Beat.Running running;
     private final AtomicBoolean saving = new AtomicBoolean();
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(this, "state", State.NOTHING);
     private Set<String> told = Set.of();
     private boolean connecting;
+    private Beat.Running running = () -> {};
     private volatile Listener listener;
     private volatile boolean closed;
 
@@ -82,7 +83,6 @@ public final class Sensors implements AutoCloseable {
         this.tasks = threads.forCalculating();
         this.show = show;
         this.whenFaulty = whenFaulty;
-        this.running = this.settings.isPresent() ? threads.beat().every(LOOK_EVERY, this::look) : () -> {};
         workspace.stateProperty().addListener((property, before, after) -> {
             if (!before.cellar().places().equals(after.cellar().places())) {
                 follow();
@@ -95,17 +95,17 @@ public final class Sensors implements AutoCloseable {
         return state.getReadOnlyProperty();
     }
 
-    /** The broker that is named; what is wrong with its file goes to the answer for faults. */
+    @Override
     public void broker(Consumer<Optional<Broker>> whenRead, Consumer<InvalidInput> whenUnreadable) {
         tasks.run(() -> settings.flatMap(Broker::in), whenRead, whenUnreadable);
     }
 
-    /** Whether a broker can be named here. */
+    @Override
     public boolean mayListen() {
         return settings.isPresent();
     }
 
-    /** Names another broker, or none, and turns to it. */
+    @Override
     public void turnTo(Optional<Broker> broker) {
         settings.ifPresent(folder -> tasks.run(
                 () -> {
@@ -154,6 +154,7 @@ public final class Sensors implements AutoCloseable {
         }
         listener = made.orElse(null);
         if (listener != null) {
+            running = threads.beat().every(LOOK_EVERY, this::look);
             follow();
         }
     }
@@ -212,6 +213,7 @@ public final class Sensors implements AutoCloseable {
     private void leave() {
         Stream.ofNullable(listener).forEach(Listener::close);
         listener = null;
+        running.close();
         told = Set.of();
         state.set(State.NOTHING);
     }
@@ -220,7 +222,6 @@ public final class Sensors implements AutoCloseable {
     public void close() {
         if (!closed) {
             closed = true;
-            running.close();
             leave();
         }
     }

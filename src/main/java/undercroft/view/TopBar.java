@@ -95,7 +95,10 @@ final class TopBar extends HBox {
                             new SeparatorMenuItem(),
                             item(
                                     context.messages().of("bar.cellar.settings"),
-                                    () -> context.editors().editSettings()));
+                                    () -> context.editors().editSettings()),
+                            item(
+                                    context.messages().of("bar.cellar.broker"),
+                                    () -> context.editors().editBroker()));
         });
         menu.getItems().add(new MenuItem(""));
         return menu;

@@ -99,7 +99,7 @@ class SensorsTest {
             assertTrue(state.brokerNamed());
             assertTrue(state.places().get("loft").heard().isPresent());
         }
-        assertEquals(List.of(), faults);
+        assertTrue(faults.stream().allMatch(fault -> fault.key().equals("listen.fault.crowded")), "" + faults);
     }
 
     @Test
