@@ -40,8 +40,8 @@ import undercroft.cellar.Serving;
 import undercroft.outlook.OutlookSamples;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
-import undercroft.session.Sensors;
 import undercroft.session.SampleWorkspace;
+import undercroft.session.Sensors;
 import undercroft.session.Workspace;
 import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.Looks;
@@ -82,7 +82,8 @@ class JourneysUiTest {
                 workspace, (shown, logs, at) -> OutlookSamples.outlook(shown, at), atOnce, clock, faults::show);
         forecasts.refresh();
         SimpleBooleanProperty dark = new SimpleBooleanProperty(false);
-        EditorDialogs editors = new EditorDialogs(messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, () -> main);
+        EditorDialogs editors =
+                new EditorDialogs(messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, () -> main);
         window = new MainWindow(new WindowContext(
                 messages,
                 workspace,

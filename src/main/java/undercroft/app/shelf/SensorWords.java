@@ -25,8 +25,7 @@ public record SensorWords(String sign, List<String> sentences, boolean wantsLook
     /** Empty for a place without a live sensor. */
     public static Optional<SensorWords> of(Sensors.State state, Cellar cellar, String placeId, Messages messages) {
         boolean live = cellar.places().stream()
-                .anyMatch(place ->
-                        place.id().equals(placeId) && place.topic().isPresent());
+                .anyMatch(place -> place.id().equals(placeId) && place.topic().isPresent());
         if (!live) {
             return Optional.empty();
         }
@@ -62,7 +61,8 @@ public record SensorWords(String sign, List<String> sentences, boolean wantsLook
         String sign = sensor.heard()
                 .map(at -> messages.of(silent ? "listen.state.silent" : "listen.state.heard", format.clock(at)))
                 .orElseGet(() -> messages.of(silent ? "listen.state.never" : "listen.state.waiting"));
-        boolean leftOut = sensor.faults().stream().anyMatch(fault -> !fault.key().equals("listen.fault.silent"));
+        boolean leftOut =
+                sensor.faults().stream().anyMatch(fault -> !fault.key().equals("listen.fault.silent"));
         return new SensorWords(
                 leftOut ? messages.of("listen.state.and-left-out", sign, sensor.leftOut()) : sign,
                 sentences,

@@ -28,10 +28,8 @@ class SensorWordsTest {
             new Place("vault", "Vault", new TemperatureSource.Logged(), 3, LightSetting.usual(LightPlace.DARK));
     private static final Cellar CELLAR = Cellar.empty("Test", ZoneOffset.UTC)
             .withPlace(PLAIN)
-            .withPlace(new Place(
-                            "loft", "Loft", new TemperatureSource.Logged(), 3, LightSetting.usual(LightPlace.DARK))
-                    .withTopic(
-                            Optional.of(new FollowedTopic("home/loft", "", TemperatureUnit.CELSIUS, -10, 45))));
+            .withPlace(new Place("loft", "Loft", new TemperatureSource.Logged(), 3, LightSetting.usual(LightPlace.DARK))
+                    .withTopic(Optional.of(new FollowedTopic("home/loft", "", TemperatureUnit.CELSIUS, -10, 45))));
 
     private static SensorWords words(Sensors.State state) {
         return SensorWords.of(state, CELLAR, "loft", Messages.english()).orElseThrow();
@@ -56,8 +54,8 @@ class SensorWordsTest {
     @Test
     void silenceNonsenseAndAMissingBrokerWantLooking() {
         assertTrue(words(Sensors.State.NOTHING).wantsLooking());
-        SensorWords away = words(
-                new Sensors.State(true, Optional.of(new InvalidInput("broker.home:1883", "listen.fault.away")), Map.of()));
+        SensorWords away = words(new Sensors.State(
+                true, Optional.of(new InvalidInput("broker.home:1883", "listen.fault.away")), Map.of()));
         assertEquals("broker not connected", away.sign());
         assertTrue(away.sentences().get(0).startsWith("The broker is not there"), "" + away.sentences());
         SensorWords silent = heard(new InvalidInput("Loft", "listen.fault.silent", "home/loft"));

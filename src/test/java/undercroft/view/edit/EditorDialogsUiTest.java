@@ -268,8 +268,8 @@ class EditorDialogsUiTest {
         press("form-save");
         assertEquals(Optional.empty(), dialog());
         assertEquals(
-                Optional.of(new Broker(
-                        "broker.home", 8883, true, Optional.empty(), Optional.of("cellar"), "a pass word")),
+                Optional.of(
+                        new Broker("broker.home", 8883, true, Optional.empty(), Optional.of("cellar"), "a pass word")),
                 brokers.named());
         fx(editors::editBroker);
         fx(() -> ((TextField) node("broker-address")).setText(""));

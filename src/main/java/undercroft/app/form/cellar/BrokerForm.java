@@ -37,7 +37,8 @@ public final class BrokerForm extends Form {
                 "certificates");
         certificates.hintProperty().set(messages().of("form.broker.certificates-hint"));
         user = add(words("user", before.flatMap(Broker::user).orElse("")), "user");
-        password = add(words("password", before.map(Broker::password).orElse("")).hidden(), "password");
+        password =
+                add(words("password", before.map(Broker::password).orElse("")).hidden(), "password");
         password.hintProperty().set(messages().of("form.broker.password-hint"));
         certificates.askWhen(tls.tickedProperty());
         begin();
