@@ -61,7 +61,8 @@ public final class Export {
         return on(Disk.REAL);
     }
 
-    static Export on(Disk disk) {
+    /** The same to another disk. */
+    public static Export on(Disk disk) {
         return new Export(disk);
     }
 
