@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import undercroft.app.form.Field;
 import undercroft.app.form.batch.DrawForm;
+import undercroft.app.form.batch.ExperimentForm;
 import undercroft.app.form.batch.MoveForm;
 import undercroft.app.form.batch.NotesForm;
 import undercroft.app.form.batch.ReadingForm;
@@ -160,6 +161,16 @@ public final class EditorDialogs implements Editors {
     public void read(Batch batch, Lot lot) {
         ReadingForm form = new ReadingForm(messages, cellar(), batch, lot, clock.instant());
         dialogs.open(messages.of("form.reading.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    @Override
+    public void experiment(Batch batch, Lot lot) {
+        if (hasNone(batch, lot)) {
+            return;
+        }
+        ExperimentForm form = new ExperimentForm(messages, cellar(), batch, lot, clock.instant());
+        dialogs.open(
+                messages.of("form.experiment.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
