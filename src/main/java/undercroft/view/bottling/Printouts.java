@@ -2,6 +2,8 @@ package undercroft.view.bottling;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -38,10 +40,15 @@ final class Printouts {
     }
 
     void save(Node from, String suggestedName, Supplier<String> page) {
+        save(from, suggestedName, page, html -> html, saved -> {});
+    }
+
+    <T> void save(Node from, String suggestedName, Supplier<T> paper, Function<T, String> page, Consumer<T> whenSaved) {
         window.faults().guard(() -> {
-            String html = page.get();
+            T made = paper.get();
             picker.pick(from.getScene().getWindow(), suggestedName).ifPresent(file -> {
-                DayPrintouts.write(file, html);
+                DayPrintouts.write(file, page.apply(made));
+                whenSaved.accept(made);
                 answer.set(window.messages().of("bottling.papers.saved", file));
             });
         });
