@@ -27,10 +27,14 @@ final class PropertySeedTest {
             .areAnnotatedWith(Property.class)
             .should()
             .beAnnotatedWith(DescribedPredicate.describe("a @Property with a seed", PropertySeedTest::hasSeed))
-            .because("a failure that nobody can repeat is put down to chance; other seeds are for an hour of one's own");
+            .because(
+                    "a failure that nobody can repeat is put down to chance; other seeds are for an hour of one's own");
 
     private static boolean hasSeed(JavaAnnotation<?> annotation) {
         return annotation.getRawType().isEquivalentTo(Property.class)
-                && annotation.get("seed").filter(seed -> !"".equals(seed) && !"\u0000".equals(seed)).isPresent();
+                && annotation
+                        .get("seed")
+                        .filter(seed -> !"".equals(seed) && !"\u0000".equals(seed))
+                        .isPresent();
     }
 }
