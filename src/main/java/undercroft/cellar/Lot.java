@@ -75,8 +75,7 @@ public record Lot(
     }
 
     public Lot withGauge(FittedGauge fitted) {
-        return new Lot(
-                id, bottleTypeId, colour, count, fillMillilitres, scuffed, stays, draws, Optional.of(fitted));
+        return new Lot(id, bottleTypeId, colour, count, fillMillilitres, scuffed, stays, draws, Optional.of(fitted));
     }
 
     /** Bottles that are left after all draws. */

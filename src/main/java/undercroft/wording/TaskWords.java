@@ -77,7 +77,10 @@ public record TaskWords(ShelfWords words) {
                         "task.why.read-gauge-daily",
                         words.day(since(task)),
                         words.format()
-                                .bar(batch.lot(task.part()).pressure().atPresent().median()));
+                                .bar(batch.lot(task.part())
+                                        .pressure()
+                                        .atPresent()
+                                        .median()));
             case OPEN_GAUGE_BOTTLE -> words.of("task.why.open-gauge-bottle", words.day(since(task)));
             case FIRST_TASTE ->
                 words.of(

@@ -207,8 +207,7 @@ public final class RichCellar {
                                 false,
                                 List.of(new Stay("vault", CAPPED, Cover.OPEN_CRATE)),
                                 List.of(),
-                                Optional.of(
-                                        new FittedGauge("dial", CAPPED, Optional.of(at("2026-02-20T18:00:00Z")))))),
+                                Optional.of(new FittedGauge("dial", CAPPED, Optional.of(at("2026-02-20T18:00:00Z")))))),
                 List.of(
                         new Reading.Gauge(at("2026-01-12T08:00:00Z"), "brown", "gauge 1", 0.85),
                         new Reading.Gauge(

@@ -52,7 +52,8 @@ record StuckCalculator(Batch batch, Lot lot, Instant at, Track bottles, ClosedBo
             reasons.add(Stuck.STANDS_STILL);
         }
         return new StuckOutlook(
-                reasons, since.isPresent() ? Optional.of(Instant.ofEpochSecond(since.getAsLong())) : Optional.empty(),
+                reasons,
+                since.isPresent() ? Optional.of(Instant.ofEpochSecond(since.getAsLong())) : Optional.empty(),
                 plateauSince());
     }
 

@@ -193,7 +193,8 @@ public final class Tasks {
 
     private void gauge(BatchOutlook batch) {
         List<LotOutlook> experiments = batch.lots().stream()
-                .filter(lot -> lot.lot().gauge().filter(gauge -> gauge.isReadAt(at)).isPresent())
+                .filter(lot ->
+                        lot.lot().gauge().filter(gauge -> gauge.isReadAt(at)).isPresent())
                 .toList();
         experiments.forEach(lot -> experiment(batch, lot));
         if (experiments.isEmpty()) {

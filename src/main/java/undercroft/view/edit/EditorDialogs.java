@@ -169,8 +169,7 @@ public final class EditorDialogs implements Editors {
             return;
         }
         ExperimentForm form = new ExperimentForm(messages, cellar(), batch, lot, clock.instant());
-        dialogs.open(
-                messages.of("form.experiment.title", batch.name()), form, content(batch, lot, form.fields()));
+        dialogs.open(messages.of("form.experiment.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override

@@ -197,7 +197,8 @@ final class BatchView extends VBox {
                 all.add(action("batch-count", "batch.action.count", () -> editors.count(batch)));
             }
             if (shown.batch().bottlesLeft() > 0) {
-                all.add(action("batch-experiment", "batch.action.experiment", () -> editors.experiment(batch, lot.get())));
+                all.add(action(
+                        "batch-experiment", "batch.action.experiment", () -> editors.experiment(batch, lot.get())));
             }
             all.add(action("batch-compare", "batch.action.compare", () -> compare.compare(List.of(batch.id()))));
             all.add(action("batch-again", "batch.action.again", () -> brewAgain(batch)));

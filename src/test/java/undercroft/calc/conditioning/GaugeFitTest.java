@@ -43,11 +43,7 @@ class GaugeFitTest {
             List<Observation> readings = new ArrayList<>();
             for (int i = 0; i < DAYS; i++) {
                 double bar = ReferenceBatch.GAUGE.gaugeBar(
-                        20,
-                        run.gramsPerLitre(0, i),
-                        beer.beerFactor(0),
-                        beer.airAmount(0),
-                        beer.airTrapped(0));
+                        20, run.gramsPerLitre(0, i), beer.beerFactor(0), beer.airAmount(0), beer.airTrapped(0));
                 double shown = Math.rint((bar * scale + 0.03 * tremble.nextGaussian()) * 20) / 20;
                 readings.add(new Observation.GaugePressure(days[i], shown, 0, 0, 20));
             }
@@ -65,7 +61,8 @@ class GaugeFitTest {
         contains(fit.after().gramsPerLitreDay(), constants.effectiveRate[0], "rate");
         contains(fit.after().lagDays(), constants.lagDays[0], "lag");
         contains(fit.after().finalGramsPerLitre(), constants.finalGramsPerLitre(0), "gas in the end");
-        assertTrue(width(fit.after().gramsPerLitreDay()) < 0.6 * width(fit.before().gramsPerLitreDay()), "" + fit.after());
+        assertTrue(
+                width(fit.after().gramsPerLitreDay()) < 0.6 * width(fit.before().gramsPerLitreDay()), "" + fit.after());
         assertTrue(width(fit.after().lagDays()) < 0.9 * width(fit.before().lagDays()), "" + fit.after());
         assertEquals(DAYS, fit.points().size());
         assertTrue(fit.fitMissesBar() < 0.12, "misses " + fit.fitMissesBar());

@@ -41,8 +41,8 @@ public final class ExperimentForm extends Form {
                                 messages(),
                                 "experiment-gauge",
                                 words("gauge"),
-                                running.map(FittedGauge::instrument).orElseGet(() -> messages()
-                                        .of("form.reading.usual-gauge")))
+                                running.map(FittedGauge::instrument)
+                                        .orElseGet(() -> messages().of("form.reading.usual-gauge")))
                         .required(),
                 "gauge.instrument");
         gauge.hintProperty().set(words("gauge-hint"));
@@ -95,8 +95,7 @@ public final class ExperimentForm extends Form {
         }
         FittedGauge opened = running.get().opened(at.value());
         List<Reading> readings = new ArrayList<>(changed.readings());
-        readings.add(new Reading.Opened(
-                at.value(), lot.id(), taste.value(), new Origin(opened.instrument(), "", "")));
+        readings.add(new Reading.Opened(at.value(), lot.id(), taste.value(), new Origin(opened.instrument(), "", "")));
         Draw drunk = new Draw(at.value(), 1, Draw.Fate.OPENED, words("draw"));
         return current.withBatch(
                 changed.withLot(bottles.withDraw(drunk).withGauge(opened)).withReadings(readings));

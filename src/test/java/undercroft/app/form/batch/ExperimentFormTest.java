@@ -42,7 +42,8 @@ class ExperimentFormTest {
         Lot after = ended.lot(lot.id());
         assertTrue(after.gauge().orElseThrow().opened().isPresent());
         assertEquals(lot.left() - 1, after.left());
-        assertEquals(Draw.Fate.OPENED, after.draws().get(after.draws().size() - 1).fate());
+        assertEquals(
+                Draw.Fate.OPENED, after.draws().get(after.draws().size() - 1).fate());
         Reading.Opened taste =
                 (Reading.Opened) ended.readings().get(ended.readings().size() - 1);
         assertEquals(PerceivedCarbonation.FULL, taste.perceivedCarbonation());
