@@ -12,9 +12,13 @@ import undercroft.quantity.Interval;
  *
  * @param before the constants as they are believed without a reading
  * @param after the same, knowing these readings
+ * @param verdict how these readings and the model get on; where they do not agree, the constants after are not to be trusted
  * @param points the readings in order of time
  */
-public record GaugeFit(Constants before, Constants after, List<Point> points) {
+public record GaugeFit(Constants before, Constants after, ReadingsVerdict verdict, List<Point> points) {
+    /** A range told by fewer is too narrow. */
+    private static final double FEW_MEMBERS = 40;
+
     private static final int MEMBERS = 1_024;
 
     public GaugeFit {
@@ -74,7 +78,7 @@ public record GaugeFit(Constants before, Constants after, List<Point> points) {
             points.add(new Point(
                     gauge.epochSecond(), gauge.gaugeBar(), gauge.celsius(), forecast.get(at), fitted.get(at)));
         }
-        return new GaugeFit(constants(prior), constants(posterior), points);
+        return new GaugeFit(constants(prior), constants(posterior), posterior.verdict(), points);
     }
 
     private static List<Interval> bars(ConditioningEnsemble ensemble, LotReadings experiment, long[] instants) {
@@ -120,6 +124,11 @@ public record GaugeFit(Constants before, Constants after, List<Point> points) {
             weights[m] = ensemble.weight(m);
         }
         return new WeightedQuantiles(weights);
+    }
+
+    /** Whether the constants after mean something: readings the model explains, by more than a few of its members. */
+    public boolean isSound() {
+        return verdict.agreement() == ReadingsVerdict.Agreement.AGREES && verdict.effectiveSize() >= FEW_MEMBERS;
     }
 
     /** Root of the mean square of what the forecast missed, bar. */

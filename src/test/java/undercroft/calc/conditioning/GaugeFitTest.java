@@ -1,6 +1,7 @@
 package undercroft.calc.conditioning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -64,6 +65,7 @@ class GaugeFitTest {
         assertTrue(
                 width(fit.after().gramsPerLitreDay()) < 0.6 * width(fit.before().gramsPerLitreDay()), "" + fit.after());
         assertTrue(width(fit.after().lagDays()) < 0.9 * width(fit.before().lagDays()), "" + fit.after());
+        assertTrue(fit.isSound(), "" + fit.verdict());
         assertEquals(DAYS, fit.points().size());
         assertTrue(fit.fitMissesBar() < 0.12, "misses " + fit.fitMissesBar());
         assertTrue(fit.fitMissesBar() < 0.5 * fit.forecastMissedBar(), "against " + fit.forecastMissedBar());
@@ -72,6 +74,15 @@ class GaugeFitTest {
     /** On a scale of factors, as both are spread. */
     private static double width(Interval range) {
         return Math.log(range.high() / range.low());
+    }
+
+    @Test
+    void readingsThatNoBeerCouldShowAreNotCalledAFit() {
+        List<Observation> readings = new ArrayList<>();
+        for (int day = 1; day <= DAYS; day++) {
+            readings.add(ReferenceBatch.gauge(day, day % 2 == 0 ? 0.2 : 3.5, 0));
+        }
+        assertFalse(GaugeFit.of(BATCH.beer(), BATCH.lot(readings, 12)).isSound());
     }
 
     @Test
