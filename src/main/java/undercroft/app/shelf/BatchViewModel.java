@@ -60,7 +60,7 @@ public final class BatchViewModel {
 
     /** Takes a reading back; undoable. */
     public void remove(Reading reading) {
-        workspace.change(messages.of("undo.reading.removed"), cellar -> {
+        workspace.change(messages.of("undo.reading.removed", workspace.getCellar().batch(shownBatchId).name()), cellar -> {
             Batch batch = cellar.batch(shownBatchId);
             List<Reading> rest = new ArrayList<>(batch.readings());
             rest.remove(reading);
@@ -70,7 +70,7 @@ public final class BatchViewModel {
 
     /** Takes back that bottles left; undoable. */
     public void remove(BatchPage.Drawn drawn) {
-        workspace.change(messages.of("undo.draw.removed"), cellar -> {
+        workspace.change(messages.of("undo.draw.removed", workspace.getCellar().batch(shownBatchId).name()), cellar -> {
             Batch batch = cellar.batch(shownBatchId);
             Lot lot = batch.lot(drawn.lotId());
             List<Draw> rest = new ArrayList<>(lot.draws());
@@ -81,7 +81,7 @@ public final class BatchViewModel {
 
     /** Answers why bottles burst; undoable. */
     public void answer(Evidence.Burst burst, BurstCause cause) {
-        workspace.change(messages.of("undo.burst.cause"), cellar -> {
+        workspace.change(messages.of("undo.burst.cause", workspace.getCellar().batch(shownBatchId).name()), cellar -> {
             Batch batch = cellar.batch(shownBatchId);
             Lot lot = batch.lot(burst.lotId());
             List<Draw> draws = lot.draws().stream()

@@ -55,7 +55,7 @@ final class CappingView {
                         .save(
                                 cap,
                                 printouts.fileName("labels"),
-                                () -> printouts.labels(context.model().cellar(), form))));
+                                printouts.labels(context.model().cellar(), form))));
         labels.disableProperty().bind(form.canSaveProperty().not());
         VBox right = new VBox(
                 10,

@@ -38,13 +38,12 @@ final class Printouts {
     }
 
     void save(Node from, String suggestedName, Supplier<String> page) {
-        window.faults().guard(() -> {
-            String html = page.get();
-            picker.pick(from.getScene().getWindow(), suggestedName).ifPresent(file -> {
-                DayPrintouts.write(file, html);
-                answer.set(window.messages().of("bottling.papers.saved", file));
-            });
-        });
+        picker.pick(from.getScene().getWindow(), suggestedName)
+                .ifPresent(file -> window.tasks()
+                        .run(
+                                () -> DayPrintouts.write(file, page.get()),
+                                written -> answer.set(window.messages().of("bottling.papers.saved", written)),
+                                window.faults()::show));
     }
 
     void print(Node from, DayPrintouts printouts) {
