@@ -179,8 +179,7 @@ public final class Workspace {
     }
 
     /** The same with another change of the cellar, in one step. */
-    public void changeTemperatures(
-            String what, String placeId, TimeSeries celsius, UnaryOperator<Cellar> also) {
+    public void changeTemperatures(String what, String placeId, TimeSeries celsius, UnaryOperator<Cellar> also) {
         State before = state.get();
         Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
         all.put(placeId, celsius);

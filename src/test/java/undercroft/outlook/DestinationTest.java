@@ -25,7 +25,10 @@ class DestinationTest {
         for (LotOutlook lot : lots()) {
             boolean anyFits = OUTLOOK.coolestFor(lot).orElseThrow().withinLimit();
             Destination offered = OUTLOOK.offeredFor(lot).orElseThrow();
-            assertEquals(anyFits, offered.withinLimit(), lot.id() + " in " + lot.place().name());
+            assertEquals(
+                    anyFits,
+                    offered.withinLimit(),
+                    lot.id() + " in " + lot.place().name());
             assertFalse(offered.placeId().equals(lot.place().id()));
         }
     }

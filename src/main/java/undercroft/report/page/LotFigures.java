@@ -79,7 +79,7 @@ final class LotFigures {
                 lot -> words.format().heatLimit(lot.pressure().heatLimitCelsius())));
         rows.add(new Row(
                 "report.lots.temperature",
-                lot -> words.format().celsius(lot.temperature().nowCelsius())));
+                words::warmth));
         rows.add(new Row(
                 "report.lots.kinetic",
                 lot -> words.format().celsius(lot.temperature().meanKineticCelsius())));
