@@ -3,9 +3,10 @@ package undercroft.report;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A table as CSV (RFC 4180): any table of the window to copy or save, and the series of a report. Numbers have a point and
@@ -41,7 +42,12 @@ public final class CsvTable {
 
     /** A number with fixed decimals; empty when it is not finite. */
     public CsvTable number(double value, int decimals) {
-        row.add(Double.isFinite(value) ? String.format(Locale.ROOT, "%." + decimals + "f", value) : "");
+        row.add(
+                Double.isFinite(value)
+                        ? BigDecimal.valueOf(value)
+                                .setScale(decimals, RoundingMode.HALF_UP)
+                                .toPlainString()
+                        : "");
         return this;
     }
 

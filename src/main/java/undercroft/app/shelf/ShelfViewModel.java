@@ -40,6 +40,9 @@ public final class ShelfViewModel {
     private final ReadOnlyObjectWrapper<ShelfPlan.Crate> chosen = new ReadOnlyObjectWrapper<>(this, "chosen");
     private ShelfPlan whole;
 
+    /** While batches are still being worked out, the first crate is chosen anew, as what wants attention first is not known yet. */
+    private boolean followsFirst = true;
+
     /** Which crates are shown. */
     public enum Show {
         ALL,
@@ -169,6 +172,7 @@ public final class ShelfViewModel {
     }
 
     public void choose(ShelfPlan.Crate crate) {
+        followsFirst = false;
         chosen.set(crate);
     }
 
@@ -266,7 +270,8 @@ public final class ShelfViewModel {
         ShelfPlan drawn = all ? whole : whole.only(crate -> show.get().shows(crate) && crate.isFoundBy(search.get()));
         plan.set(drawn);
         List<ShelfPlan.Crate> seen = crates(drawn);
-        ShelfPlan.Crate before = chosen.get();
+        ShelfPlan.Crate before = followsFirst ? null : chosen.get();
+        followsFirst &= !outlook.getValue().pending().isEmpty();
         chosen.set(seen.stream()
                 .filter(crate -> before != null && crate.key().equals(before.key()))
                 .findFirst()

@@ -1,5 +1,8 @@
 package undercroft.calc.numeric;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.random.SobolSequenceGenerator;
 
@@ -12,14 +15,28 @@ public final class QuasiNormals {
     private static final double REACH = 8;
     private static final int CELLS = 4096;
 
+    /** The widest table of each size that was asked for: every batch with readings asks for the same one. */
+    private static final Map<Integer, double[][]> WIDEST = new ConcurrentHashMap<>();
+
     private QuasiNormals() {}
 
     /**
      * {@code count} rows of {@code dimensions} deviates. The block that follows the first power of two at or above
      * {@code count} is used: it is as even as the first block and holds no coordinate of 0, whose quantile is infinite.
-     * Columns do not depend on how many there are.
+     * Columns do not depend on how many there are. The rows are the caller's own.
      */
     public static double[][] points(int count, int dimensions) {
+        double[][] widest = WIDEST.compute(
+                count,
+                (size, known) -> known != null && known[0].length >= dimensions ? known : made(size, dimensions));
+        double[][] points = new double[count][];
+        for (int i = 0; i < count; i++) {
+            points[i] = Arrays.copyOf(widest[i], dimensions);
+        }
+        return points;
+    }
+
+    private static double[][] made(int count, int dimensions) {
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimensions);
         int skip = Math.max(64, Integer.highestOneBit(Math.max(1, count - 1)) << 1);
         double[][] points = new double[count][];

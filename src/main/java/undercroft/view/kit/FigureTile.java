@@ -27,7 +27,7 @@ public final class FigureTile extends Button {
             value.getStyleClass().add("long");
         }
         value.setId("figure-" + figure.id() + "-value");
-        HBox row = new HBox(6, value);
+        HBox row = new HBox(6, name);
         row.setAlignment(Pos.CENTER_LEFT);
         if (figure.alert() != Alert.CLEAR) {
             row.getChildren().add(new AlertSign(figure.alert()));
@@ -36,7 +36,7 @@ public final class FigureTile extends Button {
         detail.getStyleClass().add("figure-detail");
         widthProperty()
                 .addListener((property, before, after) -> detail.setWrappingWidth(after.doubleValue() - PADDING));
-        VBox content = new VBox(1, name, row, detail);
+        VBox content = new VBox(1, row, value, detail);
         content.setFillWidth(true);
         setGraphic(content);
         getStyleClass().add("figure");

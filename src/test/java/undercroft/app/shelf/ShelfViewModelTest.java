@@ -1,14 +1,18 @@
 package undercroft.app.shelf;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
 import undercroft.catalogue.Cover;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.OutlookSamples;
 import undercroft.outlook.lot.Alert;
@@ -61,6 +65,28 @@ class ShelfViewModelTest {
                 "fridge",
                 plan().planks().get(2).placeId(),
                 "a plank with something to watch stands above one where all is well");
+    }
+
+    @Test
+    void whileTheShelfIsWorkedOutTheChoiceFollowsWhatComesFirst() {
+        List<Place> places = new ArrayList<>(cellar.places());
+        Collections.reverse(places);
+        SimpleObjectProperty<CellarOutlook> soFar =
+                new SimpleObjectProperty<>(CellarOutlook.pending(cellar.withPlaces(places), OutlookSamples.NOW));
+        ShelfViewModel opening = new ShelfViewModel(Messages.english(), soFar);
+        assertNotEquals("beacon@loft", opening.chosenProperty().get().key());
+        soFar.set(outlook.get());
+        assertEquals("beacon@loft", opening.chosenProperty().get().key());
+    }
+
+    @Test
+    void whatWasChosenWhileTheShelfIsWorkedOutStays() {
+        SimpleObjectProperty<CellarOutlook> soFar =
+                new SimpleObjectProperty<>(CellarOutlook.pending(cellar, OutlookSamples.NOW));
+        ShelfViewModel opening = new ShelfViewModel(Messages.english(), soFar);
+        opening.chooseBatch("heron");
+        soFar.set(outlook.get());
+        assertEquals("heron", opening.chosenProperty().get().batchId());
     }
 
     @Test
