@@ -37,17 +37,17 @@ public record DayPrintouts(
     }
 
     /** Labels for the crates as they will stand after capping, made when asked for; {@code cellar} still holds the plan. */
-    public Supplier<String> labels(Cellar cellar, CappingForm done) {
+    public Supplier<CrateLabels.Sheets> labels(Cellar cellar, CappingForm done) {
         Batch capped = done.capping(cellar).batch();
         Cellar alone = cellar.withServings(List.of()).withBatches(List.of(capped));
         Instant at = capped.cappedAt().orElse(now);
         return () -> CrateLabels.of(
                 Outlooks.of(alone, temperatures, at),
+                Optional.empty(),
                 capped.id(),
                 BOTTLES_IN_CRATE,
                 LabelPaper.A4,
-                today,
-                Optional.empty(),
+                now,
                 words);
     }
 

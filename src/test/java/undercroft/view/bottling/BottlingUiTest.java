@@ -72,6 +72,7 @@ class BottlingUiTest {
                 null,
                 clock,
                 null,
+                null,
                 new SimpleBooleanProperty(false));
         return new BottlingView(window, capped::add, (owner, name) -> Optional.of(scratch.resolve(name)));
     }

@@ -35,6 +35,7 @@ import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
+import undercroft.view.NoBroker;
 import undercroft.view.kit.Looks;
 import undercroft.wording.Language;
 import undercroft.wording.Messages;
@@ -95,7 +96,14 @@ class WholeSentencesUiTest {
                 });
         fx(forecasts::refresh);
         EditorDialogs editors = new EditorDialogs(
-                messages, workspace, forecasts, atOnce, clock, new SimpleBooleanProperty(false), () -> main);
+                messages,
+                workspace,
+                forecasts,
+                atOnce,
+                clock,
+                new NoBroker(),
+                new SimpleBooleanProperty(false),
+                () -> main);
         Cellar cellar = workspace.getCellar();
         Batch beacon = cellar.batch("beacon");
         Lot lot = beacon.lots().get(0);
