@@ -51,8 +51,7 @@ final class ExportExperimentCommand extends AnswerCommand {
                 batchId,
                 Optional.ofNullable(lotId));
         Path file = Exporting.replacing(
-                force,
-                replacing -> Export.ofTexts().file(out, ExperimentCsv.of(cellar, experiment), replacing));
+                force, replacing -> Export.ofTexts().file(out, ExperimentCsv.of(cellar, experiment), replacing));
         Answer answer = reply().put("file", file.toString());
         return Experiments.said(answer, experiment, new ExperimentWords(words()))
                 .say("command.experiment.written", file)

@@ -19,23 +19,27 @@ public record ExperimentWords(QuantityFormat format) {
         int readings = experiment.readings().size();
         lines.add(format.of("experiment.readings", readings, format.number(days(experiment), 1)));
         lines.add(format.of(
-                "experiment.rate", range(fit.after().gramsPerLitreDay(), 2), range(fit.before().gramsPerLitreDay(), 2)));
-        lines.add(format.of("experiment.lag", range(fit.after().lagDays(), 1), range(fit.before().lagDays(), 1)));
-        lines.add(format.of("experiment.gas", volumes(fit.after()), volumes(fit.before())));
+                "experiment.rate",
+                range(fit.after().gramsPerLitreDay(), 2),
+                range(fit.before().gramsPerLitreDay(), 2)));
         lines.add(format.of(
-                "experiment.missed", format.bar(fit.forecastMissedBar()), format.bar(fit.fitMissesBar())));
+                "experiment.lag",
+                range(fit.after().lagDays(), 1),
+                range(fit.before().lagDays(), 1)));
+        lines.add(format.of("experiment.gas", volumes(fit.after()), volumes(fit.before())));
+        lines.add(format.of("experiment.missed", format.bar(fit.forecastMissedBar()), format.bar(fit.fitMissesBar())));
         if (!fit.isSound()) {
             lines.add(format.of("experiment.unsound"));
         }
-        experiment
-                .taste()
-                .ifPresent(taste -> lines.add(format.of("experiment.taste", taste.perceivedCarbonation())));
+        experiment.taste().ifPresent(taste -> lines.add(format.of("experiment.taste", taste.perceivedCarbonation())));
         return lines;
     }
 
     /** One reading beside what was expected and what is believed. */
     public String point(GaugeExperiment experiment, GaugeFit.Point point) {
-        double hours = (point.epochSecond() - experiment.batch().cappedAt().orElseThrow().getEpochSecond()) / 3600.0;
+        double hours = (point.epochSecond()
+                        - experiment.batch().cappedAt().orElseThrow().getEpochSecond())
+                / 3600.0;
         return format.of(
                 "experiment.point",
                 format.number(hours / HOURS_PER_DAY, 1),

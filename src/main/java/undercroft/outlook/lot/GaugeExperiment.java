@@ -55,14 +55,15 @@ public record GaugeExperiment(
                 .findFirst()
                 .orElseThrow(() -> new InvalidInput(batch.id(), "experiment.fault.none"));
         FittedGauge fitted = lot.gauge().orElseThrow();
-        List<Reading.Gauge> readings = own(batch, lot, Reading.Gauge.class)
-                .filter(reading -> fitted.isOwn(reading, lot.id()) && !reading.at().isAfter(at))
+        List<Reading.Gauge> readings = own(batch, Reading.Gauge.class)
+                .filter(reading ->
+                        fitted.isOwn(reading, lot.id()) && !reading.at().isAfter(at))
                 .sorted(Comparator.comparing(Reading.Gauge::at))
                 .toList();
         if (readings.isEmpty()) {
             throw new InvalidInput(batch.id(), "experiment.fault.no-readings", fitted.instrument());
         }
-        Optional<Reading.Opened> taste = own(batch, lot, Reading.Opened.class)
+        Optional<Reading.Opened> taste = own(batch, Reading.Opened.class)
                 .filter(opened -> opened.lotId().equals(lot.id())
                         && opened.origin().bottle().equals(fitted.instrument())
                         && fitted.opened().map(opened.at()::equals).orElse(false))
@@ -76,8 +77,7 @@ public record GaugeExperiment(
                         .map(each -> each.withDraws(List.of()))
                         .toList())
                 .withReadings(List.copyOf(readings));
-        LotReadings heard = Readings.of(
-                        cellar, alone, at, Map.of(lot.id(), climate), Map.of(lot.id(), bottle))
+        LotReadings heard = Readings.of(cellar, alone, at, Map.of(lot.id(), climate), Map.of(lot.id(), bottle))
                 .get(0);
         return new GaugeExperiment(
                 batch,
@@ -90,7 +90,7 @@ public record GaugeExperiment(
                 GaugeFit.of(chemistry.refermentation(), heard));
     }
 
-    private static <T extends Reading> Stream<T> own(Batch batch, Lot lot, Class<T> kind) {
+    private static <T extends Reading> Stream<T> own(Batch batch, Class<T> kind) {
         return batch.readings().stream().filter(kind::isInstance).map(kind::cast);
     }
 }

@@ -85,8 +85,7 @@ public final class ExperimentCellar {
                 .withSettings(new Settings(UnitSystem.METRIC, file.number(ExperimentEntry.ALTITUDE)))
                 .withOwnSugars(List.of(sugar))
                 .withOwnBottles(List.of(bottle))
-                .withPlace(new Place(
-                        ID, ID, new TemperatureSource.Logged(), 0, LightSetting.usual(LightPlace.DARK)))
+                .withPlace(new Place(ID, ID, new TemperatureSource.Logged(), 0, LightSetting.usual(LightPlace.DARK)))
                 .withBatch(batch(file));
     }
 
@@ -162,7 +161,7 @@ public final class ExperimentCellar {
             ExperimentFile.Point before = points.get(Math.max(0, next - 1));
             double span = after.hours() - before.hours();
             double share = span > 0 ? Math.max(0, Math.min(1, (hour - before.hours()) / span)) : 0;
-            series.add(when(hour).getEpochSecond(), before.value() + share * (after.value() - before.value()));
+            series.add(when((double) hour).getEpochSecond(), before.value() + share * (after.value() - before.value()));
         }
         return series.build();
     }

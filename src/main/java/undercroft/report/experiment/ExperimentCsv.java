@@ -57,7 +57,8 @@ public final class ExperimentCsv {
                 Math.rint(cellar.settings().altitudeMetres() / ROUND_METRES) * ROUND_METRES,
                 0);
         number(ExperimentEntry.SUGAR_PER_BOTTLE, batch.priming().perBottle() ? 1 : 0, 0);
-        double grams = batch.priming().doses().stream().mapToDouble(SugarDose::grams).sum();
+        double grams =
+                batch.priming().doses().stream().mapToDouble(SugarDose::grams).sum();
         number(ExperimentEntry.SUGAR, grams / batch.priming().beerLitres(), 3);
         Interval gas = gas(cellar, batch.priming().doses(), grams);
         number(ExperimentEntry.SUGAR_GAS_LOW, gas.low(), 4);
@@ -68,9 +69,7 @@ public final class ExperimentCsv {
     /** Of a gram of the mixture. */
     private static Interval gas(Cellar cellar, List<SugarDose> doses, double grams) {
         return doses.stream()
-                .map(dose -> cellar.sugar(dose.sugarId())
-                        .yield()
-                        .times(dose.grams() / grams))
+                .map(dose -> cellar.sugar(dose.sugarId()).yield().times(dose.grams() / grams))
                 .reduce(ExperimentCsv::plus)
                 .orElse(Interval.exactly(ExperimentEntry.SUGAR_GAS.least()));
     }

@@ -83,9 +83,7 @@ enum ExperimentEntry {
     }
 
     static Optional<ExperimentEntry> of(String kind) {
-        return Arrays.stream(values())
-                .filter(entry -> entry.kind.equals(kind))
-                .findFirst();
+        return Arrays.stream(values()).filter(entry -> entry.kind.equals(kind)).findFirst();
     }
 
     String kind() {

@@ -102,7 +102,8 @@ public final class ExperimentFile {
             if (!cells[3].equals(entry.unit())) {
                 throw entry.unit().isEmpty()
                         ? new InvalidInput("", "experiment.fault.no-unit", shortened(cells[3]), entry.kind())
-                        : new InvalidInput("", "experiment.fault.unit", shortened(cells[3]), entry.kind(), entry.unit());
+                        : new InvalidInput(
+                                "", "experiment.fault.unit", shortened(cells[3]), entry.kind(), entry.unit());
             }
             if (!entry.hasHours() && !cells[1].isEmpty()) {
                 throw new InvalidInput("", "experiment.fault.no-hours", entry.kind());

@@ -180,8 +180,8 @@ public final class EditorDialogs implements Editors {
         }
         Workspace.State state = workspace.getState();
         Instant now = clock.instant();
-        QuantityFormat words =
-                QuantityFormat.of(messages, state.cellar().settings().units(), state.cellar().zone());
+        QuantityFormat words = QuantityFormat.of(
+                messages, state.cellar().settings().units(), state.cellar().zone());
         tasks.run(
                 () -> new ExperimentWords(words)
                         .lines(Outlooks.experiment(

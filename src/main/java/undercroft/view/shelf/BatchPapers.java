@@ -71,8 +71,7 @@ final class BatchPapers {
         Map<String, TimeSeries> temperatures = context.workspace().getState().temperatures();
         Instant now = context.clock().instant();
         files.save(from.getScene().getWindow(), "gauge-experiment", "csv", () -> {
-            GaugeExperiment experiment =
-                    Outlooks.experiment(cellar, temperatures, now, batch.id(), Optional.of(lotId));
+            GaugeExperiment experiment = Outlooks.experiment(cellar, temperatures, now, batch.id(), Optional.of(lotId));
             return ExperimentCsv.of(cellar, experiment).getBytes(StandardCharsets.UTF_8);
         });
     }

@@ -49,7 +49,8 @@ class ExperimentFileTest {
     private static Cellar cellar() {
         Cellar flat = read(day -> 0);
         GaugeExperiment forecast = experiment(flat);
-        return read(day -> 1.04 * forecast.fit().points().get(day - 1).forecast().median() + 0.04 * Math.sin(day * day));
+        return read(
+                day -> 1.04 * forecast.fit().points().get(day - 1).forecast().median() + 0.04 * Math.sin(day * day));
     }
 
     private static Cellar read(IntToDoubleFunction barOnDay) {
@@ -59,7 +60,10 @@ class ExperimentFileTest {
         List<Reading> readings = new ArrayList<>();
         for (int day = 1; day <= DAYS; day++) {
             readings.add(new Reading.Gauge(
-                    capped.plus(Duration.ofDays(day)), lot.id(), GAUGE, Math.rint(barOnDay.applyAsDouble(day) * 50) / 50));
+                    capped.plus(Duration.ofDays(day)),
+                    lot.id(),
+                    GAUGE,
+                    Math.rint(barOnDay.applyAsDouble(day) * 50) / 50));
         }
         Instant opened = capped.plus(Duration.ofDays(DAYS + 1));
         readings.add(new Reading.Opened(opened, lot.id(), PerceivedCarbonation.FULL, new Origin(GAUGE, "", "Ann")));
@@ -67,7 +71,9 @@ class ExperimentFileTest {
         readings.add(new Reading.Gauge(capped.plus(Duration.ofDays(5)), lot.id(), "another", 9));
         FittedGauge fitted = new FittedGauge(GAUGE, capped).opened(opened);
         return DemoShelf.cellar()
-                .withBatch(batch.withLot(lot.withGauge(fitted)).withReadings(readings).withNotes("for Ann’s birthday"));
+                .withBatch(batch.withLot(lot.withGauge(fitted))
+                        .withReadings(readings)
+                        .withNotes("for Ann’s birthday"));
     }
 
     private static GaugeExperiment experiment(Cellar cellar) {
@@ -88,7 +94,10 @@ class ExperimentFileTest {
         assertEquals(DAYS, file.days(), 0.01);
         GaugeExperiment again = ExperimentCellar.experiment(file);
         // The air of the place is not in the file, only what the beer felt every six hours, to a hundredth.
-        near(EXPERIMENT.fit().before().finalGramsPerLitre(), again.fit().before().finalGramsPerLitre(), 0.01);
+        near(
+                EXPERIMENT.fit().before().finalGramsPerLitre(),
+                again.fit().before().finalGramsPerLitre(),
+                0.01);
         near(EXPERIMENT.fit().after().finalGramsPerLitre(), again.fit().after().finalGramsPerLitre(), 0.1);
         near(EXPERIMENT.fit().after().gramsPerLitreDay(), again.fit().after().gramsPerLitreDay(), 0.15);
         assertEquals(EXPERIMENT.fit().fitMissesBar(), again.fit().fitMissesBar(), 0.05);
