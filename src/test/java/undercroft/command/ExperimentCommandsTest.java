@@ -46,8 +46,8 @@ class ExperimentCommandsTest {
         Lot lot = batch.lots().get(0);
         List<Reading> readings = new ArrayList<>();
         for (int day = 2; day <= 20; day += 2) {
-            readings.add(new Reading.Gauge(
-                    capped.plus(Duration.ofDays(day)), lot.id(), "dial", 0.1 * Math.min(day, 14)));
+            readings.add(
+                    new Reading.Gauge(capped.plus(Duration.ofDays(day)), lot.id(), "dial", 0.1 * Math.min(day, 14)));
         }
         try (CellarStore store = CellarStore.create(
                 folder,
@@ -64,8 +64,7 @@ class ExperimentCommandsTest {
     void anExperimentIsExportedAndItsFileChecked() throws IOException {
         Path file = scratch.resolve("experiment.csv");
         Terminal export = Terminal.run(
-                scratch,
-                "export-experiment", folder.toString(), batch.id(), "--out", file.toString(), "--at", AT);
+                scratch, "export-experiment", folder.toString(), batch.id(), "--out", file.toString(), "--at", AT);
         assertEquals(0, export.code(), export.err());
         assertTrue(export.out().contains("10 readings up to day 20"), export.out());
         assertTrue(export.out().contains("Estimate only"), export.out());
@@ -87,8 +86,8 @@ class ExperimentCommandsTest {
                 .findFirst()
                 .orElseThrow();
         Path file = scratch.resolve("none.csv");
-        Terminal none =
-                Terminal.run(scratch, "export-experiment", folder.toString(), other, "--out", file.toString(), "--at", AT);
+        Terminal none = Terminal.run(
+                scratch, "export-experiment", folder.toString(), other, "--out", file.toString(), "--at", AT);
         assertEquals(2, none.code());
         assertTrue(none.err().contains("no gauge was fitted"), none.err());
         assertFalse(Files.exists(file));
