@@ -136,7 +136,9 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 () -> {
                     Doors.Door door = way.call();
                     WorkThreads threads = WorkThreads.answeringOn(Platform::runLater);
-                    return OpenCellar.of(door.store(), door.clock(), threads, fault -> unforeseen.show(its, fault));
+                    Optional<Path> settings = Optional.of(host.settingsFolder()).filter(folder -> !demo);
+                    return OpenCellar.of(
+                            door.store(), door.clock(), threads, settings, fault -> unforeseen.show(its, fault));
                 },
                 opened -> {
                     setBusy(false);
@@ -207,14 +209,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private MainWindow window(Shown of) {
         OpenCellar cellar = of.cellar();
-        EditorDialogs editors = new EditorDialogs(
-                messages,
-                cellar.workspace(),
-                cellar.forecasts(),
-                cellar.tasks(),
-                cellar.clock(),
-                of.colours(),
-                () -> stage);
+        EditorDialogs editors = new EditorDialogs(messages, cellar, of.colours(), () -> stage);
         return new MainWindow(new WindowContext(
                 messages,
                 cellar.workspace(),
@@ -225,6 +220,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
                 this,
                 cellar.clock(),
                 cellar.ticker().nowProperty(),
+                cellar.sensors().stateProperty(),
                 of.colours()));
     }
 

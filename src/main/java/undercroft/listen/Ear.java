@@ -40,7 +40,8 @@ final class Ear {
     private final FollowedTopic topic;
     private final NavigableMap<Long, Double> readings = new TreeMap<>();
     private final TreeSet<Long> minutes = new TreeSet<>();
-    private Instant heard;
+    private final Instant since;
+    private Optional<Instant> heard = Optional.empty();
     private String nonsense = "";
     private boolean looksFahrenheit;
     private Counts counts = new Counts(0, 0, 0, 0, 0);
@@ -65,7 +66,7 @@ final class Ear {
     Ear(String place, FollowedTopic topic, Instant since) {
         this.place = place;
         this.topic = topic;
-        this.heard = since;
+        this.since = since;
     }
 
     FollowedTopic topic() {
@@ -102,7 +103,7 @@ final class Ear {
                     && isPlausible(TemperatureUnit.FAHRENHEIT.celsius(number.getAsDouble()));
             return;
         }
-        heard = now;
+        heard = Optional.of(now);
         long second = now.getEpochSecond();
         boolean crowded = readings.putIfAbsent(second, celsius) != null;
         minutes.add(Math.floorDiv(second, MINUTE));
@@ -197,13 +198,17 @@ final class Ear {
                 counts.retained()));
     }
 
+    SensorState state(Instant now) {
+        return new SensorState(heard, counts.taken(), counts.out(), faults(now));
+    }
+
     /** What a person should know. */
     List<InvalidInput> faults(Instant now) {
         List<InvalidInput> faults = new ArrayList<>();
         if (refused) {
             faults.add(new InvalidInput(place, "listen.fault.refused", topic.name()));
         }
-        if (heard.plus(SILENCE).isBefore(now)) {
+        if (heard.orElse(since).plus(SILENCE).isBefore(now)) {
             faults.add(new InvalidInput(place, "listen.fault.silent", topic.name()));
         }
         if (counts.numberless > 0) {

@@ -232,6 +232,19 @@ public final class Listener implements AutoCloseable {
         return all;
     }
 
+    /** What stands between this and the broker; empty while they are connected, or have not met yet. */
+    public synchronized Optional<InvalidInput> brokerFault() {
+        return Optional.ofNullable(fault);
+    }
+
+    /** How it stands with the sensor of each place that has one. */
+    public synchronized Map<String, SensorState> states() {
+        Instant now = clock.instant();
+        Map<String, SensorState> all = new LinkedHashMap<>();
+        ears.forEach((placeId, ear) -> all.put(placeId, ear.state(now)));
+        return all;
+    }
+
     /** How many messages were taken, and how many left out and why, of each place where more were left out since. */
     public synchronized List<Phrase> leftOut() {
         return ears.values().stream().flatMap(ear -> ear.leftOut().stream()).toList();

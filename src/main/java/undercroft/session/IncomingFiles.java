@@ -78,7 +78,7 @@ public final class IncomingFiles {
             Samples samples = new Samples(waiting.kind(), celsius);
             all.add(samples);
             // Before the file is moved: a program that dies in between does both again.
-            store.save(withSource(store.cellar(), samples));
+            saveSource(store, samples);
             incoming.done(waiting);
         }
     }
@@ -131,7 +131,16 @@ public final class IncomingFiles {
                 store.cellar().places().stream().anyMatch(place -> place.id().equals(placeId));
         if (isThere && !celsius.isEmpty()) {
             store.merge(placeId, celsius);
-            store.save(withSource(store.cellar(), new Samples(placeId, celsius)));
+            saveSource(store, new Samples(placeId, celsius));
+        }
+    }
+
+    /** Where nothing changes nothing is saved: what another thread saves meanwhile must not be put back. */
+    private static void saveSource(CellarStore store, Samples samples) {
+        Cellar saved = store.cellar();
+        Cellar sourced = withSource(saved, samples);
+        if (!sourced.equals(saved)) {
+            store.save(sourced);
         }
     }
 

@@ -13,7 +13,7 @@ import undercroft.store.CellarStore;
 import undercroft.store.logger.ImportMerge;
 
 /**
- * A cellar that is open: its workspace, forecasts, followed logs and clock, and all they listen to. What it opened it
+ * A cellar that is open: its workspace, forecasts, followed logs, live sensors and clock, and all they listen to. What it opened it
  * closes, so that a program can go from one cellar to the next and keep nothing of the one before.
  */
 public final class OpenCellar implements AutoCloseable {
@@ -24,11 +24,17 @@ public final class OpenCellar implements AutoCloseable {
     private final BackgroundTasks tasks;
     private final Forecasts forecasts;
     private final FollowedLogs followed;
+    private final Sensors sensors;
     private final Ticker ticker;
     private boolean ended;
     private boolean closed;
 
-    private OpenCellar(CellarStore store, Clock clock, WorkThreads threads, Consumer<InvalidInput> whenFaulty) {
+    private OpenCellar(
+            CellarStore store,
+            Clock clock,
+            WorkThreads threads,
+            Optional<Path> settings,
+            Consumer<InvalidInput> whenFaulty) {
         this.store = store;
         this.threads = threads;
         this.clock = clock;
@@ -36,6 +42,8 @@ public final class OpenCellar implements AutoCloseable {
         this.workspace = new Workspace(new FolderRepository(store), threads.forSaving(), store.lookOnly());
         this.forecasts = new Forecasts(workspace, new OnlyWhatChanged(), tasks, clock, whenFaulty);
         this.followed = new FollowedLogs(workspace, tasks, threads.window(), whenFaulty);
+        this.sensors = new Sensors(
+                settings, store, workspace, clock, threads, samples -> show(samples, whenFaulty), whenFaulty);
         this.ticker = new Ticker(clock, threads.beat(), threads.window());
         ticker.nowProperty().addListener((property, before, after) -> {
             takeIn(whenFaulty);
@@ -49,13 +57,18 @@ public final class OpenCellar implements AutoCloseable {
      * read. Blocks on a disk; nothing of the window may wait for it.
      *
      * @param clock what the cellar takes for now; the demo stands still in the past
+     * @param settings the user's settings folder, where a broker of live sensors may be named; without it none is heard
      * @param whenFaulty called on the window's thread with what a person should know
      */
     public static OpenCellar of(
-            CellarStore store, Clock clock, WorkThreads threads, Consumer<InvalidInput> whenFaulty) {
+            CellarStore store,
+            Clock clock,
+            WorkThreads threads,
+            Optional<Path> settings,
+            Consumer<InvalidInput> whenFaulty) {
         OpenCellar opened = null;
         try {
-            opened = new OpenCellar(store, clock, threads, whenFaulty);
+            opened = new OpenCellar(store, clock, threads, settings, whenFaulty);
             return opened;
         } finally {
             if (opened == null) {
@@ -137,6 +150,10 @@ public final class OpenCellar implements AutoCloseable {
         return tasks;
     }
 
+    public Sensors sensors() {
+        return sensors;
+    }
+
     public Ticker ticker() {
         return ticker;
     }
@@ -153,6 +170,7 @@ public final class OpenCellar implements AutoCloseable {
             ticker.close();
             forecasts.close();
             followed.close();
+            sensors.close();
             threads.end();
         }
     }

@@ -95,7 +95,10 @@ final class TopBar extends HBox {
                             new SeparatorMenuItem(),
                             item(
                                     context.messages().of("bar.cellar.settings"),
-                                    () -> context.editors().editSettings()));
+                                    () -> context.editors().editSettings()),
+                            item(
+                                    context.messages().of("bar.cellar.broker"),
+                                    () -> context.editors().editBroker()));
         });
         menu.getItems().add(new MenuItem(""));
         return menu;
@@ -174,7 +177,7 @@ final class TopBar extends HBox {
     private void changeUnits() {
         context.workspace().changeThroughout(cellar -> {
             Settings settings = cellar.settings();
-            return cellar.withSettings(new Settings(other(settings.units()), settings.altitudeMetres()));
+            return cellar.withSettings(settings.withUnits(other(settings.units())));
         });
     }
 

@@ -66,6 +66,12 @@ public record TaskWords(ShelfWords words) {
                         words.day(since(task)),
                         words.format()
                                 .bar(batch.mainLot().pressure().atPresent().median()));
+            case PRINT_LABEL ->
+                words.of(
+                        "task.why.print-label",
+                        words.day(since(task)),
+                        words.format().heatLimit(labelLimit(batch)),
+                        words.format().heatLimit(batch.heatLimitLot().pressure().heatLimitCelsius()));
             case FIRST_TASTE ->
                 words.of(
                         "task.why.first-taste",
@@ -155,6 +161,10 @@ public record TaskWords(ShelfWords words) {
 
     private AgeingOutlook oldest(Task task) {
         return words.outlook().batch(task.batchId()).oldestLot().ageing();
+    }
+
+    private static double labelLimit(BatchOutlook batch) {
+        return batch.batch().packaging().label().orElseThrow().heatLimitCelsius();
     }
 
     private static LotOutlook lot(BatchOutlook batch, Cause cause) {

@@ -2,25 +2,15 @@ package undercroft.listen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assertions.fail;
 
-import com.hivemq.client.mqtt.MqttClient;
 import com.hivemq.client.mqtt.datatypes.MqttQos;
 import com.hivemq.client.mqtt.mqtt3.Mqtt3BlockingClient;
-import io.moquette.broker.Server;
-import io.moquette.broker.config.MemoryConfig;
-import io.moquette.broker.security.IAuthenticator;
-import java.io.IOException;
-import java.net.ServerSocket;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
-import java.util.Properties;
-import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,50 +26,34 @@ import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.HandClock;
 import undercroft.store.Broker;
+import undercroft.wording.Messages;
 
 /** Against a broker of somebody else's making, on this machine. */
 class ListenerTest {
     private static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
-    private static final String USER = "loft";
-    private static final String PASSWORD = "a pass word";
 
     @TempDir
     Path scratch;
 
     private final HandClock clock = new HandClock(NOON);
-    private Server server;
-    private int port;
+    private LiveBroker broker;
 
     @BeforeEach
-    void aBroker() throws IOException {
-        try (ServerSocket free = new ServerSocket(0)) {
-            port = free.getLocalPort();
-        }
-        start();
+    void aBroker() {
+        broker = LiveBroker.plain(scratch);
     }
 
     @AfterEach
     void end() {
-        server.stopServer();
-    }
-
-    private void start() throws IOException {
-        Properties lines = new Properties();
-        lines.setProperty("host", "127.0.0.1");
-        lines.setProperty("port", String.valueOf(port));
-        lines.setProperty("allow_anonymous", "false");
-        lines.setProperty("persistence_enabled", "false");
-        lines.setProperty("telemetry_enabled", "false");
-        lines.setProperty("data_path", scratch.toString());
-        IAuthenticator who = (client, user, password) ->
-                USER.equals(user) && PASSWORD.equals(new String(password, StandardCharsets.UTF_8));
-        server = new Server();
-        server.startServer(new MemoryConfig(lines), List.of(), null, who, null);
+        broker.stop();
     }
 
     private Listener listener(String password) {
-        Listener listener = new Listener(
-                new Broker("127.0.0.1", port, false, Optional.empty(), Optional.of(USER), password), clock);
+        return listener(broker.named(password));
+    }
+
+    private Listener listener(Broker named) {
+        Listener listener = new Listener(named, clock);
         Place loft = new Place(
                         "loft", "Loft", new TemperatureSource.FixedGuess(18, 3), 3, LightSetting.usual(LightPlace.DARK))
                 .withTopic(Optional.of(new FollowedTopic("home/loft", "", TemperatureUnit.CELSIUS, -10, 45)));
@@ -87,47 +61,13 @@ class ListenerTest {
         return listener;
     }
 
-    private Mqtt3BlockingClient sensor() {
-        Mqtt3BlockingClient sensor = MqttClient.builder()
-                .useMqttVersion3()
-                .identifier("sensor")
-                .serverHost("127.0.0.1")
-                .serverPort(port)
-                .buildBlocking();
-        sensor.connectWith()
-                .simpleAuth()
-                .username(USER)
-                .password(PASSWORD.getBytes(StandardCharsets.UTF_8))
-                .applySimpleAuth()
-                .send();
-        return sensor;
-    }
-
     private static void send(Mqtt3BlockingClient sensor, MqttQos qos, String text) {
-        sensor.publishWith()
-                .topic("home/loft")
-                .qos(qos)
-                .payload(text.getBytes(StandardCharsets.UTF_8))
-                .send();
-    }
-
-    private static void await(BooleanSupplier done) {
-        for (int i = 0; i < 600; i++) {
-            if (done.getAsBoolean()) {
-                return;
-            }
-            try {
-                Thread.sleep(50);
-            } catch (InterruptedException hurried) {
-                Thread.currentThread().interrupt();
-            }
-        }
-        fail("waited for half a minute");
+        LiveBroker.send(sensor, "home/loft", qos, text);
     }
 
     /** Sends until it is heard: whether a subscription stands already cannot be seen from outside. */
     private void hearOne(Listener listener, Mqtt3BlockingClient sensor, String text, double expected) {
-        await(() -> {
+        LiveBroker.await(() -> {
             send(sensor, MqttQos.AT_MOST_ONCE, text);
             clock.goOn(Duration.ofSeconds(70));
             Listener.Flush flush = listener.flush();
@@ -138,26 +78,26 @@ class ListenerTest {
     }
 
     @Test
-    void aReadingIsHeardAndAfterTheBrokerWasAwayTheNextOneToo() throws IOException {
-        try (Listener listener = listener(PASSWORD)) {
-            hearOne(listener, sensor(), "18.5", 18.5);
-            server.stopServer();
-            await(() -> keys(listener).contains("listen.fault.away"));
-            start();
-            await(() -> !keys(listener).contains("listen.fault.away"));
-            hearOne(listener, sensor(), "19.5", 19.5);
+    void aReadingIsHeardAndAfterTheBrokerWasAwayTheNextOneToo() {
+        try (Listener listener = listener(LiveBroker.PASSWORD)) {
+            hearOne(listener, broker.sensor(), "18.5", 18.5);
+            broker.stop();
+            LiveBroker.await(() -> keys(listener).contains("listen.fault.away"));
+            broker.start();
+            LiveBroker.await(() -> !keys(listener).contains("listen.fault.away"));
+            hearOne(listener, broker.sensor(), "19.5", 19.5);
         }
     }
 
     @Test
     void aFloodIsOneSampleAMinuteAndCounted() {
-        try (Listener listener = listener(PASSWORD)) {
-            Mqtt3BlockingClient sensor = sensor();
+        try (Listener listener = listener(LiveBroker.PASSWORD)) {
+            Mqtt3BlockingClient sensor = broker.sensor();
             hearOne(listener, sensor, "18", 18);
             for (int i = 0; i < 5_000; i++) {
                 send(sensor, MqttQos.AT_MOST_ONCE, "18.2");
             }
-            await(() -> !listener.faults().isEmpty());
+            LiveBroker.await(() -> !listener.faults().isEmpty());
             assertEquals("listen.fault.crowded", listener.faults().get(0).key());
             clock.goOn(Duration.ofSeconds(70));
             assertTrue(listener.flush().celsius().get("loft").size() <= 2);
@@ -167,15 +107,15 @@ class ListenerTest {
 
     @Test
     void whatAsksForAnAnswerGetsItWhenItIsKept() {
-        try (Listener listener = listener(PASSWORD)) {
-            Mqtt3BlockingClient sensor = sensor();
+        try (Listener listener = listener(LiveBroker.PASSWORD)) {
+            Mqtt3BlockingClient sensor = broker.sensor();
             hearOne(listener, sensor, "18", 18);
             for (int i = 0; i < 30; i++) {
                 clock.goOn(Duration.ofSeconds(1));
                 send(sensor, MqttQos.AT_LEAST_ONCE, String.valueOf(18 + i / 100.0));
             }
             // Brokers send some and wait for answers: all thirty come only when those before are kept and answered.
-            await(() -> {
+            LiveBroker.await(() -> {
                 Listener.Flush flush = listener.flush();
                 flush.kept();
                 return heard(listener) >= 31;
@@ -195,10 +135,89 @@ class ListenerTest {
     @Test
     void aWrongPasswordIsToldAndTriedAgain() {
         try (Listener listener = listener("wrong")) {
-            await(() -> !listener.faults().isEmpty());
+            LiveBroker.await(() -> !listener.faults().isEmpty());
             InvalidInput fault = listener.faults().get(0);
             assertEquals("listen.fault.password", fault.key());
-            assertTrue(!fault.toString().contains("wrong") && !fault.toString().contains(PASSWORD));
+            assertTrue(!fault.toString().contains("wrong") && !fault.toString().contains(LiveBroker.PASSWORD));
+        }
+    }
+
+    @Test
+    void aPasswordThatIsChangedWhileTheBrokerIsAwayIsToldAtTheNextConnection() {
+        try (Listener listener = listener(LiveBroker.PASSWORD)) {
+            hearOne(listener, broker.sensor(), "18.5", 18.5);
+            broker.stop();
+            LiveBroker.await(() -> keys(listener).contains("listen.fault.away"));
+            broker.changePassword("another one");
+            broker.start();
+            LiveBroker.await(() -> keys(listener).contains("listen.fault.password"));
+            broker.stop();
+            broker.changePassword(LiveBroker.PASSWORD);
+            broker.start();
+            LiveBroker.await(() -> keys(listener).isEmpty());
+            hearOne(listener, broker.sensor(), "19.5", 19.5);
+        }
+    }
+
+    @Test
+    void aCertificateThatNobodyVouchesForIsRefusedAndOneThatIsNamedIsHeard() {
+        broker.stop();
+        broker = LiveBroker.encrypted(scratch);
+        Broker unvouched = broker.named(LiveBroker.PASSWORD);
+        try (Listener listener = listener(unvouched)) {
+            LiveBroker.await(() -> keys(listener).contains("listen.fault.untrusted"));
+        }
+        Broker trusted = new Broker(
+                unvouched.host(),
+                unvouched.port(),
+                true,
+                Optional.of(broker.certificate()),
+                unvouched.user(),
+                unvouched.password());
+        try (Listener listener = listener(trusted)) {
+            hearOne(listener, broker.sensor(), "18.5", 18.5);
+            assertEquals(List.of(), keys(listener));
+        }
+    }
+
+    /** The range given for the loft is -10 to 45 °C: 64.4 °F are 18 °C. */
+    @Test
+    void aSensorInFahrenheitByMistakeIsToldAndNothingOfItLogged() {
+        try (Listener listener = listener(LiveBroker.PASSWORD)) {
+            Mqtt3BlockingClient sensor = broker.sensor();
+            hearOne(listener, sensor, "18", 18);
+            send(sensor, MqttQos.AT_LEAST_ONCE, "64.4");
+            LiveBroker.await(() -> keys(listener).contains("listen.fault.fahrenheit"));
+            clock.goOn(Duration.ofSeconds(70));
+            TimeSeries rest = listener.flush().celsius().getOrDefault("loft", TimeSeries.empty());
+            assertTrue(rest.isEmpty() || rest.valueAt(rest.highestBetween(0, rest.size() - 1)) == 18);
+        }
+    }
+
+    @Test
+    void aTopicWithoutNumbersIsToldWithWhatCame() {
+        try (Listener listener = listener(LiveBroker.PASSWORD)) {
+            Mqtt3BlockingClient sensor = broker.sensor();
+            hearOne(listener, sensor, "18", 18);
+            send(sensor, MqttQos.AT_LEAST_ONCE, "online");
+            LiveBroker.await(() -> keys(listener).contains("listen.fault.numberless"));
+            assertTrue(Messages.english().fault(listener.faults().get(0)).contains("online"));
+        }
+    }
+
+    @Test
+    void theStateOfASensorSaysWhenItWasHeardAndWhatWasLeftOut() {
+        try (Listener listener = listener(LiveBroker.PASSWORD)) {
+            Mqtt3BlockingClient sensor = broker.sensor();
+            hearOne(listener, sensor, "18", 18);
+            Instant then = clock.instant();
+            send(sensor, MqttQos.AT_LEAST_ONCE, "online");
+            LiveBroker.await(() -> listener.states().get("loft").leftOut() == 1);
+            clock.goOn(Duration.ofHours(2));
+            SensorState state = listener.states().get("loft");
+            assertTrue(!state.heard().orElseThrow().isAfter(then));
+            assertTrue(state.faults().stream().anyMatch(fault -> fault.key().equals("listen.fault.silent")));
+            assertEquals(Optional.empty(), listener.brokerFault());
         }
     }
 }

@@ -29,9 +29,11 @@ import undercroft.cellar.LightSetting;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Priming;
+import undercroft.cellar.PrintedLabel;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
+import undercroft.cellar.TaskNote;
 import undercroft.cellar.TemperatureSource;
 import undercroft.cellar.Yeast;
 import undercroft.outlook.lot.Alert;
@@ -154,6 +156,31 @@ final class OutlooksTest {
         assertEquals(
                 List.of(Task.Kind.CLOSE_BATCH),
                 tasks(emptied, 40).stream().map(Task::kind).toList());
+    }
+
+    @Test
+    void labelsThatSayThreeDegreesTooMuchAreAskedForAnewAndUndoneByNewOnes() {
+        Cellar cellar = cellar(15, 90, List.of());
+        double limit = ale(cellar, 40).heatLimitLot().pressure().heatLimitCelsius();
+        Instant at = CAPPED.plus(DAY);
+        assertFalse(kinds(new PrintedLabel(at, limit + 2.9).on("ale").apply(cellar), 40)
+                .contains(Task.Kind.PRINT_LABEL));
+        Cellar misled = new PrintedLabel(at, limit + 3.1).on("ale").apply(cellar);
+        Task task = tasks(misled, 40).stream()
+                .filter(each -> each.kind() == Task.Kind.PRINT_LABEL)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Optional.of(at), task.since());
+        Cellar done = misled.withTaskNotes(List.of(new TaskNote(task.key(), TaskNote.What.DONE, Optional.empty())));
+        assertFalse(kinds(done, 40).contains(Task.Kind.PRINT_LABEL));
+        Cellar again = new PrintedLabel(at.plus(DAY.multipliedBy(9)), limit + 4)
+                .on("ale")
+                .apply(done);
+        assertTrue(kinds(again, 40).contains(Task.Kind.PRINT_LABEL), "the next labels are another matter");
+    }
+
+    private static List<Task.Kind> kinds(Cellar cellar, int days) {
+        return tasks(cellar, days).stream().map(Task::kind).toList();
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -87,8 +88,8 @@ class IncomingReadingsTest {
 
     @Test
     void inAWindowTheyComeAtTheNextBeatAndUndoKeepsThem() throws IOException {
-        try (OpenCellar open =
-                OpenCellar.of(CellarStore.open(folder, CLOCK, "test"), clock, work.threads(), told::add)) {
+        try (OpenCellar open = OpenCellar.of(
+                CellarStore.open(folder, CLOCK, "test"), clock, work.threads(), Optional.empty(), told::add)) {
             open.workspace().change("rename", cellar -> cellar.withName("Renamed"));
             drop("a.json", TWO);
             assertTrue(IncomingFiles.takeIn(CellarStore.look(folder, CLOCK)).isNothing(), "who only looks takes none");

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import undercroft.cellar.Cellar;
@@ -29,7 +30,7 @@ class OpenCellarTest {
     private OpenCellar open(String name) {
         Path cellar = folder.resolve(name);
         CellarStore store = CellarStore.create(cellar, Cellar.empty(name, ZoneOffset.UTC), clock, "test");
-        return OpenCellar.of(store, clock, work.threads(), faults::add);
+        return OpenCellar.of(store, clock, work.threads(), Optional.empty(), faults::add);
     }
 
     private static Instant lookedAt(OpenCellar cellar) {
@@ -75,7 +76,11 @@ class OpenCellarTest {
     void whatIsOnlyLookedAtRefusesEveryChangeAndStaysAsItIs() {
         try (OpenCellar writer = open("shelf");
                 OpenCellar looker = OpenCellar.of(
-                        CellarStore.look(folder.resolve("shelf"), clock), clock, work.threads(), faults::add)) {
+                        CellarStore.look(folder.resolve("shelf"), clock),
+                        clock,
+                        work.threads(),
+                        Optional.empty(),
+                        faults::add)) {
             Cellar before = looker.workspace().getCellar();
             assertEquals(true, looker.lookOnly().isPresent());
             assertThrows(InvalidInput.class, () -> looker.workspace().change("rename", each -> each.withName("Loft")));

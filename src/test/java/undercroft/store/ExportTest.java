@@ -15,7 +15,6 @@ import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -84,13 +83,14 @@ final class ExportTest {
         QuantityFormat metric = QuantityFormat.of(
                 Messages.english(), UnitSystem.METRIC, DemoShelf.cellar().zone());
         String labels = CrateLabels.of(
-                WORDS.outlook(),
-                "lock-gate-bitter",
-                24,
-                LabelPaper.A4,
-                LocalDate.parse("2026-11-21"),
-                Optional.empty(),
-                metric);
+                        WORDS.outlook(),
+                        Optional.empty(),
+                        "lock-gate-bitter",
+                        24,
+                        LabelPaper.A4,
+                        Instant.parse("2026-11-21T12:00:00Z"),
+                        metric)
+                .page();
         for (int round = 0; round < 2; round++) {
             Export.ofTexts().texts(scratch.resolve("calendars"), calendars, Replacing.OURS);
             Export.ofTexts().file(scratch.resolve("labels.html"), labels, Replacing.OURS);

@@ -45,6 +45,7 @@ import undercroft.cellar.Origin;
 import undercroft.cellar.Packaging;
 import undercroft.cellar.Place;
 import undercroft.cellar.Priming;
+import undercroft.cellar.PrintedLabel;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
@@ -142,7 +143,10 @@ class RandomCellarsTest {
                         perhaps(0, 25),
                         one("", "garden")));
             }
-            Settings settings = new Settings(one(UnitSystem.values()), within(-400, 5_000));
+            Settings settings = new Settings(
+                    one(UnitSystem.values()),
+                    within(-400, 5_000),
+                    one(Optional.empty(), Optional.of("http://a.example/")));
             return new Cellar(one(NAMES), one(ZONES), settings, places, batches, servings, ownBottles(), ownSugars());
         }
 
@@ -262,7 +266,13 @@ class RandomCellarsTest {
                     beer,
                     yeast,
                     priming,
-                    new Packaging(one(FillingMethod.values()), perhaps(-2, 45), one(0.0, 9.5)),
+                    new Packaging(
+                            one(FillingMethod.values()),
+                            perhaps(-2, 45),
+                            one(0.0, 9.5),
+                            one(
+                                    Optional.empty(),
+                                    Optional.of(new PrintedLabel(capped, one(30.5, Double.POSITIVE_INFINITY))))),
                     planned ? Optional.empty() : Optional.of(capped),
                     lots,
                     readings,

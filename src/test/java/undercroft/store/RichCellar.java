@@ -42,6 +42,7 @@ import undercroft.cellar.Origin;
 import undercroft.cellar.Packaging;
 import undercroft.cellar.Place;
 import undercroft.cellar.Priming;
+import undercroft.cellar.PrintedLabel;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
@@ -90,7 +91,7 @@ public final class RichCellar {
         return new Cellar(
                 "Under the stairs",
                 ZoneId.of("Europe/Vienna"),
-                new Settings(UnitSystem.US, 410.5),
+                new Settings(UnitSystem.US, 410.5, Optional.of("https://cellar.example/shelf/")),
                 List.of(
                         new Place("loft", "Loft", new TemperatureSource.Logged(), 6, light(LightPlace.ROOM_DAY)),
                         new Place(
@@ -171,7 +172,11 @@ public final class RichCellar {
                         List.of(new SugarDose("dextrose", 110.5), new SugarDose("birch-syrup", 20)),
                         OptionalDouble.of(2.35),
                         false),
-                new Packaging(FillingMethod.CAREFUL, OptionalDouble.of(17.5), 4.75),
+                new Packaging(
+                        FillingMethod.CAREFUL,
+                        OptionalDouble.of(17.5),
+                        4.75,
+                        Optional.of(new PrintedLabel(CAPPED, 31.25))),
                 Optional.of(CAPPED),
                 List.of(
                         new Lot(

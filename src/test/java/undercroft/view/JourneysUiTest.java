@@ -41,6 +41,7 @@ import undercroft.outlook.OutlookSamples;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.SampleWorkspace;
+import undercroft.session.Sensors;
 import undercroft.session.Workspace;
 import undercroft.view.edit.EditorDialogs;
 import undercroft.view.kit.Looks;
@@ -81,7 +82,8 @@ class JourneysUiTest {
                 workspace, (shown, logs, at) -> OutlookSamples.outlook(shown, at), atOnce, clock, faults::show);
         forecasts.refresh();
         SimpleBooleanProperty dark = new SimpleBooleanProperty(false);
-        EditorDialogs editors = new EditorDialogs(messages, workspace, forecasts, atOnce, clock, dark, () -> main);
+        EditorDialogs editors =
+                new EditorDialogs(messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, () -> main);
         window = new MainWindow(new WindowContext(
                 messages,
                 workspace,
@@ -92,6 +94,7 @@ class JourneysUiTest {
                 new SampleContext(cellar()).context.chooser(),
                 clock,
                 new SimpleObjectProperty<>(OutlookSamples.NOW),
+                new SimpleObjectProperty<>(Sensors.State.NOTHING),
                 dark));
         window.show(stage);
     }

@@ -84,6 +84,11 @@ final class NoEditors implements Editors {
     }
 
     @Override
+    public void editBroker() {
+        asked.add("broker");
+    }
+
+    @Override
     public void editSettings() {
         asked.add("settings");
     }

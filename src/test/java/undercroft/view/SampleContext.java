@@ -17,6 +17,7 @@ import undercroft.outlook.OutlookSamples;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.SampleWorkspace;
+import undercroft.session.Sensors;
 import undercroft.session.Workspace;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
@@ -55,6 +56,7 @@ final class SampleContext {
                 new NoChooser(),
                 clock,
                 now,
+                new SimpleObjectProperty<>(Sensors.State.NOTHING),
                 new SimpleBooleanProperty(false));
     }
 

@@ -11,6 +11,7 @@ import undercroft.app.form.batch.BatchForm;
 import undercroft.bottling.BottlingDay;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.PrintedLabel;
 import undercroft.session.Workspace;
 import undercroft.wording.Messages;
 import undercroft.wording.QuantityFormat;
@@ -34,6 +35,7 @@ public final class BottlingViewModel {
     private Cellar formCellar;
     private CappingForm capping;
     private BottlingDay cappingDay;
+    private Optional<PrintedLabel> label = Optional.empty();
     private int visit;
 
     /** {@code whenCapped} is told the batch that now stands on the shelf. */
@@ -109,6 +111,7 @@ public final class BottlingViewModel {
         batchId = "";
         kept = null;
         capping = null;
+        label = Optional.empty();
         form.set(null);
     }
 
@@ -177,12 +180,21 @@ public final class BottlingViewModel {
         return Optional.of(capping);
     }
 
+    /** Labels were made; the batch remembers it once it is capped. */
+    public void labelled(PrintedLabel made) {
+        label = Optional.of(made);
+    }
+
     /** Caps: the batch leaves the plans and stands on the shelf. */
     public void cap(CappingForm done) {
         keep();
         String id = batchId;
         Batch planned = form.get().madeProperty().get();
-        workspace.change(done.what(), cellar -> done.applyTo(cellar.withBatch(planned)));
+        Optional<PrintedLabel> printed = label;
+        workspace.change(done.what(), cellar -> {
+            Cellar capped = done.applyTo(cellar.withBatch(planned));
+            return printed.map(made -> made.on(id).apply(capped)).orElse(capped);
+        });
         forget();
         whenCapped.accept(id);
     }

@@ -8,6 +8,7 @@ import undercroft.wording.Messages;
 /** Free words. */
 public final class WordsField extends Field<String> {
     private boolean hasLines;
+    private boolean isHidden;
     private boolean isRequired;
     private final StringProperty text = new SimpleStringProperty(this, "text");
 
@@ -27,6 +28,16 @@ public final class WordsField extends Field<String> {
     public WordsField lines() {
         hasLines = true;
         return this;
+    }
+
+    /** Not to be read over a shoulder. */
+    public WordsField hidden() {
+        isHidden = true;
+        return this;
+    }
+
+    public boolean isHidden() {
+        return isHidden;
     }
 
     public boolean hasLines() {

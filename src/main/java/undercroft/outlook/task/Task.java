@@ -10,8 +10,8 @@ import undercroft.outlook.lot.Cause;
 /**
  * Something the shelf wants from a person.
  *
- * @param part the lot, the serving or the day of the burst it is about; empty where it is the whole batch
- * @param since the day it goes back to: of a burst, of the last reading or the last bottle
+ * @param part the lot, the serving, or the day of the burst or label it is about; empty where it is the whole batch
+ * @param since the day it goes back to: of a burst, a label, the last reading or the last bottle
  * @param cause the finding it follows from; none for a reminder, which has no alert of its own to give
  */
 public record Task(
@@ -45,6 +45,7 @@ public record Task(
         CHILL(0),
         CHECK_READINGS(14),
         CHECK_CARBONATION(14),
+        PRINT_LABEL(0),
         READ_GAUGE(4),
         FIRST_TASTE(0),
         DRINK_SOON(14),

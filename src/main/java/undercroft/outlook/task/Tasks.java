@@ -79,6 +79,7 @@ public final class Tasks {
             light(batch, lot);
             yeast(batch, lot);
         }
+        label(batch);
         gauge(batch);
         firstTaste(batch);
         drinkSoon(batch);
@@ -170,6 +171,22 @@ public final class Tasks {
                 add(Task.Kind.CHECK_CARBONATION, batch, lot.id(), cause);
             }
         }
+    }
+
+    /** Paper that says a higher heat limit than there is. */
+    private void label(BatchOutlook batch) {
+        batch.batch()
+                .packaging()
+                .label()
+                .filter(label -> label.misleads(batch.heatLimitLot().pressure().heatLimitCelsius()))
+                .ifPresent(label -> tasks.add(new Task(
+                        Task.Kind.PRINT_LABEL,
+                        Alert.WATCH,
+                        at,
+                        batch.id(),
+                        "label-" + label.at().getEpochSecond() / DAY_SECONDS,
+                        Optional.of(label.at()),
+                        Optional.empty())));
     }
 
     private void gauge(BatchOutlook batch) {

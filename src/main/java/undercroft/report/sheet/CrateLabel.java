@@ -1,12 +1,12 @@
 package undercroft.report.sheet;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Priming;
+import undercroft.cellar.PrintedLabel;
 import undercroft.cellar.Stay;
 import undercroft.cellar.SugarDose;
 import undercroft.outlook.CellarOutlook;
@@ -16,8 +16,8 @@ import undercroft.quantity.Check;
 import undercroft.wording.QuantityFormat;
 
 /**
- * What is written on a crate, in words. All of it is of the day of capping: paper cannot change when a reading does, so it
- * carries no alert, and says of which day its heat limit is.
+ * What is written on a crate, in words. It is of the day of capping, since paper cannot change when a reading does: it
+ * carries no alert, and says of which day its heat limit is. That is a later one only where the limit has fallen since.
  *
  * @param bottles how many of which kind, and where they stand
  * @param firstTaste the day it is probably ready, {@code firstTasteRange} the days it may be
@@ -33,6 +33,7 @@ record CrateLabel(
         String firstTasteRange,
         String bestBefore,
         String heatLimit,
+        String heatLimitDay,
         String recipe,
         int count,
         String made,
@@ -43,14 +44,13 @@ record CrateLabel(
             CellarOutlook atCapping,
             BatchOutlook batch,
             int bottlesInCrate,
-            LocalDate made,
-            Optional<String> address,
+            PrintedLabel printed,
             QuantityFormat words) {
         Check.within("bottlesInCrate", bottlesInCrate, 1, 100);
         List<CrateLabel> labels = new ArrayList<>();
         for (LotOutlook lot : batch.lots()) {
             for (int left = lot.left(); left > 0; left -= bottlesInCrate) {
-                labels.add(of(atCapping, batch, lot, Math.min(left, bottlesInCrate), made, address, words));
+                labels.add(of(atCapping, batch, lot, Math.min(left, bottlesInCrate), printed, words));
             }
         }
         return labels;
@@ -61,8 +61,7 @@ record CrateLabel(
             BatchOutlook outlook,
             LotOutlook lot,
             int count,
-            LocalDate made,
-            Optional<String> address,
+            PrintedLabel printed,
             QuantityFormat words) {
         Batch batch = outlook.batch();
         Stay stay = lot.lot().stays().get(0);
@@ -84,11 +83,14 @@ record CrateLabel(
                 lot.ready().median().map(day -> day(day, words)).orElseGet(() -> words.of("label.first-taste.never")),
                 range(lot, words),
                 lot.ageing().bestBefore().map(words::shortDay).orElseGet(() -> words.of("label.best-before.never")),
-                words.heatLimit(outlook.heatLimitLot().pressure().heatLimitCelsius()),
+                words.heatLimit(printed.heatLimitCelsius()),
+                printed.heatLimitCelsius() < outlook.heatLimitLot().pressure().heatLimitCelsius()
+                        ? words.of("label.heat-limit.later", day(printed.at(), words))
+                        : words.of("label.heat-limit.day"),
                 recipe(atCapping, batch, words),
                 count,
-                words.shortDay(made),
-                address.map(page -> page + "#batch-" + batch.id()));
+                day(printed.at(), words),
+                atCapping.cellar().settings().addressOf(batch.id()));
     }
 
     private static String day(Instant instant, QuantityFormat words) {

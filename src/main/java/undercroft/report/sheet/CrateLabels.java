@@ -1,8 +1,10 @@
 package undercroft.report.sheet;
 
-import java.time.LocalDate;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import undercroft.cellar.PrintedLabel;
 import undercroft.markup.Markup;
 import undercroft.markup.PageHead;
 import undercroft.markup.StyleSheet;
@@ -30,24 +32,33 @@ public final class CrateLabels {
         this.words = words;
     }
 
+    /** Sheets of labels as a page that prints, and what is to be remembered of them. */
+    public record Sheets(String page, PrintedLabel printed) {}
+
     /**
-     * Sheets of labels as a page that prints.
+     * Labels for all crates of a batch, each with a code that leads to the batch on the published page; where there is no
+     * page, its space is for notes.
      *
      * @param atCapping the shelf at the moment the batch was capped, which is what a label tells of
      * @param bottlesInCrate how many a crate takes, 1 to 100
-     * @param made the day they are printed
-     * @param address of the published page, for a code to point a phone at; without one the space is for notes
+     * @param today the batch as it is when they are printed; a limit that is higher than at capping is not written
+     * @param at when they are printed
      */
-    public static String of(
+    public static Sheets of(
             CellarOutlook atCapping,
+            Optional<BatchOutlook> today,
             String batchId,
             int bottlesInCrate,
             LabelPaper paper,
-            LocalDate made,
-            Optional<String> address,
+            Instant at,
             QuantityFormat words) {
         BatchOutlook batch = atCapping.batch(batchId);
-        List<CrateLabel> labels = CrateLabel.of(atCapping, batch, bottlesInCrate, made, address, words);
+        double limit = Stream.concat(Stream.of(batch), today.stream())
+                .mapToDouble(known -> known.heatLimitLot().pressure().heatLimitCelsius())
+                .min()
+                .orElseThrow();
+        PrintedLabel printed = new PrintedLabel(at, limit);
+        List<CrateLabel> labels = CrateLabel.of(atCapping, batch, bottlesInCrate, printed, words);
         Markup page = PageHead.begin(
                 words.messages().locale(),
                 words.of("label.title", batch.batch().name()),
@@ -58,7 +69,7 @@ public final class CrateLabels {
             labels.subList(i, Math.min(labels.size(), i + paper.labels())).forEach(sheets::label);
             page.close("div");
         }
-        return PageHead.end(page);
+        return new Sheets(PageHead.end(page), printed);
     }
 
     private void label(CrateLabel label) {
@@ -70,7 +81,7 @@ public final class CrateLabels {
         page.open("dl", "class", "figures");
         figure("label.first-taste", label.firstTaste(), label.firstTasteRange());
         figure("label.best-before", label.bestBefore(), words.of("label.best-before.stored"));
-        figure("label.heat-limit", label.heatLimit(), words.of("label.heat-limit.day"));
+        figure("label.heat-limit", label.heatLimit(), label.heatLimitDay());
         page.close("dl").element("p", label.recipe(), "class", "recipe").close("div");
         corner(label);
         page.close("div");

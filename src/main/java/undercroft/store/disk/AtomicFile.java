@@ -88,6 +88,16 @@ public final class AtomicFile {
         }
     }
 
+    /** The same of a file that is its owner's alone from its first byte on, whatever it was before. */
+    public void replacePrivately(Path file, byte[] content, String name) {
+        try {
+            NewFile prepared = prepare(file, Content.of(content), true);
+            prepared.put();
+        } catch (IOException failure) {
+            throw refused(name, "could not be written", failure);
+        }
+    }
+
     /** A file's new content, forced to the disk beside it and not yet in its place. */
     final class NewFile {
         private final Path beside;
@@ -165,6 +175,10 @@ public final class AtomicFile {
     }
 
     NewFile prepare(Path file, Content content) throws IOException {
+        return prepare(file, content, false);
+    }
+
+    private NewFile prepare(Path file, Content content, boolean isPrivate) throws IOException {
         Path target = file.toAbsolutePath();
         Disk.Kind kind = disk.entry(target).kind();
         switch (kind) {
@@ -182,11 +196,11 @@ public final class AtomicFile {
         boolean complete = false;
         // Whatever ends this early, running out of memory too, must not leave half a file.
         try {
-            try (Disk.Output out = disk.create(beside)) {
+            try (Disk.Output out = isPrivate ? disk.createPrivate(beside) : disk.create(beside)) {
                 content.into(out);
                 out.force();
             }
-            if (kind == Disk.Kind.FILE) {
+            if (kind == Disk.Kind.FILE && !isPrivate) {
                 keepPermissions(target, beside);
             }
             complete = true;

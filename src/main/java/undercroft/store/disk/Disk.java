@@ -18,11 +18,13 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The few things the program does to a disk, one call each, so that a test can make any of them fail. No call follows a
@@ -72,8 +74,26 @@ public interface Disk {
 
     /** Begins a file that must not be there yet. */
     default Output create(Path file) throws IOException {
+        return create(file, new FileAttribute<?>[0]);
+    }
+
+    /** The same of a file that, where the disk knows owners, is its owner's alone. */
+    default Output createPrivate(Path file) throws IOException {
+        return knowsOwners(file)
+                ? create(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")))
+                : create(file);
+    }
+
+    private static boolean knowsOwners(Path entry) throws IOException {
+        return Files.getFileStore(entry.toAbsolutePath().getParent())
+                .supportsFileAttributeView(PosixFileAttributeView.class);
+    }
+
+    private static Output create(Path file, FileAttribute<?>... attributes) throws IOException {
         FileChannel channel = FileChannel.open(
-                file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+                file,
+                Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS),
+                attributes);
         return new Output() {
             @Override
             public void write(ByteBuffer content) throws IOException {
@@ -138,8 +158,7 @@ public interface Disk {
 
     /** Makes a folder that must not be there yet and, where the disk knows owners, is its owner's alone. */
     default void makePrivateFolder(Path folder) throws IOException {
-        if (Files.getFileStore(folder.toAbsolutePath().getParent())
-                .supportsFileAttributeView(PosixFileAttributeView.class)) {
+        if (knowsOwners(folder)) {
             Files.createDirectory(
                     folder, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
         } else {

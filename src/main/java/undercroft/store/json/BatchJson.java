@@ -16,6 +16,7 @@ import undercroft.cellar.FillingPlan;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Packaging;
 import undercroft.cellar.Priming;
+import undercroft.cellar.PrintedLabel;
 import undercroft.cellar.Reading;
 import undercroft.cellar.SugarDose;
 import undercroft.cellar.Yeast;
@@ -38,6 +39,7 @@ final class BatchJson {
         List<Reading> readings = fields.optionalList("readings", ReadingJson::read);
         String notes = fields.note("notes");
         Optional<FillingPlan> plan = Optional.ofNullable(fields.optionalObject("plan", FillingPlanJson::read, null));
+        Optional<PrintedLabel> label = Optional.ofNullable(fields.optionalObject("label", BatchJson::readLabel, null));
         boolean leaveOut = fields.optionalFlag("leaveOutOfLearning");
         return fields.made(() -> new Batch(
                 id,
@@ -45,7 +47,7 @@ final class BatchJson {
                 beer,
                 yeast,
                 priming,
-                new Packaging(method, beerCelsius, kegged.orElse(0)),
+                new Packaging(method, beerCelsius, kegged.orElse(0), label),
                 cappedAt,
                 lots,
                 readings,
@@ -69,8 +71,26 @@ final class BatchJson {
                 .put("readings", batch.readings(), ReadingJson::write)
                 .put("notes", batch.notes())
                 .putTold("leaveOutOfLearning", batch.leaveOutOfLearning());
+        batch.packaging().label().ifPresent(label -> writer.put("label", writeLabel(label)));
         batch.plan().ifPresent(plan -> writer.put("plan", FillingPlanJson.write(plan)));
         return writer.node();
+    }
+
+    /** A label without a limit says that no storage temperature passes it. */
+    private static PrintedLabel readLabel(JsonFields fields) {
+        Instant at = fields.instant("at");
+        OptionalDouble limit = fields.optionalNumber("heatLimitCelsius");
+        return fields.made(() -> new PrintedLabel(at, limit.orElse(Double.POSITIVE_INFINITY)));
+    }
+
+    private static ObjectNode writeLabel(PrintedLabel label) {
+        double limit = label.heatLimitCelsius();
+        return new JsonWriter()
+                .put("at", label.at().toString())
+                .putTold(
+                        "heatLimitCelsius",
+                        Double.isInfinite(limit) ? OptionalDouble.empty() : OptionalDouble.of(limit))
+                .node();
     }
 
     private static OptionalDouble aboveZero(double litres) {

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Batch;
@@ -157,7 +158,8 @@ public final class CellarJson {
     private static Settings readSettings(JsonFields fields) {
         String units = fields.text("units");
         double altitudeMetres = fields.number("altitudeMetres");
-        return fields.made(() -> new Settings(unitsOf(units), altitudeMetres));
+        Optional<String> page = fields.optionalText("pageAddress");
+        return fields.made(() -> new Settings(unitsOf(units), altitudeMetres, page));
     }
 
     private static UnitSystem unitsOf(String id) {
@@ -177,6 +179,7 @@ public final class CellarJson {
         return new JsonWriter()
                 .put("units", idOf(settings.units()))
                 .put("altitudeMetres", settings.altitudeMetres())
+                .putTold("pageAddress", settings.pageAddress().orElse(""))
                 .node();
     }
 }

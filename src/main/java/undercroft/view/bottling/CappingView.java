@@ -7,10 +7,12 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.CappingForm;
+import undercroft.app.bottling.DayPrintouts;
 import undercroft.app.bottling.ElsewhereForm;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
+import undercroft.report.sheet.CrateLabels;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.RowsView;
 import undercroft.wording.Messages;
@@ -49,13 +51,8 @@ final class CappingView {
         });
         Button labels = new Button(context.messages().of("bottling.papers.save-labels"));
         labels.setId("labels-save");
-        labels.setOnAction(event -> context.model()
-                .printouts()
-                .ifPresent(printouts -> context.printouts()
-                        .save(
-                                cap,
-                                printouts.fileName("labels"),
-                                () -> printouts.labels(context.model().cellar(), form))));
+        labels.setOnAction(
+                event -> context.model().printouts().ifPresent(printouts -> saveLabels(context, cap, printouts, form)));
         labels.disableProperty().bind(form.canSaveProperty().not());
         VBox right = new VBox(
                 10,
@@ -75,6 +72,16 @@ final class CappingView {
         form.changesProperty().addListener((property, before, after) -> write(context, form, differences));
         write(context, form, differences);
         return Labels.columns(left, right);
+    }
+
+    private static void saveLabels(BottlingContext context, Button cap, DayPrintouts printouts, CappingForm form) {
+        context.printouts()
+                .save(
+                        cap,
+                        printouts.fileName("labels"),
+                        printouts.labels(context.model().cellar(), form),
+                        CrateLabels.Sheets::page,
+                        sheets -> context.model().labelled(sheets.printed()));
     }
 
     private static Node split(Messages messages, CappingForm form) {

@@ -2,6 +2,8 @@ package undercroft.view.bottling;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -38,13 +40,24 @@ final class Printouts {
     }
 
     void save(Node from, String suggestedName, Supplier<String> page) {
-        window.faults().guard(() -> {
-            String html = page.get();
-            picker.pick(from.getScene().getWindow(), suggestedName).ifPresent(file -> {
-                DayPrintouts.write(file, html);
-                answer.set(window.messages().of("bottling.papers.saved", file));
-            });
-        });
+        save(from, suggestedName, page, html -> html, saved -> {});
+    }
+
+    /** The paper is made and written in the background. */
+    <T> void save(Node from, String suggestedName, Supplier<T> paper, Function<T, String> page, Consumer<T> whenSaved) {
+        picker.pick(from.getScene().getWindow(), suggestedName)
+                .ifPresent(file -> window.tasks()
+                        .run(
+                                () -> {
+                                    T made = paper.get();
+                                    DayPrintouts.write(file, page.apply(made));
+                                    return made;
+                                },
+                                made -> {
+                                    whenSaved.accept(made);
+                                    answer.set(window.messages().of("bottling.papers.saved", file));
+                                },
+                                window.faults()::show));
     }
 
     void print(Node from, DayPrintouts printouts) {

@@ -14,6 +14,7 @@ import undercroft.app.form.batch.MoveForm;
 import undercroft.app.form.batch.NotesForm;
 import undercroft.app.form.batch.ReadingForm;
 import undercroft.app.form.batch.StocktakeForm;
+import undercroft.app.form.cellar.BrokerForm;
 import undercroft.app.form.place.DialForm;
 import undercroft.app.form.place.ImportForm;
 import undercroft.app.servings.ServingForm;
@@ -24,8 +25,11 @@ import undercroft.cellar.Place;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
 import undercroft.session.BackgroundTasks;
+import undercroft.session.BrokerChoice;
 import undercroft.session.Forecasts;
+import undercroft.session.OpenCellar;
 import undercroft.session.Workspace;
+import undercroft.store.Broker;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.form.FieldControls;
 import undercroft.view.kit.form.FormDialogs;
@@ -40,6 +44,7 @@ public final class EditorDialogs implements Editors {
     private final Forecasts forecasts;
     private final BackgroundTasks tasks;
     private final Clock clock;
+    private final BrokerChoice brokers;
     private final Supplier<Window> owner;
     private final FormDialogs dialogs;
 
@@ -48,6 +53,7 @@ public final class EditorDialogs implements Editors {
      *
      * @param forecasts tells which bottles want caution
      * @param tasks reads files
+     * @param brokers where live sensors are heard
      * @param owner the main window, asked each time
      */
     public EditorDialogs(
@@ -56,6 +62,7 @@ public final class EditorDialogs implements Editors {
             Forecasts forecasts,
             BackgroundTasks tasks,
             Clock clock,
+            BrokerChoice brokers,
             ObservableBooleanValue dark,
             Supplier<Window> owner) {
         this.messages = messages;
@@ -63,8 +70,22 @@ public final class EditorDialogs implements Editors {
         this.forecasts = forecasts;
         this.tasks = tasks;
         this.clock = clock;
+        this.brokers = brokers;
         this.owner = owner;
         this.dialogs = new FormDialogs(messages, workspace, owner, dark);
+    }
+
+    /** Of all that an open cellar has. */
+    public EditorDialogs(Messages messages, OpenCellar cellar, ObservableBooleanValue dark, Supplier<Window> owner) {
+        this(
+                messages,
+                cellar.workspace(),
+                cellar.forecasts(),
+                cellar.tasks(),
+                cellar.clock(),
+                cellar.sensors(),
+                dark,
+                owner);
     }
 
     private Cellar cellar() {
@@ -106,23 +127,24 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        MoveForm form = moveForm(batch, lot);
+        MoveForm form = moveForm(batch, lot, LotDialogs.offered(cellar(), outlook(), batch.id(), lot.id()));
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
     public void moveTo(Batch batch, Lot lot, Place place) {
-        MoveForm form = moveForm(batch, lot).to(place);
+        MoveForm form = moveForm(batch, lot, Optional.of(place));
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
-    private MoveForm moveForm(Batch batch, Lot lot) {
+    private MoveForm moveForm(Batch batch, Lot lot, Optional<Place> offered) {
         return new MoveForm(
                 messages,
                 cellar(),
                 batch,
                 lot,
                 clock.instant(),
+                offered,
                 place -> LotDialogs.warning(messages, outlook(), batch.id(), lot.id(), place));
     }
 
@@ -199,7 +221,28 @@ public final class EditorDialogs implements Editors {
 
     @Override
     public void editSettings() {
-        SettingsDialog.open(dialogs, cellar());
+        SettingsDialog.open(dialogs, workspace);
+    }
+
+    /** One whose file cannot be read is named anew. */
+    @Override
+    public void editBroker() {
+        if (!brokers.mayListen()) {
+            QuestionDialog.tell(
+                    dialogs, owner.get(), messages.of("form.broker.title"), messages.of("form.broker.not-here"));
+            return;
+        }
+        brokers.broker(this::editBroker, unreadable -> editBroker(Optional.empty()));
+    }
+
+    private void editBroker(Optional<Broker> before) {
+        BrokerForm form = new BrokerForm(messages, cellar(), before);
+        dialogs.open(
+                owner.get(),
+                messages.of("form.broker.title"),
+                form,
+                new FormGrid().fields(form.fields()),
+                () -> brokers.turnTo(form.broker()));
     }
 
     private Node content(Batch batch, Lot lot, List<Field<?>> fields) {

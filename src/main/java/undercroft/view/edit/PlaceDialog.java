@@ -18,6 +18,7 @@ final class PlaceDialog {
                 .field(form.name())
                 .section(dialogs.messages().of("form.place.section.temperature"))
                 .field(form.source())
+                .fields(form.topicFields())
                 .fields(form.temperatureFields())
                 .field(form.stacking())
                 .field(form.lag())

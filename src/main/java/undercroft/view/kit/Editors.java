@@ -48,6 +48,9 @@ public interface Editors {
     /** A thermometer in a place, read by eye. */
     void readDial(Place place);
 
+    /** Where live sensors are heard, which is the user's and not the cellar's. */
+    void editBroker();
+
     /** What holds for the whole cellar: name, units, altitude, own bottles and sugars. */
     void editSettings();
 }

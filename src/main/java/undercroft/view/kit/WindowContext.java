@@ -7,6 +7,7 @@ import javafx.beans.value.ObservableValue;
 import undercroft.app.Faults;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
+import undercroft.session.Sensors;
 import undercroft.session.Workspace;
 import undercroft.wording.Messages;
 
@@ -16,6 +17,7 @@ import undercroft.wording.Messages;
  *
  * @param tasks where files are written and long work is done
  * @param now the clock's last step
+ * @param sensors how it stands with the live sensors
  * @param dark whether colours are dark; the window changes it, its owner may keep it
  */
 public record WindowContext(
@@ -28,4 +30,5 @@ public record WindowContext(
         CellarChooser chooser,
         Clock clock,
         ObservableValue<Instant> now,
+        ObservableValue<Sensors.State> sensors,
         BooleanProperty dark) {}

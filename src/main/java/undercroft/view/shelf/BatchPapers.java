@@ -2,7 +2,6 @@ package undercroft.view.shelf;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -38,25 +37,30 @@ final class BatchPapers {
         files = new SavedFiles(context, messages);
     }
 
-    /** Labels tell of the day of capping, whenever they are printed. */
+    /** Labels tell of the day of capping, whenever they are printed, unless the heat limit is lower by now. */
     void saveLabels(Node from, Batch batch) {
         Cellar cellar = context.workspace().getCellar();
         Map<String, TimeSeries> temperatures = context.workspace().getState().temperatures();
         Instant capped = batch.cappedAt().orElseThrow();
-        LocalDate today = context.clock().instant().atZone(cellar.zone()).toLocalDate();
+        Instant now = context.clock().instant();
         QuantityFormat words = QuantityFormat.of(messages, cellar.settings().units(), cellar.zone());
-        files.save(from.getScene().getWindow(), name(batch, "labels"), "html", () -> {
-            Cellar alone = cellar.withServings(List.of()).withBatches(List.of(batch));
-            return CrateLabels.of(
+        files.save(
+                from.getScene().getWindow(),
+                name(batch, "labels"),
+                "html",
+                () -> {
+                    Cellar alone = cellar.withServings(List.of()).withBatches(List.of(batch));
+                    return CrateLabels.of(
                             Outlooks.of(alone, temperatures, capped),
+                            Optional.of(Outlooks.of(alone, temperatures, now).batch(batch.id())),
                             batch.id(),
                             BOTTLES_IN_CRATE,
                             LabelPaper.A4,
-                            today,
-                            Optional.empty(),
-                            words)
-                    .getBytes(StandardCharsets.UTF_8);
-        });
+                            now,
+                            words);
+                },
+                sheets -> sheets.page().getBytes(StandardCharsets.UTF_8),
+                sheets -> context.workspace().changeThroughout(sheets.printed().on(batch.id())));
     }
 
     void saveSeries(Node from, BatchOutlook batch) {

@@ -18,7 +18,7 @@ import undercroft.wording.Messages;
 final class PlaceHeading extends HBox {
     private final ContextMenu menu = new ContextMenu();
 
-    private PlaceHeading(String name, String climate) {
+    private PlaceHeading(String name, String climate, Label... signs) {
         super(8);
         setAlignment(Pos.CENTER_LEFT);
         getStyleClass().add("place-heading");
@@ -29,7 +29,9 @@ final class PlaceHeading extends HBox {
         temperature.setMinWidth(USE_PREF_SIZE);
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        getChildren().addAll(title, space, temperature);
+        getChildren().add(title);
+        getChildren().addAll(signs);
+        getChildren().addAll(space, temperature);
     }
 
     /** Of what stands in no place: plans, finished batches. */
@@ -37,8 +39,8 @@ final class PlaceHeading extends HBox {
         return new PlaceHeading(name, "");
     }
 
-    static PlaceHeading of(ShelfPlan.Plank plank, Messages messages, MenuItem... items) {
-        PlaceHeading heading = new PlaceHeading(plank.name(), plank.climate());
+    static PlaceHeading of(ShelfPlan.Plank plank, Messages messages, Label sensor, MenuItem... items) {
+        PlaceHeading heading = new PlaceHeading(plank.name(), plank.climate(), sensor);
         heading.getStyleClass().add("opens");
         heading.setId("place-" + plank.placeId());
         heading.setFocusTraversable(true);

@@ -194,7 +194,11 @@ final class ShelfView extends VBox {
                 outlook, plan, context.messages(), context.clock().instant());
         for (ShelfPlan.Plank plank : plan.planks()) {
             board.heading(
-                    PlaceHeading.of(plank, context.messages(), new PlaceMenu(context, plank.placeId()).items()),
+                    PlaceHeading.of(
+                            plank,
+                            context.messages(),
+                            SensorSign.of(context, plank.placeId()),
+                            new PlaceMenu(context, plank.placeId()).items()),
                     plank.placeId());
             board.crates(views(plank.crates()), arranged::rows, plank.placeId());
         }

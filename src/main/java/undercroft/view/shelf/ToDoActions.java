@@ -134,7 +134,7 @@ public final class ToDoActions {
             case FIRST_TASTE -> "todo.action.draw";
             case DRINK_SOON -> "todo.action.plan";
             case CLOSE_BATCH -> "todo.action.notes";
-            case COOL_BEFORE_TOUCHING, THAW_IN_THE_COLD, LOOK_AT_THE_OTHERS, OPEN_COLD, CHECK_READINGS ->
+            case COOL_BEFORE_TOUCHING, THAW_IN_THE_COLD, LOOK_AT_THE_OTHERS, OPEN_COLD, CHECK_READINGS, PRINT_LABEL ->
                 "todo.action.show";
         };
     }
@@ -154,7 +154,7 @@ public final class ToDoActions {
                         new ServingForm.Wish(Optional.of(batch.id()), Math.min(2, lot.left()), Optional.empty()));
             case CLOSE_BATCH -> editors.editNotes(batch);
             // Bottles that may burst are looked at before anything is done to them: the batch has what to heed.
-            case COOL_BEFORE_TOUCHING, THAW_IN_THE_COLD, LOOK_AT_THE_OTHERS, OPEN_COLD, CHECK_READINGS ->
+            case COOL_BEFORE_TOUCHING, THAW_IN_THE_COLD, LOOK_AT_THE_OTHERS, OPEN_COLD, CHECK_READINGS, PRINT_LABEL ->
                 chooseBatch.accept(batch.id());
         }
     }

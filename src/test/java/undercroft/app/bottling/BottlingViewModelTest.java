@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,7 @@ import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.lot.Alert;
 import undercroft.quantity.UnitSystem;
+import undercroft.report.sheet.CrateLabels;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.wording.English;
@@ -225,9 +227,13 @@ final class BottlingViewModelTest {
     void cappingAsPlannedPutsTheBatchOnTheShelf() {
         model.show(BottlingPage.CAP);
         CappingForm done = model.capping().orElseThrow();
+        CrateLabels.Sheets sheets =
+                model.printouts().orElseThrow().labels(model.cellar(), done).get();
+        model.labelled(sheets.printed());
         assertEquals("57", done.counts().get(0).textProperty().get(), "19 L are 57 bottles of 0.33 L");
         model.cap(done);
         assertEquals(List.of("pale"), capped);
+        assertEquals(Optional.of(sheets.printed()), stored().packaging().label());
         assertEquals(57, stored().leftAt(clock.instant()));
         assertTrue(stored().plan().isEmpty());
         assertEquals("", stored().notes());

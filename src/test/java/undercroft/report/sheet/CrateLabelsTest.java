@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,11 +17,15 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
+import undercroft.cellar.PrintedLabel;
+import undercroft.cellar.Reading;
+import undercroft.cellar.Settings;
 import undercroft.demo.DemoShelf;
 import undercroft.markup.ParsedPages;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.BatchOutlook;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
 import undercroft.report.Shelves;
@@ -29,20 +33,32 @@ import undercroft.wording.English;
 import undercroft.wording.QuantityFormat;
 
 final class CrateLabelsTest {
-    private static final LocalDate MADE = LocalDate.of(2026, 11, 24);
+    private static final Instant MADE = Instant.parse("2026-11-24T12:00:00Z");
     private static final QuantityFormat WORDS = English.in(UnitSystem.METRIC);
 
     private static CellarOutlook atCapping(String batchId) {
+        return atCapping(batchId, Optional.empty());
+    }
+
+    private static CellarOutlook atCapping(String batchId, Optional<String> address) {
         Batch batch = DemoShelf.cellar().batch(batchId);
         Instant capped = batch.cappedAt().orElseThrow();
         return Outlooks.of(
-                DemoShelf.cellar().withServings(List.of()).withBatches(List.of(batch)),
+                DemoShelf.cellar()
+                        .withSettings(new Settings(UnitSystem.METRIC, 0, address))
+                        .withServings(List.of())
+                        .withBatches(List.of(batch)),
                 DemoShelf.temperatures(),
                 capped);
     }
 
     private static String page(String batchId, int bottlesInCrate, LabelPaper paper, Optional<String> address) {
-        return CrateLabels.of(atCapping(batchId), batchId, bottlesInCrate, paper, MADE, address, WORDS);
+        return page(atCapping(batchId, address), batchId, bottlesInCrate, paper);
+    }
+
+    private static String page(CellarOutlook atCapping, String batchId, int bottlesInCrate, LabelPaper paper) {
+        return CrateLabels.of(atCapping, Optional.empty(), batchId, bottlesInCrate, paper, MADE, WORDS)
+                .page();
     }
 
     private static List<Element> ofClass(Document page, String element, String cssClass) {
@@ -72,8 +88,7 @@ final class CrateLabelsTest {
                 .sum();
         assertEquals(bottles, ParsedPages.elements(boxes, "li").size());
         assertEquals(0, ParsedPages.elements(boxes, "i").size());
-        Document lines = ParsedPages.parsed(
-                CrateLabels.of(sixtyThree(), "lock-gate-bitter", 100, LabelPaper.A6, MADE, Optional.empty(), WORDS));
+        Document lines = ParsedPages.parsed(page(sixtyThree(), "lock-gate-bitter", 100, LabelPaper.A6));
         assertEquals(63, ParsedPages.elements(lines, "i").size());
         assertEquals(13, ParsedPages.elements(lines, "li").size());
     }
@@ -115,6 +130,32 @@ final class CrateLabelsTest {
         assertFalse(text.matches(".*\\b(OK|safe|all well)\\b.*"), text);
     }
 
+    /** A reading has shown less room for heat since: paper made then must not say more. */
+    @Test
+    void aLimitThatHasFallenSinceIsTheOneOnTheLabelAndSaysOfWhichDay() {
+        CellarOutlook capped = atCapping("millrace-saison");
+        BatchOutlook batch = capped.batch("millrace-saison");
+        double limit = batch.heatLimitLot().pressure().heatLimitCelsius();
+        Lot lot = batch.heatLimitLot().lot();
+        Batch read = batch.batch()
+                .withReadings(List.of(new Reading.Gauge(
+                        batch.batch().cappedAt().orElseThrow().plus(Duration.ofDays(20)), lot.id(), "gauge", 7)));
+        BatchOutlook today = Outlooks.of(capped.cellar().withBatches(List.of(read)), DemoShelf.temperatures(), MADE)
+                .batch(read.id());
+        double now = today.heatLimitLot().pressure().heatLimitCelsius();
+        assertTrue(now < limit - 2, now + " against " + limit);
+        CrateLabels.Sheets sheets =
+                CrateLabels.of(capped, Optional.of(today), read.id(), 24, LabelPaper.A4, MADE, WORDS);
+        assertEquals(new PrintedLabel(MADE, now), sheets.printed());
+        String text = ParsedPages.plain(ParsedPages.parsed(sheets.page()).getDocumentElement());
+        assertTrue(text.contains("Heat limit (estimate)" + WORDS.heatLimit(now) + "of 24 Nov 2026"), text);
+        assertEquals(
+                limit,
+                CrateLabels.of(capped, Optional.of(batch), read.id(), 24, LabelPaper.A4, MADE, WORDS)
+                        .printed()
+                        .heatLimitCelsius());
+    }
+
     @Test
     void theCodeLeadsToTheBatchAndWithoutAnAddressThereIsRoomForNotes() {
         Document coded =
@@ -134,7 +175,7 @@ final class CrateLabelsTest {
     @Test
     void namesCannotBreakOutOfThePage() {
         String id = Shelves.HOSTILE.batches().get(0).id();
-        String page = CrateLabels.of(Shelves.HOSTILE, id, 24, LabelPaper.A4, MADE, Optional.empty(), WORDS);
+        String page = page(Shelves.HOSTILE, id, 24, LabelPaper.A4);
         ParsedPages.parsed(page);
         assertFalse(page.contains("<script"));
     }

@@ -16,6 +16,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Pane;
@@ -40,6 +41,8 @@ import undercroft.outlook.lot.LotOutlook;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.Workspace;
+import undercroft.store.Broker;
+import undercroft.view.NoBroker;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.form.FormDialogs;
 import undercroft.wording.Messages;
@@ -56,6 +59,8 @@ class EditorDialogsUiTest {
     @TempDir
     Path folder;
 
+    private final NoBroker brokers = new NoBroker();
+
     @Start
     void open(Stage stage) {
         main = stage;
@@ -67,7 +72,7 @@ class EditorDialogsUiTest {
         forecasts = new Forecasts(
                 workspace, (cellar, logs, at) -> OutlookSamples.outlook(cellar, at), atOnce, clock, fault -> {});
         forecasts.refresh();
-        editors = new EditorDialogs(Messages.english(), workspace, forecasts, atOnce, clock, dark, () -> main);
+        editors = new EditorDialogs(Messages.english(), workspace, forecasts, atOnce, clock, brokers, dark, () -> main);
     }
 
     @AfterEach
@@ -246,6 +251,30 @@ class EditorDialogsUiTest {
         press("form-save");
 
         assertEquals("tall-flask", workspace.getCellar().ownBottles().get(0).id());
+    }
+
+    @Test
+    void aBrokerIsNamedWithAPasswordThatIsNotShown() {
+        fx(editors::editBroker);
+        assertTrue(node("broker-password") instanceof PasswordField);
+        fx(() -> {
+            ((TextField) node("broker-address")).setText("broker home");
+            ((TextField) node("broker-user")).setText("cellar");
+            ((TextField) node("broker-password")).setText("a pass word");
+        });
+        press("form-save");
+        assertEquals(1, faults().size(), faults()::toString);
+        fx(() -> ((TextField) node("broker-address")).setText("broker.home"));
+        press("form-save");
+        assertEquals(Optional.empty(), dialog());
+        assertEquals(
+                Optional.of(
+                        new Broker("broker.home", 8883, true, Optional.empty(), Optional.of("cellar"), "a pass word")),
+                brokers.named());
+        fx(editors::editBroker);
+        fx(() -> ((TextField) node("broker-address")).setText(""));
+        press("form-save");
+        assertEquals(Optional.empty(), brokers.named());
     }
 
     @Test

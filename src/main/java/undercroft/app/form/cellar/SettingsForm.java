@@ -1,6 +1,7 @@
 package undercroft.app.form.cellar;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -22,6 +23,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Settings;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.session.Workspace;
 import undercroft.wording.Messages;
 
 /** What holds for the whole cellar. Own bottles and sugars are changed in a draft that counts once the form is saved. */
@@ -30,6 +32,7 @@ public final class SettingsForm extends Form {
     private final ChoiceField<UnitSystem> unitSystem;
     private final NumberField altitude;
     private final WordsField zone;
+    private final WordsField page;
     private final ReadOnlyObjectWrapper<Cellar> draft = new ReadOnlyObjectWrapper<>(this, "draft");
 
     public SettingsForm(Messages messages, Cellar cellar) {
@@ -67,12 +70,20 @@ public final class SettingsForm extends Form {
                         .required(),
                 "zone");
         zone.hintProperty().set(messages().of("form.settings.zone-hint"));
+        page = add(
+                new WordsField(
+                        messages(),
+                        "settings-page",
+                        messages().of("form.settings.page"),
+                        cellar.settings().pageAddress().orElse("")),
+                "pageAddress");
+        page.hintProperty().set(messages().of("form.settings.page-hint"));
         draft.addListener((property, before, after) -> changed());
         begin();
     }
 
     public List<Field<?>> fields() {
-        return List.of(name, unitSystem, altitude, zone);
+        return List.of(name, unitSystem, altitude, zone, page);
     }
 
     /** The cellar as it would be with the own bottles and sugars told so far. */
@@ -133,11 +144,24 @@ public final class SettingsForm extends Form {
         return messages().of("undo.settings.changed");
     }
 
+    /** Units change how things are shown, now and whatever is taken back; the rest is a step of its own. */
+    public void save(Workspace workspace) {
+        workspace.change(
+                what(),
+                cellar -> applyTo(cellar)
+                        .withSettings(new Settings(cellar.settings().units(), altitude.figure())));
+        workspace.changeThroughout(cellar -> cellar.withSettings(
+                new Settings(unitSystem.value(), cellar.settings().altitudeMetres())));
+    }
+
     @Override
     public Cellar applyTo(Cellar current) {
         return current.withName(name.value())
                 .withZone(ZoneText.parse("zone", zone.value()))
-                .withSettings(new Settings(unitSystem.value(), altitude.figure()))
+                .withSettings(new Settings(
+                        unitSystem.value(),
+                        altitude.figure(),
+                        Optional.of(page.value().strip()).filter(text -> !text.isEmpty())))
                 .withOwnBottles(draft.get().ownBottles())
                 .withOwnSugars(draft.get().ownSugars());
     }

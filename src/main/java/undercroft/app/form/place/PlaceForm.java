@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import javafx.beans.binding.BooleanBinding;
 import undercroft.app.form.BooleanField;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.Field;
@@ -31,6 +32,7 @@ public final class PlaceForm extends Form {
     /** Where the temperature comes from. */
     public enum Source {
         LOGGED("logged"),
+        TOPIC("topic"),
         GUESS("guess"),
         SWING("swing");
 
@@ -48,6 +50,7 @@ public final class PlaceForm extends Form {
     private final Optional<Place> before;
     private final WordsField name;
     private final ChoiceField<Source> source;
+    private final TopicFields topic;
     private final NumberField guess;
     private final NumberField mean;
     private final NumberField amplitude;
@@ -79,7 +82,8 @@ public final class PlaceForm extends Form {
                 words("source"),
                 List.of(Source.values()),
                 each -> each.words(messages),
-                of(was)));
+                before.flatMap(Place::topic).isPresent() ? Source.TOPIC : of(was)));
+        topic = new TopicFields(this, units(), before.flatMap(Place::topic));
         guess = add(number("guess", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "celsius");
         mean = add(number("mean", Measure.TEMPERATURE, -20, 60).starting(middle(was)), "meanCelsius");
         amplitude = add(number("amplitude", Measure.TEMPERATURE_STEP, 0, 30), "amplitudeKelvin");
@@ -106,11 +110,12 @@ public final class PlaceForm extends Form {
     }
 
     private void askWhatMatters() {
-        guess.askWhen(source.chosenProperty().isEqualTo(Source.GUESS));
+        topic.askWhen(source.chosenProperty().isEqualTo(Source.TOPIC));
+        guess.askWhen(isGuessed());
         mean.askWhen(source.chosenProperty().isEqualTo(Source.SWING));
         amplitude.askWhen(source.chosenProperty().isEqualTo(Source.SWING));
         warmest.askWhen(source.chosenProperty().isEqualTo(Source.SWING));
-        spread.askWhen(source.chosenProperty().isNotEqualTo(Source.LOGGED));
+        spread.askWhen(isGuessed().or(source.chosenProperty().isEqualTo(Source.SWING)));
         lag.askWhen(stacking.chosenProperty().isEqualTo(Stacking.OWN));
         lux.askWhen(light.chosenProperty().isNotEqualTo(LightPlace.DARK));
         hours.askWhen(light.chosenProperty().isNotEqualTo(LightPlace.DARK));
@@ -120,6 +125,17 @@ public final class PlaceForm extends Form {
         }
         spread.hintProperty().set(words("spread-hint"));
         measured.hintProperty().set(words("light-hint"));
+    }
+
+    /** A live sensor is not heard at once: until then the place is as warm as somebody guesses. */
+    private BooleanBinding isGuessed() {
+        BooleanBinding guessed = source.chosenProperty().isEqualTo(Source.GUESS);
+        return isLogged() ? guessed : guessed.or(source.chosenProperty().isEqualTo(Source.TOPIC));
+    }
+
+    private boolean isLogged() {
+        return before.filter(place -> place.temperature() instanceof TemperatureSource.Logged)
+                .isPresent();
     }
 
     private void fillUsual(LightPlace kind) {
@@ -170,6 +186,11 @@ public final class PlaceForm extends Form {
         return source;
     }
 
+    /** What is asked about a live sensor, in order. */
+    public List<Field<?>> topicFields() {
+        return topic.fields();
+    }
+
     /** What is asked about the temperature, in order. */
     public List<Field<?>> temperatureFields() {
         return List.of(guess, mean, amplitude, warmest, spread);
@@ -213,17 +234,22 @@ public final class PlaceForm extends Form {
                 lagHours,
                 lightSetting(),
                 before.flatMap(Place::followed),
-                before.flatMap(Place::topic),
+                source.value() == Source.TOPIC ? Optional.of(topic.topic()) : Optional.empty(),
                 before.map(Place::summerMaximumCelsius).orElse(OptionalDouble.empty())));
     }
 
     private TemperatureSource temperature() {
         return switch (source.value()) {
             case LOGGED -> new TemperatureSource.Logged();
-            case GUESS -> new TemperatureSource.FixedGuess(guess.figure(), spread.figure());
+            case TOPIC -> isLogged() ? new TemperatureSource.Logged() : guessed();
+            case GUESS -> guessed();
             case SWING ->
                 new TemperatureSource.YearlySwing(mean.figure(), amplitude.figure(), warmest.value(), spread.figure());
         };
+    }
+
+    private TemperatureSource guessed() {
+        return new TemperatureSource.FixedGuess(guess.figure(), spread.figure());
     }
 
     private LightSetting lightSetting() {

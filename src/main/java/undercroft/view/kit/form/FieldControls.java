@@ -5,6 +5,7 @@ import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -36,6 +37,11 @@ public final class FieldControls {
 
     private static Node made(Field<?> field) {
         if (field instanceof WordsField words) {
+            if (words.isHidden()) {
+                PasswordField hidden = new PasswordField();
+                hidden.textProperty().bindBidirectional(words.textProperty());
+                return hidden;
+            }
             return words.hasLines() ? lines(words) : text(words.textProperty());
         }
         if (field instanceof NumberField number) {

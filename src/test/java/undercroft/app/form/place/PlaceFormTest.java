@@ -13,8 +13,10 @@ import undercroft.app.form.FormSamples;
 import undercroft.app.form.NumberField;
 import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.FollowedTopic;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
+import undercroft.cellar.TemperatureUnit;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.Workspace;
@@ -54,6 +56,36 @@ class PlaceFormTest {
         Place made = form.applyTo(FormSamples.CELLAR).place("earth-cellar");
 
         assertEquals(new TemperatureSource.YearlySwing(11.5, 4, MonthDay.of(8, 20), 1), made.temperature());
+    }
+
+    @Test
+    void aLiveSensorIsAskedForWithAGuessUntilItIsHeardAndComesBackAsItWas() {
+        PlaceForm form = FormSamples.newPlace();
+        FormSamples.type(form, "place-name", "Shed");
+        FormSamples.choose(form, "place-source", PlaceForm.Source.TOPIC);
+        FormSamples.type(form, "place-topic", "home/+/air");
+        assertFalse(form.canSave(), "a pattern is no topic");
+        FormSamples.type(form, "place-topic", "home/shed/air");
+        FormSamples.type(form, "place-pointer", "/temperature");
+        FormSamples.choose(form, "place-topic-unit", TemperatureUnit.FAHRENHEIT);
+        FormSamples.type(form, "place-lowest", "50");
+        assertFalse(form.canSave(), "the lowest is above the highest");
+        FormSamples.type(form, "place-lowest", "-5");
+        FormSamples.type(form, "place-guess", "11");
+
+        Cellar made = form.applyTo(FormSamples.CELLAR);
+        Place shed = made.place("shed");
+        assertEquals(
+                Optional.of(new FollowedTopic("home/shed/air", "/temperature", TemperatureUnit.FAHRENHEIT, -5, 45)),
+                shed.topic());
+        assertEquals(new TemperatureSource.FixedGuess(11, 2), shed.temperature());
+
+        Place heard = shed.withTemperature(new TemperatureSource.Logged());
+        PlaceForm again = new PlaceForm(Messages.english(), made.withPlace(heard), Optional.of(heard));
+        assertTrue(again.canSave());
+        assertEquals(heard, again.applyTo(made.withPlace(heard)).place("shed"));
+        FormSamples.choose(again, "place-source", PlaceForm.Source.GUESS);
+        assertEquals(Optional.empty(), again.applyTo(made).place("shed").topic());
     }
 
     @Test
