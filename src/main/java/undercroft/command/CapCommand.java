@@ -58,8 +58,7 @@ final class CapCommand extends ChangeCommand {
         }
         Instant when = happened(cellar);
         Place stands = Listed.find(cellar.places(), place, "--place");
-        BottlingDay day =
-                BottlingDay.of(BottlingPlan.from(cellar, batch, LocalDate.ofInstant(when, cellar.zone())));
+        BottlingDay day = BottlingDay.of(BottlingPlan.from(cellar, batch, LocalDate.ofInstant(when, cellar.zone())));
         Capping.Done planned =
                 Capping.Done.asPlanned(day, when, stands.id(), Listed.find(Cover.class, cover, "--cover"));
         Capping.Done done = new Capping.Done(
@@ -87,7 +86,8 @@ final class CapCommand extends ChangeCommand {
     /** One count for each kind of bottle that was set out, in the order of the plan. */
     private List<Integer> counts(int kinds) {
         String[] parts = bottles.split(",", -1);
-        if (parts.length != kinds || !Arrays.stream(parts).allMatch(part -> part.strip().matches("\\d{1,4}"))) {
+        if (parts.length != kinds
+                || !Arrays.stream(parts).allMatch(part -> part.strip().matches("\\d{1,4}"))) {
             throw new InvalidInput("--bottles", "command.fault.counts", bottles, kinds);
         }
         return Arrays.stream(parts).map(part -> Integer.valueOf(part.strip())).toList();
@@ -97,7 +97,11 @@ final class CapCommand extends ChangeCommand {
     void say(Answer answer, ShelfWords after, Batch batch) {
         int capped = batch.leftAt(after.at());
         answer.put("bottles", capped)
-                .say("command.cap.done", batch.name(), capped, after.when(batch.cappedAt().orElseThrow()));
+                .say(
+                        "command.cap.done",
+                        batch.name(),
+                        capped,
+                        after.when(batch.cappedAt().orElseThrow()));
         if (!batch.notes().isEmpty()) {
             answer.line(batch.notes());
         }
@@ -105,6 +109,16 @@ final class CapCommand extends ChangeCommand {
 
     @Override
     Map<String, String> options() {
-        return Map.of("cappedAt", "--at", "counts", "--bottles", "sugarGrams", "--sugar", "primedLitres", "--beer", "may", "--all-the-same");
+        return Map.of(
+                "cappedAt",
+                "--at",
+                "counts",
+                "--bottles",
+                "sugarGrams",
+                "--sugar",
+                "primedLitres",
+                "--beer",
+                "may",
+                "--all-the-same");
     }
 }

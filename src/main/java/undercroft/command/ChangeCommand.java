@@ -63,7 +63,8 @@ abstract class ChangeCommand extends AnswerCommand {
         try {
             return change(before, changed).applyTo(before);
         } catch (InvalidInput fault) {
-            String option = options().get(fault.where().replaceAll("\\[\\d+]$", "").replaceAll(".*\\.", ""));
+            String option =
+                    options().get(fault.where().replaceAll("\\[\\d+]$", "").replaceAll(".*\\.", ""));
             throw option == null ? fault : fault.at(option);
         }
     }

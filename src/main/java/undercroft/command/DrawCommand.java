@@ -43,8 +43,7 @@ final class DrawCommand extends ChangeCommand {
         if (found.isPresent() && became != Draw.Fate.OPENED) {
             throw new InvalidInput("--carbonation", "command.fault.not-opened");
         }
-        return new TakeBottles(
-                batch.id(), lot(batch).id(), new Draw(happened(cellar), count, became, note), found);
+        return new TakeBottles(batch.id(), lot(batch).id(), new Draw(happened(cellar), count, became, note), found);
     }
 
     @Override

@@ -46,9 +46,7 @@ final class MoveCommand extends ChangeCommand {
 
     @Override
     void say(Answer answer, ShelfWords after, Batch batch) {
-        answer.put("count", moved)
-                .put("place", place.id())
-                .say("command.move.done", batch.name(), moved, place.name());
+        answer.put("count", moved).put("place", place.id()).say("command.move.done", batch.name(), moved, place.name());
     }
 
     @Override

@@ -84,6 +84,7 @@ final class ReadCommand extends ChangeCommand {
 
     @Override
     Map<String, String> options() {
-        return Map.of("at", "--at", "gaugeBar", "--gauge", "specificGravity", "--gravity", "instrument", "--instrument");
+        return Map.of(
+                "at", "--at", "gaugeBar", "--gauge", "specificGravity", "--gravity", "instrument", "--instrument");
     }
 }

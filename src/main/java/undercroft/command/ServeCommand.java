@@ -62,8 +62,7 @@ final class ServeCommand extends ChangeCommand {
                 wanted,
                 note);
         servingId = promised.id();
-        return new PromiseBottles(
-                promised, console().clock().instant(), Optional.of(outlook(cellar, batch)));
+        return new PromiseBottles(promised, console().clock().instant(), Optional.of(outlook(cellar, batch)));
     }
 
     @Override
@@ -77,14 +76,20 @@ final class ServeCommand extends ChangeCommand {
                 .put("bottles", bottles)
                 .put("at", plan.serving().at().toString())
                 .put("chillFrom", plan.chillFrom().map(Instant::toString).orElse(""))
-                .say("command.serve.done", batch.name(), bottles, after.when(plan.serving().at()));
+                .say(
+                        "command.serve.done",
+                        batch.name(),
+                        bottles,
+                        after.when(plan.serving().at()));
         plan.chillFrom().ifPresent(from -> answer.say("command.serve.chill", after.when(from)));
         answer.line(after.format().messages().sentence(said.why(plan)));
-        plan.concerns().forEach(concern -> answer.line(after.format().messages().sentence(said.concern(plan, concern))));
+        plan.concerns()
+                .forEach(concern -> answer.line(after.format().messages().sentence(said.concern(plan, concern))));
     }
 
     @Override
     Map<String, String> options() {
-        return Map.of("at", "--at", "place", "--place", "bottles", "--bottles", "glassCelsius", "--glass", "batch", "batch");
+        return Map.of(
+                "at", "--at", "place", "--place", "bottles", "--bottles", "glassCelsius", "--glass", "batch", "batch");
     }
 }

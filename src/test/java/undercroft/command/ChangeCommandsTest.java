@@ -105,8 +105,8 @@ class ChangeCommandsTest {
     @Test
     void aReadingIsThatOfTheFormAndItsMeaningIsSaid() throws IOException {
         Batch batch = before.batch("quarry-porter");
-        ReadingForm form = new ReadingForm(
-                Messages.english(), before, batch, batch.lots().get(0), NOW);
+        ReadingForm form =
+                new ReadingForm(Messages.english(), before, batch, batch.lots().get(0), NOW);
         type(form, "reading-pressure", "3.4");
         Terminal said = run("read", "quarry-porter", "--gauge", "3.4bar", "--instrument", usualGauge(form));
         assertEquals(0, said.code(), said.err());
@@ -162,8 +162,7 @@ class ChangeCommandsTest {
         isRefused(run("read", "quarry-porter", "--gauge", "99bar"), "--gauge: ");
         isRefused(run("read", "quarry-porter", "--gravity", "1.010", "--at", "2026-01-24T18:00:00Z"), "before");
         isRefused(run("serve", "quarry-porter", "--bottles", "3"), "--at: is missing");
-        isRefused(
-                run("serve", "quarry-porter", "--bottles", "999", "--at", "2026-12-24T18:00:00Z"), "--bottles: ");
+        isRefused(run("serve", "quarry-porter", "--bottles", "999", "--at", "2026-12-24T18:00:00Z"), "--bottles: ");
         isRefused(run("cap", "quarry-porter", "--place", "loft"), "batch: Quarry Porter is capped already");
     }
 

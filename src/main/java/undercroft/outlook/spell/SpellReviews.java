@@ -78,8 +78,8 @@ public final class SpellReviews {
                 lot.exposures()
                         .forEach(exposure -> hardest.merge(
                                 new Where(exposure.placeId(), exposure.spell()), exposure, SpellReviews::harder));
-                hardest.forEach((where, exposure) -> felt.computeIfAbsent(where, each -> new ArrayList<>())
-                        .add(new Felt(batch, lot, exposure)));
+                hardest.forEach((where, exposure) ->
+                        felt.computeIfAbsent(where, each -> new ArrayList<>()).add(new Felt(batch, lot, exposure)));
             }
         }
         return felt;

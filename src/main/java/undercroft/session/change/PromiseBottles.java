@@ -81,10 +81,9 @@ public record PromiseBottles(Serving serving, Instant now, Optional<CellarOutloo
                         .filter(each -> each.place().id().equals(id))
                         .findFirst());
         double cold = chilled.map(PlaceOutlook::nowCelsius)
-                .orElseGet(() ->
-                        serving.placeId().isPresent()
-                                ? Double.NEGATIVE_INFINITY
-                                : serving.coolingMedium().usualCelsius());
+                .orElseGet(() -> serving.placeId().isPresent()
+                        ? Double.NEGATIVE_INFINITY
+                        : serving.coolingMedium().usualCelsius());
         if (cold > wanted) {
             throw new InvalidInput(
                     "glassCelsius",

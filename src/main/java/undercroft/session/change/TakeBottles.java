@@ -14,8 +14,7 @@ import undercroft.cellar.Reading;
  *
  * @param perceivedCarbonation how lively an opened one was, which is a reading of the batch
  */
-public record TakeBottles(
-        String batchId, String lotId, Draw draw, Optional<PerceivedCarbonation> perceivedCarbonation)
+public record TakeBottles(String batchId, String lotId, Draw draw, Optional<PerceivedCarbonation> perceivedCarbonation)
         implements CellarChange {
     @Override
     public Cellar applyTo(Cellar cellar) {

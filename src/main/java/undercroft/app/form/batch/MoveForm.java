@@ -99,12 +99,7 @@ public final class MoveForm extends Form {
     @Override
     public Cellar applyTo(Cellar current) {
         return new MoveBottles(
-                        batch.id(),
-                        lot.id(),
-                        count.count(),
-                        place.value().id(),
-                        at.value(),
-                        cover.value())
+                        batch.id(), lot.id(), count.count(), place.value().id(), at.value(), cover.value())
                 .applyTo(current);
     }
 }
