@@ -99,9 +99,8 @@ class ChangeCommandsTest {
                         batch,
                         batch.lots().get(0),
                         NOW,
-                        Optional.empty(),
-                        place -> Optional.empty())
-                .to(before.place("outhouse"));
+                        Optional.of(before.place("outhouse")),
+                        place -> Optional.empty());
         type(form, "move-count", "5");
         Terminal said = run("move", "quarry-porter", "--to", "outhouse", "--count", "5");
         assertEquals(0, said.code(), said.err());
