@@ -44,6 +44,8 @@ public final class Commands {
         BY_NAME.put("check", CheckCommand::new);
         BY_NAME.put("calendar", CalendarCommand::new);
         BY_NAME.put("watch", WatchCommand::new);
+        BY_NAME.put("export-experiment", ExportExperimentCommand::new);
+        BY_NAME.put("check-experiment", CheckExperimentCommand::new);
     }
 
     private Commands() {}

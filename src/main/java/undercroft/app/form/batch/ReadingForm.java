@@ -15,6 +15,7 @@ import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.session.change.NoteReading;
@@ -103,8 +104,12 @@ public final class ReadingForm extends Form {
         return messages().of("form.reading." + key);
     }
 
-    /** The gauge read last: most people have one. */
+    /** The gauge of an experiment, or the one read last: most people have one. */
     private String usualGauge() {
+        Optional<String> fitted = lot.chosenProperty().get().gauge().map(FittedGauge::instrument);
+        if (fitted.isPresent()) {
+            return fitted.get();
+        }
         String last = words("usual-gauge");
         for (Reading reading : batch.readings()) {
             if (reading instanceof Reading.Gauge read) {
