@@ -106,8 +106,7 @@ public final class Outlooks {
     public static EvidenceCourse evidence(
             Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String batchId, ShelfMemory memory) {
         Batch batch = cellar.batch(batchId);
-        Map<String, PlaceClimate> places =
-                climates(cellar, temperatures, BatchGrounds.moment(at), memory.climates());
+        Map<String, PlaceClimate> places = climates(cellar, temperatures, BatchGrounds.moment(at), memory.climates());
         BatchGrounds grounds = BatchGrounds.of(cellar, batch, places, at);
         return new EvidenceCalculator(grounds.alone(), grounds.places(), grounds.told()).course(batch);
     }

@@ -80,8 +80,7 @@ public final class EvidencePicture {
     private Plot pressure() {
         LotOutlook lot = course.now();
         double working = lot.pressure().workingPressureBar();
-        Plot plot =
-                Plot.of(words.of("evidence.plot.strongest", units.pressureUnit()), units.pressureAxis());
+        Plot plot = Plot.of(words.of("evidence.plot.strongest", units.pressureUnit()), units.pressureAxis());
         if (isSeen()) {
             plot = plot.with(new BandLayer(
                     units.pressure(course.before().pressure().strongestTrajectory()),
@@ -131,9 +130,9 @@ public final class EvidencePicture {
         steps.put(Math.max(steps.lastKey() + 1, now()), limit);
         TimeSeries.Builder line = new TimeSeries.Builder();
         steps.forEach(line::add);
-        return Optional.of(Plot.of(
-                        words.of("evidence.plot.heat-limit", units.temperatureUnit()), units.temperatureAxis())
-                .with(new LineLayer(
-                        units.temperature(line.build()), Long.MAX_VALUE, Stroke.of(Role.LIMIT, WIDTH), "")));
+        return Optional.of(
+                Plot.of(words.of("evidence.plot.heat-limit", units.temperatureUnit()), units.temperatureAxis())
+                        .with(new LineLayer(
+                                units.temperature(line.build()), Long.MAX_VALUE, Stroke.of(Role.LIMIT, WIDTH), "")));
     }
 }

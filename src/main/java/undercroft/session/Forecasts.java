@@ -129,15 +129,16 @@ public final class Forecasts implements AutoCloseable {
      * Works out how what was seen of a capped batch changed what is calculated of it, as of the instant looked at. A newer
      * question takes the place of one that is not answered yet.
      */
-    public void explain(
-            String batchId, Consumer<EvidenceCourse> whenDone, Consumer<InvalidInput> whenNotPossible) {
+    public void explain(String batchId, Consumer<EvidenceCourse> whenDone, Consumer<InvalidInput> whenNotPossible) {
         if (closed || outlook.get() == null) {
             return;
         }
         Workspace.State state = workspace.getState();
         Instant at = outlook.get().at();
         explaining.run(
-                () -> calculator.evidence(state.cellar(), state.temperatures(), at, batchId), whenDone, whenNotPossible);
+                () -> calculator.evidence(state.cellar(), state.temperatures(), at, batchId),
+                whenDone,
+                whenNotPossible);
     }
 
     /** Makes the outlook anew; called by itself on every change, and by the open cellar when time goes by. */

@@ -36,8 +36,7 @@ record OnlyWhatChanged(ShelfMemory memory) implements Forecasts.Calculator {
     }
 
     @Override
-    public EvidenceCourse evidence(
-            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String batchId) {
+    public EvidenceCourse evidence(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String batchId) {
         return Outlooks.evidence(cellar, temperatures, at, batchId, memory);
     }
 }

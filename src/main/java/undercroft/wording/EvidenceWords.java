@@ -56,7 +56,7 @@ public record EvidenceWords(ShelfWords words) {
         List<Seen> all = new ArrayList<>();
         for (EvidenceCourse.Step step : course.steps()) {
             String limit = words.of("evidence.limit", words.format().celsiusLimit(step.heatLimitCelsius()));
-            String when = words.when(step.at());
+            String when = words.day(step.at());
             for (EvidenceCourse.Foretold each : step.read()) {
                 all.add(new Seen(when, what(each.reading()), foretold(each), limit));
             }
@@ -124,8 +124,8 @@ public record EvidenceWords(ShelfWords words) {
                         words.of(Keys.of("evidence.cost", each.kind())),
                         words.of(
                                 "evidence.next.after",
-                                words.format().statedVolumes(each.volumesWideAfter()),
-                                words.format().statedVolumes(each.volumesWideNow())),
+                                words.format().volumes(each.volumesWideAfter()),
+                                words.format().volumes(each.volumesWideNow())),
                         each.isWorthIt()))
                 .toList();
     }

@@ -94,13 +94,13 @@ class ChangeCommandsTest {
     void bottlesMovedAreThoseOfTheForm() {
         Batch batch = before.batch("quarry-porter");
         MoveForm form = new MoveForm(
-                        Messages.english(),
-                        before,
-                        batch,
-                        batch.lots().get(0),
-                        NOW,
-                        Optional.of(before.place("outhouse")),
-                        place -> Optional.empty());
+                Messages.english(),
+                before,
+                batch,
+                batch.lots().get(0),
+                NOW,
+                Optional.of(before.place("outhouse")),
+                place -> Optional.empty());
         type(form, "move-count", "5");
         Terminal said = run("move", "quarry-porter", "--to", "outhouse", "--count", "5");
         assertEquals(0, said.code(), said.err());

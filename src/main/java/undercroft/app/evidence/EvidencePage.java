@@ -19,6 +19,7 @@ import undercroft.wording.ShelfWords;
  */
 public record EvidencePage(
         String batchId,
+        String name,
         String title,
         String headline,
         String change,
@@ -42,6 +43,7 @@ public record EvidencePage(
         List<EvidenceWords.Line> lines = said.lines(before, now);
         return new EvidencePage(
                 batch.id(),
+                batch.batch().name(),
                 words.of("evidence.page.title", batch.batch().name()),
                 new Headlines(words).of(batch),
                 said.change(course),

@@ -73,8 +73,7 @@ public final class EvidenceViewModel {
     }
 
     private void write(CellarOutlook outlook, EvidenceCourse course) {
-        batch(outlook)
-                .ifPresent(batch -> page.set(EvidencePage.of(batch, course, ShelfWords.of(outlook, messages))));
+        batch(outlook).ifPresent(batch -> page.set(EvidencePage.of(batch, course, ShelfWords.of(outlook, messages))));
     }
 
     private void failed(InvalidInput thrown) {

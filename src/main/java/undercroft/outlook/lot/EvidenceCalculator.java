@@ -50,10 +50,7 @@ public record EvidenceCalculator(Cellar cellar, Map<String, PlaceClimate> places
             known = moment;
         }
         return new EvidenceCourse(
-                lot(calculator.outlook(unseen(batch)), lotId),
-                lot(now, lotId),
-                steps,
-                next(calculator, batch, lotId));
+                lot(calculator.outlook(unseen(batch)), lotId), lot(now, lotId), steps, next(calculator, batch, lotId));
     }
 
     private static LotOutlook lot(BatchOutlook batch, String lotId) {
@@ -103,7 +100,8 @@ public record EvidenceCalculator(Cellar cellar, Map<String, PlaceClimate> places
                         lot.scuffed(),
                         lot.stays(),
                         lot.draws().stream()
-                                .map(draw -> draw.fate() == Draw.Fate.BURST && draw.at().isAfter(moment)
+                                .map(draw -> draw.fate() == Draw.Fate.BURST
+                                                && draw.at().isAfter(moment)
                                         ? new Draw(draw.at(), draw.count(), Draw.Fate.BROKEN, draw.note())
                                         : draw)
                                 .toList()))

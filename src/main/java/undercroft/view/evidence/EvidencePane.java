@@ -52,7 +52,7 @@ public final class EvidencePane extends VBox {
         plots = new PlotsView(messages, second -> words().dayAndTime(Instant.ofEpochSecond(second)));
         plots.setId("evidence-plots");
         PlotMenu.on(plots, context, messages, title::getText);
-        back = new Button(messages.of("batch.back.button"));
+        back = new Button(messages.of("evidence.page.back", ""));
         back.setId("evidence-back");
         back.getStyleClass().add("quiet");
         back.setMinWidth(USE_PREF_SIZE);
@@ -123,18 +123,18 @@ public final class EvidencePane extends VBox {
         card.setVisible(page != null);
         if (page == null) {
             String said = model.faultProperty().get();
-            lists.getChildren()
-                    .setAll(plain(said.isEmpty() ? messages.of("evidence.page.working") : said, "faint"));
+            lists.getChildren().setAll(plain(said.isEmpty() ? messages.of("evidence.page.working") : said, "faint"));
             return;
         }
         title.setText(page.title());
+        back.setText(messages.of("evidence.page.back", page.name()));
         lists.getChildren().setAll(verdict(page), explanations(page), seen(page), next(page));
         plots.setPalette(Looks.palette(context.dark().get()));
         plots.show(page.picture(), true);
     }
 
     private Node verdict(EvidencePage page) {
-        return card("evidence-verdict", plain(page.headline(), "strong"), plain(page.change(), ""));
+        return card("evidence-verdict", plain(page.headline(), "emphasis"), plain(page.change(), ""));
     }
 
     private Node explanations(EvidencePage page) {
@@ -142,8 +142,9 @@ public final class EvidencePane extends VBox {
         for (EvidencePage.Chance chance : page.explanations()) {
             ChanceBar bar = new ChanceBar(chance.before(), chance.now());
             Label now = new Label(chance.line().now());
-            now.getStyleClass().add("strong");
-            Label before = new Label(messages.of("evidence.before") + " " + chance.line().before());
+            now.getStyleClass().add("emphasis");
+            Label before = new Label(
+                    messages.of("evidence.before") + " " + chance.line().before());
             before.getStyleClass().add("faint");
             HBox row = new HBox(10, bar, now, before);
             row.setAlignment(Pos.CENTER_LEFT);
@@ -159,8 +160,9 @@ public final class EvidencePane extends VBox {
             card.getChildren().add(plain(messages.of("evidence.seen.none"), "faint"));
         }
         for (EvidenceWords.Seen each : page.seen()) {
-            card.getChildren().add(plain(each.when() + " · " + each.what(), "strong"));
-            List<String> parts = each.foretold().isEmpty() ? List.of(each.limit()) : List.of(each.foretold(), each.limit());
+            card.getChildren().add(plain(each.when() + " · " + each.what(), "emphasis"));
+            List<String> parts =
+                    each.foretold().isEmpty() ? List.of(each.limit()) : List.of(each.foretold(), each.limit());
             card.getChildren().add(plain(String.join(" · ", parts), "faint"));
         }
         return card;
@@ -173,7 +175,7 @@ public final class EvidencePane extends VBox {
         }
         for (EvidenceWords.Next each : page.next()) {
             if (each.isWorthIt()) {
-                card.getChildren().add(plain(each.what(), "strong"));
+                card.getChildren().add(plain(each.what(), "emphasis"));
                 card.getChildren().add(plain(each.after(), ""));
                 card.getChildren().add(plain(each.cost(), "faint"));
             }

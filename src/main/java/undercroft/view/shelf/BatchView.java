@@ -140,7 +140,8 @@ final class BatchView extends VBox {
         }
         above.getChildren().add(figures(shown));
         if (!shown.evidence().isEmpty()) {
-            above.getChildren().add(new EvidenceView(
+            above.getChildren()
+                    .add(new EvidenceView(
                             context.messages(),
                             shown.evidence(),
                             () -> evidence.show(shown.batch().id())));

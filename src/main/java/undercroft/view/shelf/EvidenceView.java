@@ -16,7 +16,7 @@ final class EvidenceView extends VBox {
         getStyleClass().addAll("card", "evidence");
         setId("evidence");
         Label title = new Label(messages.of("evidence.title"));
-        title.getStyleClass().add("strong");
+        title.getStyleClass().add("section-title");
         GridPane table = new GridPane();
         table.getStyleClass().add("evidence-table");
         table.setHgap(14);

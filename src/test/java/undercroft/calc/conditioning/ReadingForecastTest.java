@@ -64,7 +64,8 @@ class ReadingForecastTest {
         }
         double told = ReadingForecast.volumesWideAfter(prior, one(by(0, 0)));
         assertEquals(sum / places.length, told, 0.2 * told);
-        assertTrue(told < 0.75 * ReadingForecast.volumesWide(prior), told + " of " + ReadingForecast.volumesWide(prior));
+        assertTrue(
+                told < 0.75 * ReadingForecast.volumesWide(prior), told + " of " + ReadingForecast.volumesWide(prior));
     }
 
     @Test
