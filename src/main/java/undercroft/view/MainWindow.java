@@ -17,6 +17,7 @@ import undercroft.app.LastView;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
 import undercroft.app.TimeViewModel;
+import undercroft.app.evidence.EvidenceViewModel;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.app.shelf.BatchViewModel;
 import undercroft.app.shelf.ShelfPlan;
@@ -24,6 +25,7 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.bottling.BottlingView;
+import undercroft.view.evidence.EvidencePane;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.Notices;
 import undercroft.view.kit.WindowContext;
@@ -72,10 +74,20 @@ public final class MainWindow {
                     pages.show(Page.SERVINGS);
                     servings.choose(servingId);
                 });
-        shelfPage = ShelfPage.of(shelf, batch, toDo, actions, context, time, batchId -> {
-            bottling.open(batchId);
-            pages.show(Page.BOTTLING_DAY);
-        });
+        EvidenceViewModel evidence = new EvidenceViewModel(context.forecasts(), context.messages());
+        shelfPage = ShelfPage.of(
+                shelf,
+                batch,
+                toDo,
+                actions,
+                context,
+                time,
+                batchId -> {
+                    bottling.open(batchId);
+                    pages.show(Page.BOTTLING_DAY);
+                },
+                evidence,
+                () -> new EvidencePane(evidence, context, context.messages()));
         PagesView deck = new PagesView(pages)
                 .with(Page.SHELF, () -> shelfPage)
                 .with(Page.BOTTLING_DAY, () -> bottling)
