@@ -38,10 +38,12 @@ public final class LiveGauges {
 
     private record Kept(long epochSecond, double bar) {}
 
-    /** Lays what is new there, where anything is. */
-    public void drop(Incoming incoming, Cellar cellar, Map<GaugeBottle, TimeSeries> bars, Instant now) {
+    /** Lays what is new there, where anything is; returns how many readings that are. */
+    public int drop(Incoming incoming, Cellar cellar, Map<GaugeBottle, TimeSeries> bars, Instant now) {
+        int[] laid = {0};
         bars.forEach((bottle, series) -> running(cellar, bottle).ifPresent(gauge -> {
             List<Kept> kept = thinned(known(cellar, bottle, gauge), series);
+            laid[0] += kept.size();
             if (!kept.isEmpty()) {
                 List<Reading> readings = new ArrayList<>();
                 kept.forEach(one -> readings.add(new Reading.Gauge(
@@ -50,6 +52,7 @@ public final class LiveGauges {
                 last.put(bottle, kept.get(kept.size() - 1));
             }
         }));
+        return laid[0];
     }
 
     private static Optional<FittedGauge> running(Cellar cellar, GaugeBottle bottle) {
