@@ -14,8 +14,7 @@ import undercroft.quantity.InvalidInput;
  * @param topic a live gauge's messages, if it sends any
  * @param opened when the bottle was opened, which ends the experiment
  */
-public record FittedGauge(
-        String instrument, Instant from, Optional<Instant> opened, Optional<PressureTopic> topic) {
+public record FittedGauge(String instrument, Instant from, Optional<Instant> opened, Optional<PressureTopic> topic) {
     private static final int LONGEST = 120;
 
     public FittedGauge {

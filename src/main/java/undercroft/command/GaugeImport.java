@@ -22,8 +22,7 @@ import undercroft.store.logger.LoggerUnit;
 import undercroft.store.logger.Progress;
 
 /** A gauge's own file: what it logged becomes readings of its lot, as what a live gauge sends does. */
-record GaugeImport(
-        Console console, Path folder, Path file, String bottle, String column, String dates, String unit) {
+record GaugeImport(Console console, Path folder, Path file, String bottle, String column, String dates, String unit) {
     private static final Map<String, PressureUnit> UNITS = Map.of("bar", PressureUnit.BAR, "psi", PressureUnit.PSI);
 
     Answer into(Cellar cellar, Answer answer) {
@@ -32,8 +31,7 @@ record GaugeImport(
             throw new InvalidInput("--gauge", "command.fault.gauge", bottle);
         }
         Lot lot = cellar.batch(parts[0]).lot(parts[1]);
-        FittedGauge fitted =
-                lot.gauge().orElseThrow(() -> new InvalidInput(bottle, "experiment.fault.none"));
+        FittedGauge fitted = lot.gauge().orElseThrow(() -> new InvalidInput(bottle, "experiment.fault.none"));
         PressureUnit pressure = unit == null ? PressureUnit.BAR : ImportCommand.chosen("--unit", unit, UNITS);
         TimeSeries values = LoggerFile.read(file, choices(LoggerFile.inspect(file, cellar.zone())), Progress.NONE)
                 .celsius();

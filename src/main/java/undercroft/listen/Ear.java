@@ -220,11 +220,7 @@ final class Ear {
             faults.add(new InvalidInput(place, "listen.fault.numberless", topic.name(), nonsense));
         }
         if (counts.implausible > 0) {
-            faults.add(new InvalidInput(
-                    place,
-                    implausible(),
-                    topic.name(),
-                    nonsense));
+            faults.add(new InvalidInput(place, implausible(), topic.name(), nonsense));
         }
         if (counts.crowded > 0) {
             faults.add(new InvalidInput(place, "listen.fault.crowded", topic.name()));

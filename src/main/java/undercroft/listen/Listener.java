@@ -123,8 +123,7 @@ public final class Listener implements AutoCloseable {
         gauges.clear();
         for (Place place : cellar.places()) {
             place.topic()
-                    .ifPresent(topic ->
-                            ears.put(place.id(), ear(placesBefore.get(place.id()), place.name(), topic)));
+                    .ifPresent(topic -> ears.put(place.id(), ear(placesBefore.get(place.id()), place.name(), topic)));
         }
         Instant now = clock.instant();
         for (Batch batch : cellar.batches()) {
@@ -133,13 +132,13 @@ public final class Listener implements AutoCloseable {
                 lot.gauge()
                         .filter(gauge -> gauge.isReadAt(now))
                         .flatMap(FittedGauge::topic)
-                        .ifPresent(
-                                topic -> gauges.put(bottle, ear(gaugesBefore.get(bottle), batch.name(), topic)));
+                        .ifPresent(topic -> gauges.put(bottle, ear(gaugesBefore.get(bottle), batch.name(), topic)));
             }
         }
         List<Ear> after = all();
         for (Ear left : before) {
-            if (after.stream().noneMatch(ear -> ear.topic().name().equals(left.topic().name()))) {
+            if (after.stream()
+                    .noneMatch(ear -> ear.topic().name().equals(left.topic().name()))) {
                 var unused = client.unsubscribeWith()
                         .topicFilter(left.topic().name())
                         .send();

@@ -101,7 +101,10 @@ class ExperimentCommandsTest {
         Instant begin = batch.cappedAt().orElseThrow().plus(Duration.ofDays(21));
         StringBuilder text = new StringBuilder("time,pressure\n");
         for (int i = 0; i < 24 * 12; i++) {
-            text.append(begin.plusSeconds(300L * i)).append(',').append(20 + i / 72).append(".5\n");
+            text.append(begin.plusSeconds(300L * i))
+                    .append(',')
+                    .append(20 + i / 72)
+                    .append(".5\n");
         }
         Path log = Files.writeString(scratch.resolve("gauge.csv"), text);
         String bottle = batch.id() + "/" + batch.lots().get(0).id();
@@ -118,7 +121,13 @@ class ExperimentCommandsTest {
         Terminal again = Terminal.run(scratch, line);
         assertTrue(again.out().contains("0 new readings"), again.out());
         assertEquals(14, CellarStore.read(folder).batch(batch.id()).readings().size());
-        assertEquals(2, Terminal.run(scratch, "import", folder.toString(), "--gauge", "x", log.toString()).code());
-        assertEquals(2, Terminal.run(scratch, "import", folder.toString(), log.toString()).code());
+        assertEquals(
+                2,
+                Terminal.run(scratch, "import", folder.toString(), "--gauge", "x", log.toString())
+                        .code());
+        assertEquals(
+                2,
+                Terminal.run(scratch, "import", folder.toString(), log.toString())
+                        .code());
     }
 }

@@ -92,8 +92,7 @@ class LiveGaugesTest {
         }
         List<Reading> bit = List.copyOf(taken(flushes));
         assertEquals(4, bit.size());
-        new LiveGauges()
-                .drop(Incoming.of(folder), CellarStore.read(folder), Map.of(BOTTLE, whole), clock.instant());
+        new LiveGauges().drop(Incoming.of(folder), CellarStore.read(folder), Map.of(BOTTLE, whole), clock.instant());
         assertEquals(bit, taken(), "what is known already tells nothing new");
     }
 
@@ -107,10 +106,7 @@ class LiveGaugesTest {
     @Test
     void aGaugeThatNobodyFittedIsNotHeard() {
         gauges.drop(
-                Incoming.of(folder),
-                FormSamples.CELLAR,
-                Map.of(BOTTLE, minutes(0, 1440, day -> day)),
-                clock.instant());
+                Incoming.of(folder), FormSamples.CELLAR, Map.of(BOTTLE, minutes(0, 1440, day -> day)), clock.instant());
         assertEquals(List.of(), taken());
     }
 }

@@ -131,8 +131,8 @@ public final class Watch implements AutoCloseable {
                 Map<String, TimeSeries> all = new HashMap<>(samples);
                 heard.ifPresent(live ->
                         live.celsius().forEach((id, celsius) -> all.merge(id, celsius, TimeSeries::mergedWith)));
-                heard.ifPresent(live -> gauges.drop(
-                        Incoming.of(folder), CellarStore.read(folder), live.bars(), clock.instant()));
+                heard.ifPresent(live ->
+                        gauges.drop(Incoming.of(folder), CellarStore.read(folder), live.bars(), clock.instant()));
                 keep(all);
                 saved = true;
             } finally {

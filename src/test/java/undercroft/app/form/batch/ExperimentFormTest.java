@@ -39,8 +39,10 @@ class ExperimentFormTest {
         FormSamples.choose(begin, "experiment-unit", PressureUnit.PSI);
         Cellar begun = begin.applyTo(FormSamples.CELLAR);
         Lot lot = begun.batch(FormSamples.batch().id()).lot(FormSamples.lot().id());
-        assertEquals(Optional.of(new FittedGauge("dial", lot.stays().get(0).from())
-                        .hearing(Optional.of(new PressureTopic("home/gauge", "", PressureUnit.PSI)))), lot.gauge());
+        assertEquals(
+                Optional.of(new FittedGauge("dial", lot.stays().get(0).from())
+                        .hearing(Optional.of(new PressureTopic("home/gauge", "", PressureUnit.PSI)))),
+                lot.gauge());
 
         ExperimentForm end = form(begun);
         assertTrue(end.ends());
