@@ -47,7 +47,9 @@ class EvidenceCourseTest {
         EvidenceCourse course = course(cellar, "quarry-porter");
         assertEquals(4, course.steps().size());
         assertEquals(
-                told(withReadings("quarry-porter", List.of()), "quarry-porter").pressure().heatLimitCelsius(),
+                told(withReadings("quarry-porter", List.of()), "quarry-porter")
+                        .pressure()
+                        .heatLimitCelsius(),
                 course.before().pressure().heatLimitCelsius());
         double now = told(cellar, "quarry-porter").pressure().heatLimitCelsius();
         assertEquals(now, course.now().pressure().heatLimitCelsius());
