@@ -276,16 +276,29 @@ class CalibrationWorldsTest {
         if (planned.isEmpty()) {
             return planned;
         }
-        LotReadings lot = new LotReadings(planned, track, CAPPED, ReferenceBatch.GAUGE, Optional.empty());
+        List<Observation> there = planned.stream().map(plan -> at(plan, track)).toList();
+        LotReadings lot = new LotReadings(there, track, CAPPED, ReferenceBatch.GAUGE, Optional.empty());
         // A world outside the prior has the one fault alone, and no other in its gauge.
         double scale = world == World.PRIOR ? ConditioningEnsemble.GAUGE_SCALE : 0;
         double[][] expected = new ReadingLikelihood(lot, offsets, scale)
                 .expected(z, truth.memberConstants());
         List<Observation> read = new ArrayList<>();
         for (int i = 0; i < planned.size(); i++) {
-            read.add(outcome(lot.readings().get(i), expected[i][0], world.gaugeShows(), random));
+            read.add(outcome(planned.get(i), expected[i][0], world.gaugeShows(), random));
         }
         return read;
+    }
+
+    /** A gauge is as warm as its bottle truly is, whatever is written down of the place. */
+    private static Observation at(Observation plan, Track track) {
+        return plan instanceof Observation.GaugePressure gauge
+                ? new Observation.GaugePressure(
+                        gauge.epochSecond(),
+                        gauge.gaugeBar(),
+                        gauge.bottle(),
+                        gauge.instrument(),
+                        track.valueAt(track.indexAt(gauge.epochSecond())))
+                : plan;
     }
 
     private static Observation outcome(Observation plan, double expected, double shows, RandomGenerator random) {
