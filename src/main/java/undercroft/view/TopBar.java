@@ -16,6 +16,7 @@ import undercroft.app.TimeViewModel;
 import undercroft.cellar.Settings;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
+import undercroft.view.help.HelpWindow;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
@@ -25,7 +26,7 @@ import undercroft.view.start.LanguageMenu;
 final class TopBar extends HBox {
     private final WindowContext context;
 
-    TopBar(WindowContext context, TimeViewModel time, PageBar links) {
+    TopBar(WindowContext context, TimeViewModel time, PageBar links, HelpWindow help) {
         this.context = context;
         getStyleClass().add("top-bar");
         setMinWidth(0);
@@ -43,7 +44,7 @@ final class TopBar extends HBox {
         working.setMinWidth(USE_PREF_SIZE);
         working.visibleProperty().bind(context.forecasts().workingProperty().and(working.managedProperty()));
         AsOfBar asOf = new AsOfBar(context.messages(), time, context.dark());
-        getChildren().addAll(name, cellarMenu(), links, left, asOf, working, right, undo(), redo(), view());
+        getChildren().addAll(name, cellarMenu(), links, left, asOf, working, right, undo(), redo(), view(), help(help));
         Widths.follow(this, width -> fit(width, name, asOf, working));
     }
 
@@ -166,6 +167,14 @@ final class TopBar extends HBox {
         menu.setOnShowing(event -> name.run());
         name.run();
         return menu;
+    }
+
+    private Button help(HelpWindow help) {
+        Button button = button("help-button", context.messages().of("help.button"), () -> help.show(getScene()));
+        button.getStyleClass().add("help-button");
+        button.setAccessibleText(context.messages().of("help.button-sentence"));
+        button.setTooltip(new Tooltip(button.getAccessibleText()));
+        return button;
     }
 
     private Menu language() {
