@@ -79,6 +79,11 @@ public record CellarOutlook(
         return Destination.coolest(places, lot, at);
     }
 
+    /** The other place to offer first for a lot, if there is one. */
+    public Optional<Destination> offeredFor(LotOutlook lot) {
+        return Destination.offered(places, lot, at);
+    }
+
     /** What a place would be for a lot. */
     public Destination destination(String placeId, LotOutlook lot) {
         return places.stream()

@@ -4,9 +4,13 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.Alert;
+import undercroft.outlook.lot.Cause;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.PressureOutlook;
+import undercroft.outlook.lot.Verdict;
 import undercroft.series.Track;
 
 /**
@@ -32,12 +36,40 @@ public record Destination(String placeId, String placeName, double warmestCelsiu
 
     /** The coolest of the other places in which it does not freeze; empty when there is none. */
     static Optional<Destination> coolest(List<PlaceOutlook> places, LotOutlook lot, Instant at) {
-        return places.stream()
-                .filter(place -> !place.place().id().equals(lot.place().id()))
-                .filter(place ->
-                        coldest(place.bottles(), at) > lot.frost().limits().freezingCelsius() + ABOVE_FROST_KELVIN)
+        return elsewhere(places, lot, at)
                 .map(place -> of(place, lot, at))
                 .min(Comparator.comparingDouble(Destination::warmestCelsius));
+    }
+
+    /**
+     * The place to offer first for what the lot wants: one that is not too warm for it, and warm where its yeast stands
+     * still in the cold, dark where light falls on it. Where every other place is too warm it is the coolest; empty when
+     * it freezes in all of them.
+     */
+    static Optional<Destination> offered(List<PlaceOutlook> places, LotOutlook lot, Instant at) {
+        Verdict verdict = lot.verdict();
+        if (verdict.danger() != Alert.CLEAR || verdict.has(Cause.Kind.TOO_HOT_FOR_YEAST)) {
+            return coolest(places, lot, at);
+        }
+        boolean wantsWarmth = verdict.has(Cause.Kind.STALLED) || verdict.has(Cause.Kind.SLOW);
+        boolean wantsDark = verdict.has(Cause.Kind.LIGHT_FALLS);
+        List<Destination> fit = elsewhere(places, lot, at)
+                .sorted(Comparator.comparing(
+                        place -> wantsDark && !place.place().light().isDark()))
+                .map(place -> of(place, lot, at))
+                .filter(Destination::withinLimit)
+                .toList();
+        return (wantsWarmth
+                        ? fit.stream().max(Comparator.comparingDouble(Destination::warmestCelsius))
+                        : fit.stream().findFirst())
+                .or(() -> coolest(places, lot, at));
+    }
+
+    private static Stream<PlaceOutlook> elsewhere(List<PlaceOutlook> places, LotOutlook lot, Instant at) {
+        double frost = lot.frost().limits().freezingCelsius() + ABOVE_FROST_KELVIN;
+        return places.stream()
+                .filter(place -> !place.place().id().equals(lot.place().id()))
+                .filter(place -> coldest(place.bottles(), at) > frost);
     }
 
     private static double coldest(Track bottles, Instant at) {

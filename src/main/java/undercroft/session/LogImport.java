@@ -3,6 +3,7 @@ package undercroft.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.TemperatureSource;
@@ -39,10 +40,15 @@ public record LogImport(String placeId, ImportedLog log, ImportMerge merge, bool
 
     /** Undoable as {@code what}. */
     public void into(Workspace workspace, String what) {
+        into(workspace, what, UnaryOperator.identity());
+    }
+
+    /** The same in one step with another change of the cellar. */
+    public void into(Workspace workspace, String what, UnaryOperator<Cellar> also) {
         if (!merge.changesNothing()) {
-            workspace.changeTemperatures(what, placeId, merge.series());
-        } else if (becomesSource) {
-            workspace.change(what, this::withSource);
+            workspace.changeTemperatures(what, placeId, merge.series(), also);
+        } else {
+            workspace.change(what, cellar -> also.apply(becomesSource ? withSource(cellar) : cellar));
         }
     }
 

@@ -30,6 +30,8 @@ public final class Workspace {
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(this, "state");
     private final ReadOnlyStringWrapper undoText = new ReadOnlyStringWrapper(this, "undoText", "");
     private final ReadOnlyStringWrapper redoText = new ReadOnlyStringWrapper(this, "redoText", "");
+    private final ReadOnlyObjectWrapper<Deed> newest = new ReadOnlyObjectWrapper<>(this, "newest");
+    private int deeds;
     private final Deque<Step> undos = new ArrayDeque<>();
     private final Deque<Step> redos = new ArrayDeque<>();
     private final Optional<InvalidInput> lookOnly;
@@ -50,6 +52,13 @@ public final class Workspace {
 
     /** The cellar with the temperatures logged in its places, by place id. */
     public record State(Cellar cellar, Map<String, TimeSeries> temperatures) {}
+
+    /**
+     * One thing a person did, or took back.
+     *
+     * @param number tells two deeds of the same words apart
+     */
+    public record Deed(int number, String what, boolean undone) {}
 
     private record Step(String what, String group, State before, State after) {}
 
@@ -78,6 +87,14 @@ public final class Workspace {
     /** What redo would do again, or empty. */
     public ReadOnlyStringProperty redoTextProperty() {
         return redoText.getReadOnlyProperty();
+    }
+
+    /**
+     * What was done or taken back last; null at first. What is typed along a page, what a logger adds and how things are
+     * shown is nothing of the kind.
+     */
+    public ReadOnlyObjectProperty<Deed> newestProperty() {
+        return newest.getReadOnlyProperty();
     }
 
     /** Why the newest change is not on disk; null while all is saved. */
@@ -110,13 +127,21 @@ public final class Workspace {
 
     /** Makes a change that undo can take back; what was logged for places that went goes too. An {@link InvalidInput} from it leaves everything as it was. */
     public void change(String what, UnaryOperator<Cellar> change) {
+        if (step(what, change)) {
+            told(what, false);
+        }
+    }
+
+    private boolean step(String what, UnaryOperator<Cellar> change) {
         State before = state.get();
         Cellar changed = change.apply(before.cellar());
         if (!changed.equals(before.cellar())) {
             Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
             all.keySet().retainAll(changed.places().stream().map(Place::id).toList());
             did(new Step(what, "", before, new State(changed, Map.copyOf(all))));
+            return true;
         }
+        return false;
     }
 
     /**
@@ -139,8 +164,7 @@ public final class Workspace {
         Step last = undos.peek();
         boolean goesOn = last != null && group.equals(last.group()) && redos.isEmpty();
         State before = state.get();
-        change(what, change);
-        if (!before.cellar().equals(getCellar())) {
+        if (step(what, change)) {
             Step step = undos.pop();
             if (goesOn) {
                 undos.pop();
@@ -151,12 +175,18 @@ public final class Workspace {
 
     /** Replaces what is logged for a place, which follows its log from then on; undoable. */
     public void changeTemperatures(String what, String placeId, TimeSeries celsius) {
+        changeTemperatures(what, placeId, celsius, UnaryOperator.identity());
+    }
+
+    /** The same with another change of the cellar, in one step. */
+    public void changeTemperatures(String what, String placeId, TimeSeries celsius, UnaryOperator<Cellar> also) {
         State before = state.get();
         Map<String, TimeSeries> all = new HashMap<>(before.temperatures());
         all.put(placeId, celsius);
         Place place = before.cellar().place(placeId);
         Cellar logged = before.cellar().withPlace(place.withTemperature(new TemperatureSource.Logged()));
-        did(new Step(what, "", before, new State(logged, Map.copyOf(all))));
+        did(new Step(what, "", before, new State(also.apply(logged), Map.copyOf(all))));
+        told(what, false);
     }
 
     /**
@@ -207,6 +237,7 @@ public final class Workspace {
             Step step = undos.pop();
             redos.push(step);
             show(step.before());
+            told(step.what(), true);
         }
     }
 
@@ -215,6 +246,7 @@ public final class Workspace {
             Step step = redos.pop();
             undos.push(step);
             show(step.after());
+            told(step.what(), false);
         }
     }
 
@@ -228,6 +260,11 @@ public final class Workspace {
         }
         redos.clear();
         show(step.after());
+    }
+
+    private void told(String what, boolean undone) {
+        deeds++;
+        newest.set(new Deed(deeds, what, undone));
     }
 
     private void show(State to) {

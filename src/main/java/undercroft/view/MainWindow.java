@@ -114,8 +114,9 @@ public final class MainWindow {
         estimate.getStyleClass().addAll("faint", "estimate");
         BorderPane root = new BorderPane(deck, top, null, estimate, null);
         NewsView news = new NewsView(context);
-        StackPane.setAlignment(news, Pos.BOTTOM_CENTER);
-        StackPane.setMargin(news, new Insets(0, 20, 24, 20));
+        // On the line of the foot, so that it covers nothing that is read on the page.
+        StackPane.setAlignment(news, Pos.BOTTOM_RIGHT);
+        StackPane.setMargin(news, new Insets(0, 20, 1, 20));
         StackPane window = new StackPane(root, news);
         window.getStyleClass().add("window");
         scene = new Scene(window);

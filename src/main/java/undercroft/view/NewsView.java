@@ -55,7 +55,7 @@ final class NewsView extends HBox {
             }
         });
         context.faults().newsProperty().addListener((property, before, after) -> show(after));
-        context.workspace().stateProperty().addListener((property, before, after) -> tellOfStep());
+        context.workspace().newestProperty().addListener((property, before, after) -> tellOf(after));
         context.forecasts()
                 .outlookProperty()
                 .addListener((property, before, after) -> ReadingEffect.of(before, after, context.messages())
@@ -67,17 +67,9 @@ final class NewsView extends HBox {
     }
 
     /** Says of each step what it was; of one taken back, that it was. */
-    private void tellOfStep() {
-        Workspace workspace = context.workspace();
-        if (toldOf.filter(workspace.getCellar()::equals).isPresent()) {
-            return;
-        }
-        String done = workspace.undoTextProperty().get();
-        String undone = workspace.redoTextProperty().get();
-        if (!undone.isEmpty()) {
-            tell(context.messages().of("news.undone", undone), false);
-        } else if (!done.isEmpty()) {
-            tell(context.messages().of("news.done", done), true);
+    private void tellOf(Workspace.Deed deed) {
+        if (toldOf.filter(context.workspace().getCellar()::equals).isEmpty()) {
+            tell(context.messages().of(deed.undone() ? "news.undone" : "news.done", deed.what()), !deed.undone());
         }
     }
 

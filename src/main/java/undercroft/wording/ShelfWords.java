@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import undercroft.catalogue.Listed;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.climate.PlaceOutlook;
+import undercroft.outlook.lot.LotOutlook;
 
 /**
  * What everything said about one shelf is written with: its language, its units, its zone, and dates as seen from its
@@ -59,6 +61,25 @@ public record ShelfWords(CellarOutlook outlook, QuantityFormat format) {
     /** {@code 8 to 17 August}. */
     public String days(Instant from, Instant until) {
         return format.days(from, until, at());
+    }
+
+    /** How warm it is in a place; where nothing is measured it is called a guess. */
+    public String warmth(PlaceOutlook place) {
+        return guessed(format.celsius(place.nowCelsius()), place);
+    }
+
+    /** How warm a lot's bottles are; where nothing is measured it is called a guess. */
+    public String warmth(LotOutlook lot) {
+        String now = format.celsius(lot.temperature().nowCelsius());
+        return outlook.places().stream()
+                .filter(place -> place.place().id().equals(lot.place().id()))
+                .findFirst()
+                .map(place -> guessed(now, place))
+                .orElse(now);
+    }
+
+    private String guessed(String celsius, PlaceOutlook place) {
+        return place.measured() ? celsius : of("shelf.climate.guess", celsius);
     }
 
     /** Full days from then until the instant looked at, the first day being 1. */

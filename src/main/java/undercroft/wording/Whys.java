@@ -123,9 +123,7 @@ public record Whys(ShelfWords words) {
                                 "why.input.fill-value",
                                 format.millilitres(bottle.fillMillilitres()),
                                 format.millilitres(bottle.headspaceMillilitres()))),
-                input(
-                        "why.input.bottle-temperature",
-                        format.celsius(lot.temperature().nowCelsius())),
+                input("why.input.bottle-temperature", words.warmth(lot)),
                 input("why.input.carbonation", format.volumes(lot.carbonation().atPresent())),
                 new Input(
                         words.of("why.input.strongest", lot.left()),

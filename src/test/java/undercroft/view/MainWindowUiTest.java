@@ -254,6 +254,8 @@ class MainWindowUiTest {
         assertEquals("Undone: another name", text("news-sentence"));
         onWindowThread(find("news-close", Button.class)::fire);
         assertFalse(news.isVisible());
+        onWindowThread(item("units")::fire);
+        assertFalse(news.isVisible(), "how things are shown is no news");
     }
 
     @Test
@@ -272,7 +274,7 @@ class MainWindowUiTest {
         MenuButton move = find("marks-move", MenuButton.class);
         onWindowThread(() -> move.getItems().get(0).fire());
         assertEquals(
-                "2 crates to Loft",
+                "Move 2 crates to Loft",
                 sample.context.workspace().undoTextProperty().get());
     }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import undercroft.app.form.Slug;
 import undercroft.bottling.BottlingDay;
 import undercroft.bottling.Checklist;
@@ -35,12 +36,12 @@ public record DayPrintouts(
         return Worksheet.of(batchName, day, words, today);
     }
 
-    /** Labels for the crates as they will stand after capping; {@code cellar} still holds the plan. */
-    public CrateLabels.Sheets labels(Cellar cellar, CappingForm done) {
+    /** Labels for the crates as they will stand after capping, made when asked for; {@code cellar} still holds the plan. */
+    public Supplier<CrateLabels.Sheets> labels(Cellar cellar, CappingForm done) {
         Batch capped = done.capping(cellar).batch();
         Cellar alone = cellar.withServings(List.of()).withBatches(List.of(capped));
         Instant at = capped.cappedAt().orElse(now);
-        return CrateLabels.of(
+        return () -> CrateLabels.of(
                 Outlooks.of(alone, temperatures, at),
                 Optional.empty(),
                 capped.id(),
@@ -78,7 +79,7 @@ public record DayPrintouts(
     }
 
     /** Writes a page where the person wants it, who was asked when a file was there. */
-    public static void write(Path file, String page) {
-        Export.ofTexts().file(file, page, Export.Replacing.ANY);
+    public static Path write(Path file, String page) {
+        return Export.ofTexts().file(file, page, Export.Replacing.ANY);
     }
 }

@@ -52,7 +52,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
         return words.of(
                 "batch.where",
                 lot.place().name(),
-                words.format().celsius(lot.temperature().nowCelsius()),
+                words.warmth(lot),
                 words.name(outlook.cellar().bottleType(lot.lot().bottleTypeId())),
                 words.nameOf(lot.lot().colour()),
                 batch.batch().cappedAt().map(words::dayNumber).orElse(0L));

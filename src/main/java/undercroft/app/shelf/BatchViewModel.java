@@ -60,35 +60,47 @@ public final class BatchViewModel {
 
     /** Takes a reading back; undoable. */
     public void remove(Reading reading) {
-        workspace.change(messages.of("undo.reading.removed"), cellar -> {
-            Batch batch = cellar.batch(shownBatchId);
-            List<Reading> rest = new ArrayList<>(batch.readings());
-            rest.remove(reading);
-            return cellar.withBatch(batch.withReadings(rest));
-        });
+        workspace.change(
+                messages.of(
+                        "undo.reading.removed",
+                        workspace.getCellar().batch(shownBatchId).name()),
+                cellar -> {
+                    Batch batch = cellar.batch(shownBatchId);
+                    List<Reading> rest = new ArrayList<>(batch.readings());
+                    rest.remove(reading);
+                    return cellar.withBatch(batch.withReadings(rest));
+                });
     }
 
     /** Takes back that bottles left; undoable. */
     public void remove(BatchPage.Drawn drawn) {
-        workspace.change(messages.of("undo.draw.removed"), cellar -> {
-            Batch batch = cellar.batch(shownBatchId);
-            Lot lot = batch.lot(drawn.lotId());
-            List<Draw> rest = new ArrayList<>(lot.draws());
-            rest.remove(drawn.draw());
-            return cellar.withBatch(batch.withLot(lot.withDraws(rest)));
-        });
+        workspace.change(
+                messages.of(
+                        "undo.draw.removed",
+                        workspace.getCellar().batch(shownBatchId).name()),
+                cellar -> {
+                    Batch batch = cellar.batch(shownBatchId);
+                    Lot lot = batch.lot(drawn.lotId());
+                    List<Draw> rest = new ArrayList<>(lot.draws());
+                    rest.remove(drawn.draw());
+                    return cellar.withBatch(batch.withLot(lot.withDraws(rest)));
+                });
     }
 
     /** Answers why bottles burst; undoable. */
     public void answer(Evidence.Burst burst, BurstCause cause) {
-        workspace.change(messages.of("undo.burst.cause"), cellar -> {
-            Batch batch = cellar.batch(shownBatchId);
-            Lot lot = batch.lot(burst.lotId());
-            List<Draw> draws = lot.draws().stream()
-                    .map(draw -> isOf(draw, burst) ? draw.withCause(cause) : draw)
-                    .toList();
-            return cellar.withBatch(batch.withLot(lot.withDraws(draws)));
-        });
+        workspace.change(
+                messages.of(
+                        "undo.burst.cause",
+                        workspace.getCellar().batch(shownBatchId).name()),
+                cellar -> {
+                    Batch batch = cellar.batch(shownBatchId);
+                    Lot lot = batch.lot(burst.lotId());
+                    List<Draw> draws = lot.draws().stream()
+                            .map(draw -> isOf(draw, burst) ? draw.withCause(cause) : draw)
+                            .toList();
+                    return cellar.withBatch(batch.withLot(lot.withDraws(draws)));
+                });
     }
 
     private static boolean isOf(Draw draw, Evidence.Burst burst) {

@@ -174,11 +174,8 @@ public record ShelfPlan(List<Plank> planks, List<Crate> planned, List<Crate> gon
     }
 
     private static String climate(PlaceOutlook place, ShelfWords words) {
-        String now = words.format().celsius(place.nowCelsius());
-        if (!place.measured()) {
-            return words.of("shelf.climate.guess", now);
-        }
-        if (Math.abs(place.trendKelvin()) < 0.75) {
+        String now = words.warmth(place);
+        if (!place.measured() || Math.abs(place.trendKelvin()) < 0.75) {
             return now;
         }
         return words.of(place.trendKelvin() > 0 ? "shelf.climate.rising" : "shelf.climate.falling", now);

@@ -77,9 +77,7 @@ final class LotFigures {
         rows.add(new Row(
                 "report.lots.heat",
                 lot -> words.format().heatLimit(lot.pressure().heatLimitCelsius())));
-        rows.add(new Row(
-                "report.lots.temperature",
-                lot -> words.format().celsius(lot.temperature().nowCelsius())));
+        rows.add(new Row("report.lots.temperature", words::warmth));
         rows.add(new Row(
                 "report.lots.kinetic",
                 lot -> words.format().celsius(lot.temperature().meanKineticCelsius())));

@@ -79,7 +79,7 @@ final class CappingView {
                 .save(
                         cap,
                         printouts.fileName("labels"),
-                        () -> printouts.labels(context.model().cellar(), form),
+                        printouts.labels(context.model().cellar(), form),
                         CrateLabels.Sheets::page,
                         sheets -> context.model().labelled(sheets.printed()));
     }

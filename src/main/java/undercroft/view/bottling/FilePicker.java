@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import undercroft.view.kit.SavedFiles;
 import undercroft.wording.Messages;
 
 /** Asks with the system's own dialog. */
@@ -16,12 +17,6 @@ record FilePicker(Messages messages) implements Printouts.Picker {
         chooser.setInitialFileName(suggestedName);
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("HTML", "*.html"));
         File chosen = chooser.showSaveDialog(owner);
-        return Optional.ofNullable(chosen).map(File::toPath).map(FilePicker::withEnding);
-    }
-
-    /** Some systems' dialogs leave out the ending that was not typed; without it no program opens the file. */
-    static Path withEnding(Path file) {
-        String name = String.valueOf(file.getFileName());
-        return name.contains(".") ? file : file.resolveSibling(name + ".html");
+        return Optional.ofNullable(chosen).map(File::toPath).map(file -> SavedFiles.withEnding(file, "html"));
     }
 }

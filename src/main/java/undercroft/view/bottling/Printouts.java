@@ -43,15 +43,21 @@ final class Printouts {
         save(from, suggestedName, page, html -> html, saved -> {});
     }
 
+    /** The paper is made and written in the background. */
     <T> void save(Node from, String suggestedName, Supplier<T> paper, Function<T, String> page, Consumer<T> whenSaved) {
-        window.faults().guard(() -> {
-            T made = paper.get();
-            picker.pick(from.getScene().getWindow(), suggestedName).ifPresent(file -> {
-                DayPrintouts.write(file, page.apply(made));
-                whenSaved.accept(made);
-                answer.set(window.messages().of("bottling.papers.saved", file));
-            });
-        });
+        picker.pick(from.getScene().getWindow(), suggestedName)
+                .ifPresent(file -> window.tasks()
+                        .run(
+                                () -> {
+                                    T made = paper.get();
+                                    DayPrintouts.write(file, page.apply(made));
+                                    return made;
+                                },
+                                made -> {
+                                    whenSaved.accept(made);
+                                    answer.set(window.messages().of("bottling.papers.saved", file));
+                                },
+                                window.faults()::show));
     }
 
     void print(Node from, DayPrintouts printouts) {

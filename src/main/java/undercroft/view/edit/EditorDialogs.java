@@ -127,23 +127,24 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        MoveForm form = moveForm(batch, lot);
+        MoveForm form = moveForm(batch, lot, LotDialogs.offered(cellar(), outlook(), batch.id(), lot.id()));
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
     public void moveTo(Batch batch, Lot lot, Place place) {
-        MoveForm form = moveForm(batch, lot).to(place);
+        MoveForm form = moveForm(batch, lot, Optional.of(place));
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
-    private MoveForm moveForm(Batch batch, Lot lot) {
+    private MoveForm moveForm(Batch batch, Lot lot, Optional<Place> offered) {
         return new MoveForm(
                 messages,
                 cellar(),
                 batch,
                 lot,
                 clock.instant(),
+                offered,
                 place -> LotDialogs.warning(messages, outlook(), batch.id(), lot.id(), place));
     }
 
@@ -220,7 +221,7 @@ public final class EditorDialogs implements Editors {
 
     @Override
     public void editSettings() {
-        SettingsDialog.open(dialogs, cellar());
+        SettingsDialog.open(dialogs, workspace);
     }
 
     /** One whose file cannot be read is named anew. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import undercroft.app.form.Field;
+import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.Alert;
@@ -38,6 +39,14 @@ final class LotDialogs {
             Messages messages, Optional<CellarOutlook> outlook, String batchId, String lotId, Place place) {
         return outlook.flatMap(known -> lot(known, batchId, lotId)
                 .flatMap(lot -> new HandlingWords(ShelfWords.of(known, messages)).warmer(lot, place.id())));
+    }
+
+    /** Where a lot is best taken. */
+    static Optional<Place> offered(Cellar cellar, Optional<CellarOutlook> outlook, String batchId, String lotId) {
+        return outlook.flatMap(known -> lot(known, batchId, lotId).flatMap(known::offeredFor))
+                .flatMap(there -> cellar.places().stream()
+                        .filter(place -> place.id().equals(there.placeId()))
+                        .findFirst());
     }
 
     private static Optional<LotOutlook> lot(CellarOutlook outlook, String batchId, String lotId) {

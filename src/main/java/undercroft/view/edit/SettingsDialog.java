@@ -18,6 +18,7 @@ import undercroft.catalogue.Listed;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
+import undercroft.session.Workspace;
 import undercroft.view.kit.form.FormDialog;
 import undercroft.view.kit.form.FormDialogs;
 import undercroft.view.kit.form.FormGrid;
@@ -25,16 +26,18 @@ import undercroft.view.kit.form.FormGrid;
 /** Asks what holds for the whole cellar. */
 final class SettingsDialog {
     private final FormDialogs dialogs;
+    private final Workspace workspace;
     private final SettingsForm form;
     private FormDialog dialog;
 
-    private SettingsDialog(FormDialogs dialogs, Cellar cellar) {
+    private SettingsDialog(FormDialogs dialogs, Workspace workspace) {
         this.dialogs = dialogs;
-        this.form = new SettingsForm(dialogs.messages(), cellar);
+        this.workspace = workspace;
+        this.form = new SettingsForm(dialogs.messages(), workspace.getCellar());
     }
 
-    static FormDialog open(FormDialogs dialogs, Cellar cellar) {
-        return new SettingsDialog(dialogs, cellar).open();
+    static FormDialog open(FormDialogs dialogs, Workspace workspace) {
+        return new SettingsDialog(dialogs, workspace).open();
     }
 
     private FormDialog open() {
@@ -54,7 +57,8 @@ final class SettingsDialog {
                         sugar -> sugar(Optional.of(sugar)),
                         form::remove,
                         () -> sugar(Optional.empty())));
-        dialog = dialogs.open(dialogs.messages().of("form.settings.title"), form, grid);
+        dialog = dialogs.open(
+                dialogs.owner(), dialogs.messages().of("form.settings.title"), form, grid, () -> form.save(workspace));
         return dialog;
     }
 

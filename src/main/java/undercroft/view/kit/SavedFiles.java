@@ -2,6 +2,7 @@ package undercroft.view.kit;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -73,8 +74,9 @@ public final class SavedFiles {
 
     private record Written<T>(Path file, T what) {}
 
-    static Path withEnding(Path file, String ending) {
+    /** Some systems' dialogs leave out the ending that was not typed; without it no program opens the file. */
+    public static Path withEnding(Path file, String ending) {
         String name = String.valueOf(file.getFileName());
-        return name.contains(".") ? file : file.resolveSibling(name + "." + ending);
+        return name.toLowerCase(Locale.ROOT).endsWith("." + ending) ? file : file.resolveSibling(name + "." + ending);
     }
 }

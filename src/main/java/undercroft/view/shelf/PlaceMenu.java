@@ -30,7 +30,7 @@ record PlaceMenu(WindowContext context, String placeId) {
     private void unfollow() {
         context.workspace()
                 .change(
-                        context.messages().of("undo.place.followed", place().name()),
+                        context.messages().of("undo.place.unfollowed", place().name()),
                         cellar -> cellar.withPlace(cellar.place(placeId).withFollowed(Optional.empty())));
     }
 

@@ -227,7 +227,8 @@ final class BottlingViewModelTest {
     void cappingAsPlannedPutsTheBatchOnTheShelf() {
         model.show(BottlingPage.CAP);
         CappingForm done = model.capping().orElseThrow();
-        CrateLabels.Sheets sheets = model.printouts().orElseThrow().labels(model.cellar(), done);
+        CrateLabels.Sheets sheets =
+                model.printouts().orElseThrow().labels(model.cellar(), done).get();
         model.labelled(sheets.printed());
         assertEquals("57", done.counts().get(0).textProperty().get(), "19 L are 57 bottles of 0.33 L");
         model.cap(done);

@@ -34,6 +34,7 @@ class BadInputTest {
                         FormSamples.batch(),
                         FormSamples.lot(),
                         FormSamples.NOW,
+                        Optional.empty(),
                         place -> Optional.empty());
             case "draw" ->
                 new DrawForm(

@@ -46,6 +46,14 @@ class BatchViewModelTest {
     }
 
     @Test
+    void aTemperatureThatNobodyMeasuredIsCalledAGuess() {
+        shelf.chooseBatch("winter");
+        assertTrue(page().where().contains("°C, a guess"), page().where());
+        shelf.chooseBatch("quarry");
+        assertFalse(page().where().contains("guess"), page().where());
+    }
+
+    @Test
     void usUnitsReachTheFigures() {
         shelf.chooseBatch("quarry");
         workspace.change("units", cellar -> cellar.withSettings(new Settings(UnitSystem.US, 0)));

@@ -43,7 +43,7 @@ class CrateMovesTest {
         assertEquals("fridge", place("beacon", "lot-1"));
         assertEquals("fridge", place("beacon", "lot-2"));
         assertEquals("fridge", place("hedge", "lot-1"));
-        assertEquals("2 crates to Fridge", workspace.undoTextProperty().get());
+        assertEquals("Move 2 crates to Fridge", workspace.undoTextProperty().get());
         workspace.undo();
         assertEquals("loft", place("beacon", "lot-2"));
         assertEquals("cupboard", place("hedge", "lot-1"));

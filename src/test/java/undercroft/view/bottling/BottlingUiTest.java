@@ -34,6 +34,7 @@ import org.testfx.util.WaitForAsyncUtils;
 import undercroft.app.Faults;
 import undercroft.app.bottling.PlanSamples;
 import undercroft.cellar.Batch;
+import undercroft.session.BackgroundTasks;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.view.kit.Looks;
@@ -65,7 +66,7 @@ class BottlingUiTest {
                 Messages.english(),
                 workspace,
                 null,
-                null,
+                new BackgroundTasks(Runnable::run, Runnable::run),
                 new Faults(),
                 null,
                 null,

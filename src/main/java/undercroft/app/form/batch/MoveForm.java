@@ -32,6 +32,7 @@ public final class MoveForm extends Form {
     /**
      * A form for the bottles of a lot.
      *
+     * @param offered the place that is chosen to begin with; empty for the next one
      * @param warning what is to be said of a place before the bottles go there; empty for nothing
      */
     public MoveForm(
@@ -40,6 +41,7 @@ public final class MoveForm extends Form {
             Batch batch,
             Lot lot,
             Instant now,
+            Optional<Place> offered,
             Function<? super Place, Optional<String>> warning) {
         super(messages, cellar);
         this.batch = batch;
@@ -57,9 +59,9 @@ public final class MoveForm extends Form {
                         .starting(lot.left()),
                 "count");
         count.hintProperty().set(messages().of("form.left.hint", lot.left()));
-        Place other = cellar.places().stream()
-                .filter(each -> !each.id().equals(stay.placeId()))
-                .findFirst()
+        Place other = offered.or(() -> cellar.places().stream()
+                        .filter(each -> !each.id().equals(stay.placeId()))
+                        .findFirst())
                 .orElse(cellar.place(stay.placeId()));
         place = add(
                 ChoiceField.of(messages(), "move-place", messages().of("form.move.place"), cellar.places(), other),
@@ -83,12 +85,6 @@ public final class MoveForm extends Form {
                 "at",
                 "stays");
         begin();
-    }
-
-    /** Begins with that place chosen. */
-    public MoveForm to(Place wanted) {
-        place.chosenProperty().set(wanted);
-        return this;
     }
 
     public List<Field<?>> fields() {

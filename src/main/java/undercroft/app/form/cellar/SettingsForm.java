@@ -23,6 +23,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Settings;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.session.Workspace;
 import undercroft.wording.Messages;
 
 /** What holds for the whole cellar. Own bottles and sugars are changed in a draft that counts once the form is saved. */
@@ -141,6 +142,16 @@ public final class SettingsForm extends Form {
     @Override
     public String what() {
         return messages().of("undo.settings.changed");
+    }
+
+    /** Units change how things are shown, now and whatever is taken back; the rest is a step of its own. */
+    public void save(Workspace workspace) {
+        workspace.change(
+                what(),
+                cellar -> applyTo(cellar)
+                        .withSettings(new Settings(cellar.settings().units(), altitude.figure())));
+        workspace.changeThroughout(cellar -> cellar.withSettings(
+                new Settings(unitSystem.value(), cellar.settings().altitudeMetres())));
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -258,19 +259,20 @@ public final class ImportForm {
     /** Brings the readings into the place; undoable. */
     public void save() {
         TimeSeries now = workspace.getState().temperatures().getOrDefault(place.id(), TimeSeries.empty());
-        LogImport.of(
-                        workspace.getCellar(),
-                        place.id(),
-                        now,
-                        result.get().coming().log())
-                .into(workspace, messages.of("undo.temperatures.imported", place.name()));
-        if (follows.get()) {
-            FollowedLog log = readWith.followed(file);
-            workspace.change(
-                    messages.of("undo.place.followed", place.name()),
-                    cellar -> cellar.withPlace(cellar.place(place.id())
-                            .withTemperature(new TemperatureSource.Logged())
-                            .withFollowed(Optional.of(log))));
-        }
+        LogImport coming = LogImport.of(
+                workspace.getCellar(), place.id(), now, result.get().coming().log());
+        int changed = coming.merge().added() + coming.merge().replaced();
+        String key = follows.get() ? "undo.place.followed" : "undo.temperatures.imported";
+        coming.into(
+                workspace,
+                messages.of(key, place.name(), changed),
+                follows.get() ? this::withFollowed : UnaryOperator.identity());
+    }
+
+    private Cellar withFollowed(Cellar cellar) {
+        FollowedLog log = readWith.followed(file);
+        return cellar.withPlace(cellar.place(place.id())
+                .withTemperature(new TemperatureSource.Logged())
+                .withFollowed(Optional.of(log)));
     }
 }

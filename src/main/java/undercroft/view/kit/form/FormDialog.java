@@ -25,7 +25,7 @@ import undercroft.wording.Messages;
 /** A small window over the main one: a title, what is asked, and buttons. Escape leaves it without a change. */
 public final class FormDialog {
     private final Messages messages;
-    static final double WIDTH = 560;
+    static final double WIDTH = 600;
     private static final double ROOM_AROUND = 120;
 
     private final Stage stage = new Stage();

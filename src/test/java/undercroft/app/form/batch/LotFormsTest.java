@@ -23,7 +23,8 @@ class LotFormsTest {
     private static final Lot LOT = FormSamples.lot();
 
     private static MoveForm move() {
-        return new MoveForm(Messages.english(), CELLAR, BATCH, LOT, FormSamples.NOW, place -> Optional.empty());
+        return new MoveForm(
+                Messages.english(), CELLAR, BATCH, LOT, FormSamples.NOW, Optional.empty(), place -> Optional.empty());
     }
 
     private static DrawForm draw() {
@@ -68,7 +69,13 @@ class LotFormsTest {
                 LOT.stays().get(0).cover()));
         Batch batch = moved.batch(BATCH.id());
         MoveForm form = new MoveForm(
-                Messages.english(), moved, batch, batch.lots().get(0), FormSamples.NOW, place -> Optional.empty());
+                Messages.english(),
+                moved,
+                batch,
+                batch.lots().get(0),
+                FormSamples.NOW,
+                Optional.empty(),
+                place -> Optional.empty());
         FormSamples.type(form, "move-at", "25 Nov 2026|17:00");
 
         assertTrue(FormSamples.fault(form, "move-at").contains("not after the last move"));

@@ -14,6 +14,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
+import undercroft.session.Workspace;
 import undercroft.wording.English;
 import undercroft.wording.Messages;
 
@@ -45,6 +46,19 @@ class SettingsFormTest {
         assertEquals(74, made.bodyMillimetres());
         assertEquals(304.8, saved.settings().altitudeMetres(), 1e-9);
         assertEquals(UnitSystem.METRIC, saved.settings().units());
+    }
+
+    @Test
+    void otherUnitsAreNoStepAndKeepWhatCanBeDoneAgain() {
+        Workspace workspace = FormSamples.workspace(CELLAR);
+        workspace.change("another name", cellar -> cellar.withName("Barn"));
+        workspace.undo();
+        SettingsForm settings = new SettingsForm(Messages.english(), workspace.getCellar());
+        FormSamples.choose(settings, "settings-units", UnitSystem.US);
+        settings.save(workspace);
+        assertEquals(UnitSystem.US, workspace.getCellar().settings().units());
+        assertEquals("another name", workspace.redoTextProperty().get());
+        assertEquals("", workspace.undoTextProperty().get());
     }
 
     @Test

@@ -69,7 +69,7 @@ class ImportFormTest {
 
         assertEquals(20, workspace.getState().temperatures().get(PLACE.id()).size());
         assertEquals(
-                "Import temperatures into " + PLACE.name(),
+                "Import 20 readings into " + PLACE.name(),
                 workspace.undoTextProperty().get());
         workspace.undo();
         assertNull(workspace.getState().temperatures().get(PLACE.id()));
