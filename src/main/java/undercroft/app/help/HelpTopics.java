@@ -25,11 +25,9 @@ public final class HelpTopics {
     private static final Set<GuideTopic> PICTURED = Set.of();
 
     private final Messages messages;
-    private final QuantityFormat format;
 
-    private HelpTopics(Messages messages, QuantityFormat format) {
+    private HelpTopics(Messages messages) {
         this.messages = messages;
-        this.format = format;
     }
 
     /**
@@ -38,7 +36,7 @@ public final class HelpTopics {
      * @param keys what the page with the keys shows; who binds them knows them
      */
     public static List<HelpTopic> of(Messages messages, QuantityFormat format, List<HelpBlock> keys) {
-        HelpTopics made = new HelpTopics(messages, format);
+        HelpTopics made = new HelpTopics(messages);
         List<HelpTopic> all = new ArrayList<>();
         for (GuideTopic topic : GuideTopic.values()) {
             all.add(new HelpTopic(
@@ -101,8 +99,8 @@ public final class HelpTopics {
 
     private String said(String text) {
         return CALLED.matcher(text)
-                .replaceAll(found -> Matcher.quoteReplacement(messages.of(
-                        "help.called", messages.of(found.group(1)).replaceFirst("…$", ""))));
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        messages.of("help.called", messages.of(found.group(1)).replaceFirst("…$", ""))));
     }
 
     private List<HelpBlock> glossary() {

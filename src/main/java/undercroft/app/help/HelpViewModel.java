@@ -54,8 +54,7 @@ public final class HelpViewModel {
 
     private void look() {
         String[] words = search.get().strip().toLowerCase(locale).split("\\s+");
-        Predicate<String> wanted =
-                text -> Arrays.stream(words).allMatch(text.toLowerCase(locale)::contains);
+        Predicate<String> wanted = text -> Arrays.stream(words).allMatch(text.toLowerCase(locale)::contains);
         String before = chosen.get() == null ? "" : chosen.get().id();
         List<HelpTopic> now = search.get().isBlank()
                 ? all

@@ -97,8 +97,7 @@ record NumbersTopic(Messages messages, QuantityFormat format) {
                                 format.statedCelsius(one.minimumCelsius()),
                                 format.statedCelsius(one.optimumCelsius()),
                                 format.statedCelsius(one.maximumCelsius()),
-                                messages.of(
-                                        "numbers.yeasts.alcohol-value", format.lean(one.alcoholLimitPercent(), 1))))
+                                messages.of("numbers.yeasts.alcohol-value", format.lean(one.alcoholLimitPercent(), 1))))
                         .toList());
     }
 
@@ -116,7 +115,8 @@ record NumbersTopic(Messages messages, QuantityFormat format) {
                                 format.volumeRange(one.targetVolumes()),
                                 messages.of(
                                         "numbers.range",
-                                        format.statedCelsius(one.servingCelsius().low()),
+                                        format.statedCelsius(
+                                                one.servingCelsius().low()),
                                         format.statedCelsius(
                                                 one.servingCelsius().high()))))
                         .toList());

@@ -54,8 +54,8 @@ final class HelpBlocks {
         if (block instanceof HelpBlock.Terms terms) {
             VBox box = new VBox(10);
             terms.all()
-                    .forEach(term -> box.getChildren()
-                            .add(new VBox(1, styled(term.name(), "help-term"), text(term.text()))));
+                    .forEach(term ->
+                            box.getChildren().add(new VBox(1, styled(term.name(), "help-term"), text(term.text()))));
             return box;
         }
         if (block instanceof HelpBlock.Table table) {

@@ -51,10 +51,12 @@ public final class HelpWindow {
 
     /** Opens the list of keys over a window where the key for it is pressed there. */
     public void listenIn(Scene scene) {
-        Shortcut.HELP.keys().forEach(key -> scene.getAccelerators().put(key, () -> {
-            show(scene);
-            model.open(HelpTopics.KEYS);
-        }));
+        Shortcut.HELP
+                .keys()
+                .forEach(key -> scene.getAccelerators().put(key, () -> {
+                    show(scene);
+                    model.open(HelpTopics.KEYS);
+                }));
     }
 
     /** Opens the help where it was left, over the window of a scene. */
@@ -69,8 +71,7 @@ public final class HelpWindow {
 
     private void make(Scene over) {
         QuantityFormat format = QuantityFormat.of(messages, units.get(), zone);
-        model = new HelpViewModel(
-                HelpTopics.of(messages, format, new KeyWords(messages).blocks()), messages.locale());
+        model = new HelpViewModel(HelpTopics.of(messages, format, new KeyWords(messages).blocks()), messages.locale());
         view = new HelpView(model, messages, tasks, dark);
         stage = new Stage();
         stage.initOwner(over.getWindow());
@@ -86,7 +87,8 @@ public final class HelpWindow {
         });
         Shortcut.HELP.keys().forEach(key -> scene.getAccelerators().put(key, () -> model.open(HelpTopics.KEYS)));
         Map<Shortcut, Runnable> own = Map.of(Shortcut.FIND, view::takeFocus);
-        own.forEach((shortcut, act) -> shortcut.keys().forEach(key -> scene.getAccelerators().put(key, act)));
+        own.forEach((shortcut, act) ->
+                shortcut.keys().forEach(key -> scene.getAccelerators().put(key, act)));
         stage.setScene(scene);
     }
 }

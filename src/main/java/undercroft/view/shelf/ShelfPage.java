@@ -165,8 +165,7 @@ public final class ShelfPage extends VBox {
         if (Shortcut.LEAVE.matches(event) && !compare.chosenProperty().get().isEmpty()) {
             compare.stop();
             event.consume();
-        } else if (Shortcut.LEAVE.matches(event)
-                && model.batchOpenProperty().get()) {
+        } else if (Shortcut.LEAVE.matches(event) && model.batchOpenProperty().get()) {
             model.batchOpenProperty().set(false);
             event.consume();
         } else if (Shortcut.NEXT_BATCH.matches(event)) {

@@ -130,7 +130,8 @@ class HelpTopicsTest {
                 String artifact = found.group(1).replaceAll("(?s).*?<artifactId>(.*?)</artifactId>.*", "$1");
                 boolean isNamed = Library.ALL.stream()
                         .map(library -> library.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", ""))
-                        .anyMatch(name -> (group + artifact).replaceAll("[^a-z0-9]", "").contains(name));
+                        .anyMatch(name ->
+                                (group + artifact).replaceAll("[^a-z0-9]", "").contains(name));
                 if (!isNamed) {
                     unnamed.add(group + ":" + artifact);
                 }

@@ -126,7 +126,8 @@ class HelpUiTest {
     void aLicenceIsShownWhereItIsAskedFor() {
         onWindowThread(() -> help.show(below));
         onWindowThread(((ToggleButton) find("#help-about"))::fire);
-        Button show = (Button) find("#help-page").lookupAll(".button").iterator().next();
+        Button show =
+                (Button) find("#help-page").lookupAll(".button").iterator().next();
         onWindowThread(show::fire);
         String text = ((TextArea) find(".help-licence")).getText();
         assertFalse(text.isBlank());

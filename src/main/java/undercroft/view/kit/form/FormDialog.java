@@ -126,7 +126,9 @@ public final class FormDialog {
         cancel.setText(messages.of("form.button.cancel"));
         confirm.setOnAction(event -> act.run());
         buttons.getChildren().add(confirm);
-        Shortcut.CONFIRM.keys().forEach(key -> stage.getScene().getAccelerators().put(key, confirm::fire));
+        Shortcut.CONFIRM
+                .keys()
+                .forEach(key -> stage.getScene().getAccelerators().put(key, confirm::fire));
         return confirm;
     }
 

@@ -119,12 +119,7 @@ public enum Shortcut {
     /** On many keyboards the plus needs the shift key, on others not. */
     private static KeyCodeCombination anyShift(KeyCode code) {
         return new KeyCodeCombination(
-                code,
-                ModifierValue.ANY,
-                ModifierValue.UP,
-                ModifierValue.UP,
-                ModifierValue.UP,
-                ModifierValue.UP);
+                code, ModifierValue.ANY, ModifierValue.UP, ModifierValue.UP, ModifierValue.UP, ModifierValue.UP);
     }
 
     private static KeyCodeCombination control(KeyCode code) {
