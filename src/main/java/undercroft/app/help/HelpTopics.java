@@ -4,6 +4,7 @@ import java.text.Collator;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -22,7 +23,13 @@ public final class HelpTopics {
     /** What is called as a button calls itself: the key of its label. */
     private static final Pattern CALLED = Pattern.compile("\\[([a-z][a-z0-9.-]+)]");
     /** Chapters with a picture of the window beside them. */
-    private static final Set<GuideTopic> PICTURED = Set.of();
+    private static final Set<GuideTopic> PICTURED = EnumSet.of(
+            GuideTopic.BEGIN,
+            GuideTopic.BOTTLING,
+            GuideTopic.SHELF,
+            GuideTopic.BATCH,
+            GuideTopic.SPELLS,
+            GuideTopic.SERVINGS);
 
     private final Messages messages;
 

@@ -57,6 +57,31 @@ class HelpTopicsTest {
                 .contains(messages.of("help.called", messages.of("bottling.screen.verdict"))));
     }
 
+    /** Written by {@code mvn -P pictures}, in each language and in both colours. */
+    @Test
+    void everyPictureOfTheGuideAndOfTheReadmeIsThere() throws IOException {
+        Set<String> missing = new TreeSet<>();
+        for (HelpTopic topic : topics(Language.ENGLISH, UnitSystem.METRIC)) {
+            for (HelpBlock block : topic.blocks()) {
+                if (block instanceof HelpBlock.Picture picture) {
+                    for (String ending : List.of("en-light", "en-dark", "de-light", "de-dark")) {
+                        Path file = Path.of("src/main/resources/undercroft/guide", picture.name() + "-" + ending + ".png");
+                        if (!Files.exists(file)) {
+                            missing.add(file.toString());
+                        }
+                    }
+                }
+            }
+        }
+        Pattern.compile("assets/readme/[a-z-]+\\.png")
+                .matcher(Files.readString(Path.of("README.md")))
+                .results()
+                .map(MatchResult::group)
+                .filter(file -> !Files.exists(Path.of(file)))
+                .forEach(missing::add);
+        assertEquals(Set.of(), missing, "run mvn -P pictures");
+    }
+
     @Test
     void tablesAreInTheUnitsOfTheReader() {
         String us = topics(Language.ENGLISH, UnitSystem.US).stream()
