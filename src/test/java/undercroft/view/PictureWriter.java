@@ -219,8 +219,7 @@ public final class PictureWriter {
                 .limit(COLOURS)
                 .mapToInt(Map.Entry::getKey)
                 .toArray();
-        IndexColorModel model =
-                new IndexColorModel(8, colours.length, colours, 0, false, -1, DataBuffer.TYPE_BYTE);
+        IndexColorModel model = new IndexColorModel(8, colours.length, colours, 0, false, -1, DataBuffer.TYPE_BYTE);
         BufferedImage indexed = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_INDEXED, model);
         Map<Integer, Integer> nearest = new HashMap<>();
         for (int i = 0; i < pixels.length; i++) {

@@ -65,7 +65,8 @@ class HelpTopicsTest {
             for (HelpBlock block : topic.blocks()) {
                 if (block instanceof HelpBlock.Picture picture) {
                     for (String ending : List.of("en-light", "en-dark", "de-light", "de-dark")) {
-                        Path file = Path.of("src/main/resources/undercroft/guide", picture.name() + "-" + ending + ".png");
+                        Path file =
+                                Path.of("src/main/resources/undercroft/guide", picture.name() + "-" + ending + ".png");
                         if (!Files.exists(file)) {
                             missing.add(file.toString());
                         }
