@@ -92,8 +92,7 @@ class CalibrationWorldsTest {
         private ReferenceBatch batch() {
             return switch (this) {
                 case PRIOR -> USUAL;
-                case DOUBLED_DOSE ->
-                    new ReferenceBatch(240, HiddenExtract.NONE, USUAL.leftover(), false);
+                case DOUBLED_DOSE -> new ReferenceBatch(240, HiddenExtract.NONE, USUAL.leftover(), false);
                 default -> ReferenceBatch.narrow(0.05);
             };
         }
@@ -215,27 +214,25 @@ class CalibrationWorldsTest {
             z[0][d] = random.nextGaussian();
         }
         int firstHidden = random.nextDouble() < beer.hidden().probability() ? 0 : 1;
-        ConditioningEnsemble truth =
-                new ConditioningEnsemble(beer, 1, z, offsets, firstHidden, new double[] {1}, null);
+        ConditioningEnsemble truth = new ConditioningEnsemble(beer, 1, z, offsets, firstHidden, new double[] {1}, null);
         Track track = world.track();
         ConditioningEnsemble known = USUAL.after(read(world, planned, truth, z, offsets, track, random));
         ReferenceBatch.Figures figures = USUAL.figures(known);
         long[] now = {CAPPED + ReferenceBatch.NOW * DAY};
         ConditioningRun run = truth.run(track, CAPPED, now);
         PressureForecast forecast = new PressureForecast(
-                truth,
-                run,
-                PressureTable.of(
-                        ReferenceBatch.BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95));
+                truth, run, PressureTable.of(ReferenceBatch.BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95));
         double celsius = track.valueAt(track.indexAt(now[0]));
         double spread = track.spreadAt(track.indexAt(now[0]));
-        double strongest =
-                forecast.strongestAt(0, celsius, spread, ReferenceBatch.STRONGEST).median();
+        double strongest = forecast.strongestAt(0, celsius, spread, ReferenceBatch.STRONGEST)
+                .median();
         double limit = forecast.limitTemperatures(ReferenceBatch.STRONGEST, ReferenceBatch.LIMITS)
                 .median()
                 .orInfinite();
         held.replicates++;
-        held.ready += holds(known.run(USUAL.track(), CAPPED, now).readyEpochSeconds(), run.readyEpochSeconds().median());
+        held.ready += holds(
+                known.run(USUAL.track(), CAPPED, now).readyEpochSeconds(),
+                run.readyEpochSeconds().median());
         held.atEnd += holds(figures.atEnd(), run.finalCarbonationVolumes().median());
         held.now += holds(figures.bar(), forecast.at(0, celsius, spread).median());
         held.limit += limitHolds(known, limit);
@@ -250,12 +247,7 @@ class CalibrationWorldsTest {
     private static int limitHolds(ConditioningEnsemble known, double limit) {
         ConditioningRun run = known.run(USUAL.track(), CAPPED, new long[] {CAPPED + ReferenceBatch.NOW * DAY});
         double below = new PressureForecast(
-                        known,
-                        run,
-                        PressureTable.of(
-                                ReferenceBatch.BOTTLE,
-                                ClosedBottle.MOST_GRAMS_PER_LITRE,
-                                0.95))
+                        known, run, PressureTable.of(ReferenceBatch.BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95))
                 .limitTemperatures(ReferenceBatch.STRONGEST, ReferenceBatch.LIMITS)
                 .probabilityOver(limit);
         return below >= 0.05 && below <= 0.95 ? 1 : 0;
@@ -281,8 +273,7 @@ class CalibrationWorldsTest {
         LotReadings lot = new LotReadings(there, track, CAPPED, ReferenceBatch.GAUGE, Optional.empty());
         // A world outside the prior has the one fault alone, and no other in its gauge.
         double scale = world == World.PRIOR ? ConditioningEnsemble.GAUGE_SCALE : 0;
-        double[][] expected = new ReadingLikelihood(lot, offsets, scale)
-                .expected(z, truth.memberConstants());
+        double[][] expected = new ReadingLikelihood(lot, offsets, scale).expected(z, truth.memberConstants());
         List<Observation> read = new ArrayList<>();
         for (int i = 0; i < planned.size(); i++) {
             read.add(outcome(planned.get(i), expected[i][0], world.gaugeShows(), random));
