@@ -150,8 +150,8 @@ class TextFitsUiTest {
         for (Node above = node.getParent(); above != null; above = above.getParent()) {
             if (above instanceof ScrollPane scroll) {
                 Bounds room = scroll.localToScene(scroll.getLayoutBounds());
-                boolean across = bounds.getMinX() >= room.getMinX() - ROUNDING
-                        && bounds.getMaxX() <= room.getMaxX() + ROUNDING;
+                boolean across =
+                        bounds.getMinX() >= room.getMinX() - ROUNDING && bounds.getMaxX() <= room.getMaxX() + ROUNDING;
                 if (!across && scroll.getHbarPolicy() == ScrollPane.ScrollBarPolicy.NEVER) {
                     return false;
                 }

@@ -158,7 +158,8 @@ class HelpUiTest {
                     .collect(Collectors.joining());
         }
         for (Shortcut shortcut : Shortcut.values()) {
-            boolean isDefault = Set.of(Shortcut.UNMARK_ALL, Shortcut.NO_CURSOR, Shortcut.OPEN_SPELL).contains(shortcut);
+            boolean isDefault = Set.of(Shortcut.UNMARK_ALL, Shortcut.NO_CURSOR, Shortcut.OPEN_SPELL)
+                    .contains(shortcut);
             assertTrue(
                     isDefault
                             || sources.contains("Shortcut." + shortcut)

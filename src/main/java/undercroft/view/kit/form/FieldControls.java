@@ -128,7 +128,8 @@ public final class FieldControls {
         combo.valueProperty().bindBidirectional(choice.chosenProperty());
         Tooltip whole = new Tooltip();
         whole.textProperty()
-                .bind(Bindings.createStringBinding(() -> said(combo), combo.valueProperty(), combo.converterProperty()));
+                .bind(Bindings.createStringBinding(
+                        () -> said(combo), combo.valueProperty(), combo.converterProperty()));
         combo.setTooltip(whole);
         return combo;
     }
