@@ -2,7 +2,6 @@ package undercroft.app.form.batch;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import undercroft.app.form.ChoiceField;
@@ -19,6 +18,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
+import undercroft.session.change.NoteReading;
 import undercroft.wording.Messages;
 
 /** Something found out about a batch: a gauge, a squeeze, an opened bottle, a gravity. */
@@ -157,10 +157,7 @@ public final class ReadingForm extends Form {
 
     @Override
     public Cellar applyTo(Cellar current) {
-        Batch changed = current.batch(batch.id());
-        List<Reading> readings = new ArrayList<>(changed.readings());
-        readings.add(reading());
-        return current.withBatch(changed.withReadings(readings));
+        return new NoteReading(batch.id(), reading()).applyTo(current);
     }
 
     private Reading reading() {
