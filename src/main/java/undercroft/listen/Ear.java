@@ -130,8 +130,8 @@ final class Ear {
             return Optional.empty();
         }
         Optional<Instant> told = MessageTime.of(message, topic.timePointer());
-        Optional<Instant> sure = told.filter(
-                at -> !at.isAfter(now.plus(CLOCKS_DIFFER)) && at.isAfter(now.minus(LATEST_MESSAGE)));
+        Optional<Instant> sure =
+                told.filter(at -> !at.isAfter(now.plus(CLOCKS_DIFFER)) && at.isAfter(now.minus(LATEST_MESSAGE)));
         wrongClock = told.isPresent() && sure.isEmpty();
         return sure.map(at -> at.isAfter(now) ? now : at);
     }

@@ -93,8 +93,8 @@ class EarTest {
         assertEquals(1, json.counts().numberless());
     }
 
-    private final Ear timed = new Ear(
-            "Loft", new FollowedTopic("loft", "/t", "/at", TemperatureUnit.CELSIUS, -10, 45), NOON);
+    private final Ear timed =
+            new Ear("Loft", new FollowedTopic("loft", "/t", "/at", TemperatureUnit.CELSIUS, -10, 45), NOON);
 
     private void hear(String at, double celsius, boolean retained) {
         String message = "{\"t\": " + celsius + ", \"at\": " + at + "}";

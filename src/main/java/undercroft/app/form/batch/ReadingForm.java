@@ -65,7 +65,10 @@ public final class ReadingForm extends Form {
                 new ChoiceField<>(
                         messages(), "reading-lot", words("lot"), batch.lots(), each -> lotWords(each), chosen),
                 "lot");
-        gauge = add(new WordsField(messages(), "reading-gauge", words("gauge"), usualGauge(messages, batch, chosen)).required(), "gauge");
+        gauge = add(
+                new WordsField(messages(), "reading-gauge", words("gauge"), usualGauge(messages, batch, chosen))
+                        .required(),
+                "gauge");
         pressure = add(
                 new NumberField(messages(), "reading-pressure", words("pressure"), Measure.PRESSURE, units(), -0.5, 16),
                 "gaugeBar");
