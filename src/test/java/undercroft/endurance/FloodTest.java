@@ -1,6 +1,5 @@
 package undercroft.endurance;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.hivemq.client.mqtt.datatypes.MqttQos;
@@ -86,7 +85,7 @@ class FloodTest {
             });
             watch.round();
             long growth = heapBytes() - before;
-            assertEquals(SECONDS / 60, minutes(folder), 1, "a sample a minute");
+            assertTrue(Math.abs(minutes(folder) - SECONDS / 60) <= 1, "a sample a minute");
             assertTrue(said.stream().anyMatch(line -> line.contains("more comes on home/loft")), "" + said);
             assertTrue(growth < MOST_GROWTH_BYTES, "grew by " + growth / (1 << 20) + " MB");
         } finally {
