@@ -28,7 +28,7 @@ final class FolderCheck {
                     faults.add(
                             new InvalidInput(
                                     file.getFileName().toString(),
-                                    "is another version of the cellar; open the cellar in the window to choose which one holds"));
+                                    "store.fault.copy"));
                 }
             }
             for (Path file : logs) {
@@ -47,7 +47,7 @@ final class FolderCheck {
         try {
             CellarJson json = CellarJson.read(folder.bytes(), CellarFolder.FILE, faults);
             if (json != null && json.isNewer()) {
-                faults.add(CellarJson.newer(json.schema(), "so it opens to be looked at only")
+                faults.add(CellarJson.newer(json.schema(), "store.newer.look")
                         .within(CellarFolder.FILE));
             }
             return json == null ? null : json.cellar();
@@ -63,8 +63,7 @@ final class FolderCheck {
             if (place.temperature() instanceof TemperatureSource.Logged && folder.kindOf(file) == Disk.Kind.NOTHING) {
                 faults.add(new InvalidInput(
                         TemperatureFile.nameOf(file),
-                        "is missing, though the place \"" + place.id()
-                                + "\" is said to be logged; import its temperatures or give it a guess"));
+                        "store.fault.log-missing", place.id()));
             }
         }
     }
@@ -81,7 +80,7 @@ final class FolderCheck {
         if (cellar.places().stream().noneMatch(place -> place.id().equals(id))) {
             faults.add(new InvalidInput(
                     TemperatureFile.nameOf(file),
-                    "belongs to no place; rename it to the id of a place or take it away"));
+                    "store.fault.no-place"));
         }
     }
 

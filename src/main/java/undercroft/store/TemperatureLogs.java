@@ -118,8 +118,7 @@ final class TemperatureLogs {
         if (TemperatureLines.isForeign(bytes)) {
             throw new InvalidInput(
                     nameOf(placeId),
-                    "is no temperature file any more: another program put something else there, which is left as it is;"
-                            + " move it somewhere else, and the readings are saved again");
+                    "store.fault.foreign-log");
         }
         return TemperatureFile.readWhatIsSound(bytes, nameOf(placeId), faults);
     }

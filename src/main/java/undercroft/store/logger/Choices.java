@@ -70,7 +70,7 @@ public record Choices(
         } catch (IllegalArgumentException unknown) {
             throw new InvalidInput(
                     log.path(),
-                    "is to be read in a way that is not known here; bring it in by hand once and follow it");
+                    "logger.fault.unknown-way");
         }
     }
 
