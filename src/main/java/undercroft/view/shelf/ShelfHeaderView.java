@@ -3,6 +3,7 @@ package undercroft.view.shelf;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Menu;
@@ -11,7 +12,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.input.KeyCode;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -21,6 +22,7 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Place;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.Messages;
 
 /** What is looked for on the shelf, which crates are shown, what comes first, and what can be added. */
@@ -46,7 +48,7 @@ final class ShelfHeaderView extends HBox {
         find.setAccessibleText(context.messages().of("shelf.find.sentence"));
         find.textProperty().bindBidirectional(model.searchProperty());
         find.setOnKeyPressed(event -> {
-            if (event.getCode() == KeyCode.ESCAPE && !find.getText().isEmpty()) {
+            if (Shortcut.LEAVE.matches(event) && !find.getText().isEmpty()) {
                 find.clear();
                 event.consume();
             }
@@ -137,6 +139,11 @@ final class ShelfHeaderView extends HBox {
         order.setMinWidth(90);
         order.setPrefWidth(172);
         order.setAccessibleText(messages.of("shelf.order.sentence"));
+        Tooltip whole = new Tooltip();
+        whole.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> order.getConverter().toString(order.getValue()), order.valueProperty()));
+        order.setTooltip(whole);
         return order;
     }
 
