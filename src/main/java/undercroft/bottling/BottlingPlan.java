@@ -60,8 +60,7 @@ public record BottlingPlan(
 
     /** The plan of a batch that is not capped yet. */
     public static BottlingPlan from(Cellar cellar, Batch batch, LocalDate today) {
-        FillingPlan filling = batch.plan()
-                .orElseThrow(() -> new InvalidInput("plan", "bottling.fault.no-plan"));
+        FillingPlan filling = batch.plan().orElseThrow(() -> new InvalidInput("plan", "bottling.fault.no-plan"));
         return of(
                 batch.beer(),
                 batch.yeast(),

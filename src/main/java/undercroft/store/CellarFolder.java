@@ -33,8 +33,9 @@ record CellarFolder(Path path, Disk disk) {
 
     static CellarFolder of(Path path, Disk disk) {
         if (!Files.isDirectory(path)) {
-            
-            throw new InvalidInput(path.toString(), Files.exists(path) ? "store.fault.no-folder" : "store.fault.not-there", FILE);
+
+            throw new InvalidInput(
+                    path.toString(), Files.exists(path) ? "store.fault.no-folder" : "store.fault.not-there", FILE);
         }
         try {
             return new CellarFolder(path.toRealPath(), disk);
@@ -65,8 +66,7 @@ record CellarFolder(Path path, Disk disk) {
         for (Path entry : list(path, path.toString())) {
             String name = entry.getFileName().toString();
             if (!name.startsWith(".") && !LITTER.contains(name) && !AtomicFile.isLeftover(entry)) {
-                throw new InvalidInput(
-                        path.toString(), "store.fault.other-files", name);
+                throw new InvalidInput(path.toString(), "store.fault.other-files", name);
             }
         }
     }
@@ -90,9 +90,7 @@ record CellarFolder(Path path, Disk disk) {
                 default -> throw new InvalidInput(name, "store.fault.folder-file");
             };
         } catch (IOException failure) {
-            throw new InvalidInput(
-                    name,
-                    "store.fault.unlisted", AtomicFile.reason(failure));
+            throw new InvalidInput(name, "store.fault.unlisted", AtomicFile.reason(failure));
         }
     }
 

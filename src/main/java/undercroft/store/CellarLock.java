@@ -137,8 +137,7 @@ final class CellarLock implements AutoCloseable {
     }
 
     private static InvalidInput refused(IOException failure) {
-        return new InvalidInput(
-                FILE, "store.fault.not-locked", AtomicFile.reason(failure));
+        return new InvalidInput(FILE, "store.fault.not-locked", AtomicFile.reason(failure));
     }
 
     private static InvalidInput heldElsewhere(Path folder) {

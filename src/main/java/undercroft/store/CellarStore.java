@@ -142,14 +142,11 @@ public final class CellarStore implements AutoCloseable {
      */
     public synchronized Optional<InvalidInput> lookOnly() {
         if (current.isNewer()) {
-            return Optional.of(CellarJson.newer(
-                            current.schema(), "store.newer.change")
-                    .within(CellarFolder.FILE));
+            return Optional.of(
+                    CellarJson.newer(current.schema(), "store.newer.change").within(CellarFolder.FILE));
         }
         return lock == null
-                ? Optional.of(new InvalidInput(
-                        folder.path().toString(),
-                        "store.fault.only-looked-at"))
+                ? Optional.of(new InvalidInput(folder.path().toString(), "store.fault.only-looked-at"))
                 : Optional.empty();
     }
 
@@ -176,9 +173,7 @@ public final class CellarStore implements AutoCloseable {
         CellarJson changed = current.with(cellar, writtenBy);
         CellarJson.read(changed.bytes(), CellarFolder.FILE);
         if (others.isChanged(current)) {
-            throw new InvalidInput(
-                    CellarFolder.FILE,
-                    "store.fault.changed-elsewhere", others.keepMine(changed));
+            throw new InvalidInput(CellarFolder.FILE, "store.fault.changed-elsewhere", others.keepMine(changed));
         }
         write(changed, current.bytes());
     }

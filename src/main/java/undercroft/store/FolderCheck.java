@@ -25,10 +25,7 @@ final class FolderCheck {
             }
             for (Path file : folder.list(folder.path(), path.toString())) {
                 if (OtherVersions.isNamedLikeACopy(file)) {
-                    faults.add(
-                            new InvalidInput(
-                                    file.getFileName().toString(),
-                                    "store.fault.copy"));
+                    faults.add(new InvalidInput(file.getFileName().toString(), "store.fault.copy"));
                 }
             }
             for (Path file : logs) {
@@ -47,8 +44,7 @@ final class FolderCheck {
         try {
             CellarJson json = CellarJson.read(folder.bytes(), CellarFolder.FILE, faults);
             if (json != null && json.isNewer()) {
-                faults.add(CellarJson.newer(json.schema(), "store.newer.look")
-                        .within(CellarFolder.FILE));
+                faults.add(CellarJson.newer(json.schema(), "store.newer.look").within(CellarFolder.FILE));
             }
             return json == null ? null : json.cellar();
         } catch (InvalidInput fault) {
@@ -61,9 +57,7 @@ final class FolderCheck {
         for (Place place : cellar.places()) {
             Path file = folder.temperatureFile(place.id());
             if (place.temperature() instanceof TemperatureSource.Logged && folder.kindOf(file) == Disk.Kind.NOTHING) {
-                faults.add(new InvalidInput(
-                        TemperatureFile.nameOf(file),
-                        "store.fault.log-missing", place.id()));
+                faults.add(new InvalidInput(TemperatureFile.nameOf(file), "store.fault.log-missing", place.id()));
             }
         }
     }
@@ -78,9 +72,7 @@ final class FolderCheck {
         String fileName = file.getFileName().toString();
         String id = fileName.substring(0, fileName.length() - ".csv".length());
         if (cellar.places().stream().noneMatch(place -> place.id().equals(id))) {
-            faults.add(new InvalidInput(
-                    TemperatureFile.nameOf(file),
-                    "store.fault.no-place"));
+            faults.add(new InvalidInput(TemperatureFile.nameOf(file), "store.fault.no-place"));
         }
     }
 

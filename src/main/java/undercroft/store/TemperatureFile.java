@@ -73,7 +73,12 @@ final class TemperatureFile {
             }
             double celsius = series.valueAt(i);
             if (celsius < TemperatureLines.COLDEST || celsius > TemperatureLines.WARMEST) {
-                throw new InvalidInput(name, "store.fault.would-hold-celsius", celsius, TemperatureLines.COLDEST, TemperatureLines.WARMEST);
+                throw new InvalidInput(
+                        name,
+                        "store.fault.would-hold-celsius",
+                        celsius,
+                        TemperatureLines.COLDEST,
+                        TemperatureLines.WARMEST);
             }
             rounded.add(time, Math.round(celsius * 1000) / 1000.0);
         }

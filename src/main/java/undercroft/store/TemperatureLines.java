@@ -1,8 +1,8 @@
 package undercroft.store;
 
-import undercroft.quantity.Check;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
+import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
@@ -17,9 +17,6 @@ final class TemperatureLines {
 
     private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
     private static final int TIME_LENGTH = "2026-03-29T01:30:00Z".length();
-    
-
-    
 
     private final byte[] bytes;
     private final String name;
@@ -85,7 +82,8 @@ final class TemperatureLines {
             long time = time(end);
             double celsius = time == Long.MIN_VALUE ? Double.NaN : celsius(position + TIME_LENGTH + 1, end);
             boolean cutOff = !mayEndAnywhere && end == bytes.length;
-            InvalidInput fault = cutOff ? new InvalidInput(name, "store.fault.cut-off") : faultOf(time, celsius, previous);
+            InvalidInput fault =
+                    cutOff ? new InvalidInput(name, "store.fault.cut-off") : faultOf(time, celsius, previous);
             if (fault == null) {
                 series.add(time, celsius);
                 previous = time;

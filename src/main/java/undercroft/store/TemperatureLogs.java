@@ -116,9 +116,7 @@ final class TemperatureLogs {
 
     private TimeSeries soundLines(byte[] bytes, String placeId, List<InvalidInput> faults) {
         if (TemperatureLines.isForeign(bytes)) {
-            throw new InvalidInput(
-                    nameOf(placeId),
-                    "store.fault.foreign-log");
+            throw new InvalidInput(nameOf(placeId), "store.fault.foreign-log");
         }
         return TemperatureFile.readWhatIsSound(bytes, nameOf(placeId), faults);
     }

@@ -102,7 +102,8 @@ class AtomicFileTest {
                 "Input/output error", (call, path) -> failing[0] && call == FaultyDisk.Call.FORCE_FOLDER);
         try (CellarStore store = CellarStore.open(folder, CLOCK, "test", disk)) {
             InvalidInput fault = assertThrows(InvalidInput.class, () -> store.save(CHANGED));
-            assertTrue(English.placed(fault).contains("did not confirm it (Input/output error)"), English.placed(fault));
+            assertTrue(
+                    English.placed(fault).contains("did not confirm it (Input/output error)"), English.placed(fault));
             assertEquals(CHANGED, store.cellar(), "it is there all the same");
             assertThrows(InvalidInput.class, () -> store.save(CHANGED), "and told until it is confirmed");
             failing[0] = false;

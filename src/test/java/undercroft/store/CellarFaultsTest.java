@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.json.CellarJson;
-import undercroft.wording.Messages;
 import undercroft.wording.English;
+import undercroft.wording.Messages;
 
 /** What is JSON and what is not is taken from RFC 8259 (2017); times from ISO 8601. */
 class CellarFaultsTest {

@@ -91,7 +91,8 @@ class TemperatureFileTest {
     @Test
     void emptyForeignAndBinaryFilesAreRefused() {
         for (String text : List.of("", "temp\n1\n", "\u0000\u0001\u0002\u00ff", "\n\n")) {
-            assertTrue(English.placed(assertThrows(InvalidInput.class, () -> read(text))).contains("line 1: is not the heading"));
+            assertTrue(English.placed(assertThrows(InvalidInput.class, () -> read(text)))
+                    .contains("line 1: is not the heading"));
         }
     }
 

@@ -1,6 +1,5 @@
 package undercroft.store.disk;
 
-import undercroft.quantity.Phrase;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.AccessDeniedException;
@@ -24,6 +23,7 @@ import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 
 /**
  * Replaces a file as a whole or not at all. It is the only way anything in the program is written.
@@ -168,8 +168,7 @@ public final class AtomicFile {
                 unforced.remove(folder);
             } catch (IOException failure) {
                 throw new InvalidInput(
-                        String.valueOf(folder.getFileName()),
-                        "store.fault.unconfirmed", reason(failure));
+                        String.valueOf(folder.getFileName()), "store.fault.unconfirmed", reason(failure));
             }
         }
     }
@@ -287,8 +286,7 @@ public final class AtomicFile {
                 disk.makeFolder(folder);
             }
         } catch (IOException failure) {
-            throw new InvalidInput(
-                    name, "store.fault.unmade-unsaved", reason(failure));
+            throw new InvalidInput(name, "store.fault.unmade-unsaved", reason(failure));
         }
     }
 
@@ -343,8 +341,7 @@ public final class AtomicFile {
     }
 
     private static InvalidInput refused(String name, String key, IOException failure) {
-        InvalidInput fault =
-                new InvalidInput(name, key, reason(failure));
+        InvalidInput fault = new InvalidInput(name, key, reason(failure));
         fault.initCause(failure);
         return fault;
     }

@@ -58,9 +58,7 @@ public final class WholeFile {
         switch (entry.kind()) {
             case NOTHING -> throw new InvalidInput(name, "store.fault.absent");
             case FOLDER -> throw new InvalidInput(name, "store.fault.is-folder");
-            case LINK ->
-                throw new InvalidInput(
-                        name, "store.fault.is-link");
+            case LINK -> throw new InvalidInput(name, "store.fault.is-link");
             case OTHER -> throw new InvalidInput(name, "store.fault.is-device");
             case FILE -> {
                 if (entry.bytes() > most) {
@@ -75,8 +73,7 @@ public final class WholeFile {
     }
 
     private static InvalidInput unreadable(String name, IOException failure) {
-        InvalidInput fault =
-                new InvalidInput(name, "store.fault.unreadable", AtomicFile.reason(failure));
+        InvalidInput fault = new InvalidInput(name, "store.fault.unreadable", AtomicFile.reason(failure));
         fault.initCause(failure);
         return fault;
     }

@@ -1,6 +1,5 @@
 package undercroft.store.json;
 
-import undercroft.quantity.Phrase;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -16,6 +15,7 @@ import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
 import undercroft.cellar.TaskNote;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 import undercroft.quantity.UnitSystem;
 
 /**
@@ -134,8 +134,7 @@ public final class CellarJson {
 
     /** What to say of a file that a newer version wrote; {@code advice} is the key of what to do. */
     public static InvalidInput newer(int schema, String advice) {
-        return new InvalidInput(
-                "schema", "store.fault.newer", schema, SCHEMA, Phrase.of(advice));
+        return new InvalidInput("schema", "store.fault.newer", schema, SCHEMA, Phrase.of(advice));
     }
 
     private static ObjectNode write(Cellar cellar, String writtenBy) {

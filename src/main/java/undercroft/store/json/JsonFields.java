@@ -1,6 +1,5 @@
 package undercroft.store.json;
 
-import undercroft.quantity.Phrase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -14,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 
 /**
  * One JSON object while it is read, with its path in the file. A fault is noted and a stand-in handed back (NaN, null,
@@ -87,14 +87,15 @@ public final class JsonFields {
     }
 
     private static Phrase kindOf(JsonNode value) {
-        return Phrase.of(switch (value.getNodeType()) {
-            case STRING -> "store.kind.text";
-            case NUMBER -> "store.kind.number";
-            case BOOLEAN -> "store.kind.flag";
-            case ARRAY -> "store.kind.list";
-            case OBJECT -> "store.kind.object";
-            default -> "store.kind.null";
-        });
+        return Phrase.of(
+                switch (value.getNodeType()) {
+                    case STRING -> "store.kind.text";
+                    case NUMBER -> "store.kind.number";
+                    case BOOLEAN -> "store.kind.flag";
+                    case ARRAY -> "store.kind.list";
+                    case OBJECT -> "store.kind.object";
+                    default -> "store.kind.null";
+                });
     }
 
     String text(String key) {
@@ -173,8 +174,7 @@ public final class JsonFields {
     }
 
     Instant instant(String key) {
-        Instant instant =
-                parsed(key, Instant::parse, "store.fault.time");
+        Instant instant = parsed(key, Instant::parse, "store.fault.time");
         if (instant != null && (instant.isBefore(EARLIEST) || !instant.isBefore(LATEST))) {
             fault(key, "store.fault.year");
             return null;

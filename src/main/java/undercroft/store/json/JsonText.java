@@ -1,6 +1,5 @@
 package undercroft.store.json;
 
-import undercroft.quantity.Phrase;
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
@@ -21,6 +20,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 
 /**
  * JSON as text: bytes to a tree and back. NaN and its like are let through here, so that the fault can be told by its
@@ -88,8 +88,7 @@ public final class JsonText {
         String message = fault.getOriginalMessage() == null ? "" : fault.getOriginalMessage();
         boolean atEnd = parser.currentLocation().getByteOffset() >= length;
         if (!parser.getParsingContext().inRoot() && (atEnd || message.startsWith("Unexpected end-of-input"))) {
-            return new InvalidInput(
-                    "", "store.fault.breaks-off", at(fault.getLocation()));
+            return new InvalidInput("", "store.fault.breaks-off", at(fault.getLocation()));
         }
         String where = path(parser.getParsingContext());
         if (message.startsWith("Duplicate field")) {
@@ -103,7 +102,8 @@ public final class JsonText {
 
     private static Phrase at(JsonLocation location) {
         return location == null
-                ? Phrase.of("store.at.unknown") : Phrase.of("store.at.line", location.getLineNr(), Math.max(1, location.getColumnNr()));
+                ? Phrase.of("store.at.unknown")
+                : Phrase.of("store.at.line", location.getLineNr(), Math.max(1, location.getColumnNr()));
     }
 
     private static String path(JsonStreamContext context) {

@@ -66,10 +66,7 @@ final class PlaceJson {
     private static TemperatureSource readSwing(JsonFields fields) {
         double mean = fields.number("meanCelsius");
         double amplitude = fields.number("amplitudeKelvin");
-        MonthDay warmest = fields.parsed(
-                "warmestDay",
-                text -> MonthDay.parse("--" + text),
-                "store.fault.day-of-year");
+        MonthDay warmest = fields.parsed("warmestDay", text -> MonthDay.parse("--" + text), "store.fault.day-of-year");
         double spread = fields.number("spreadKelvin");
         return fields.made(() -> new TemperatureSource.YearlySwing(mean, amplitude, warmest, spread));
     }

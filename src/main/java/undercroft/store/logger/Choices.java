@@ -68,9 +68,7 @@ public record Choices(
                     LoggerUnit.valueOf(log.unit()),
                     log.zone());
         } catch (IllegalArgumentException unknown) {
-            throw new InvalidInput(
-                    log.path(),
-                    "logger.fault.unknown-way");
+            throw new InvalidInput(log.path(), "logger.fault.unknown-way");
         }
     }
 

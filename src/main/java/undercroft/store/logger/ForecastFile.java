@@ -56,7 +56,8 @@ public final class ForecastFile {
         days.sort(Comparator.comparing(Day::date));
         for (int i = 1; i < days.size(); i++) {
             if (days.get(i).date().equals(days.get(i - 1).date())) {
-                throw new InvalidInput(name, "logger.forecast.twice", days.get(i).date().toString());
+                throw new InvalidInput(
+                        name, "logger.forecast.twice", days.get(i).date().toString());
             }
         }
         return List.copyOf(days);

@@ -42,9 +42,7 @@ final class Inspector {
         }
         int headerRow = layout.headerRow();
         if (headerRow >= 0 && layout.splitsNumbers(headerRow)) {
-            throw new InvalidInput(
-                    name,
-                    "logger.fault.comma", layout.data().get(0) + 1);
+            throw new InvalidInput(name, "logger.fault.comma", layout.data().get(0) + 1);
         }
         ValueColumns columns = new ValueColumns(layout, headerRow);
         char mark = columns.decimalMark();
@@ -143,12 +141,8 @@ final class Inspector {
             return new InvalidInput(name, "logger.fault.blank");
         }
         if (filled.size() == 1) {
-            return new InvalidInput(
-                    name,
-                    "logger.fault.only-line", lines.indexOf(filled.get(0)) + 1);
+            return new InvalidInput(name, "logger.fault.only-line", lines.indexOf(filled.get(0)) + 1);
         }
-        return new InvalidInput(
-                name,
-                "logger.fault.no-reading", lines.size());
+        return new InvalidInput(name, "logger.fault.no-reading", lines.size());
     }
 }

@@ -118,10 +118,8 @@ public final class LoggerFile {
                                 entry.getValue().count())
                         .thenComparing(Map.Entry::getKey))
                 .map(entry -> new InvalidInput(
-                        name,
-                        "logger.fault.unusable", entry.getValue().lines().get(0), entry.getKey()))
-                .orElseGet(() ->
-                        new InvalidInput(name, "logger.fault.no-data"));
+                        name, "logger.fault.unusable", entry.getValue().lines().get(0), entry.getKey()))
+                .orElseGet(() -> new InvalidInput(name, "logger.fault.no-data"));
     }
 
     /** The beginning of a file, enough to show what it is. */
@@ -145,8 +143,9 @@ public final class LoggerFile {
     }
 
     private static InvalidInput unreadable(String name, IOException cause) {
-        
-        InvalidInput fault = new InvalidInput(name, cause instanceof NoSuchFileException ? "logger.fault.gone" : "logger.fault.unreadable");
+
+        InvalidInput fault = new InvalidInput(
+                name, cause instanceof NoSuchFileException ? "logger.fault.gone" : "logger.fault.unreadable");
         fault.initCause(cause);
         return fault;
     }
