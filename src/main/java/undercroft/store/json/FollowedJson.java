@@ -25,7 +25,7 @@ final class FollowedJson {
         int valueColumn = fields.whole("valueColumn");
         String timeFormat = fields.text("timeFormat");
         String unit = fields.text("unit");
-        ZoneId zone = fields.parsed("zone", ZoneId::of, "is no time zone; write one such as Europe/Lisbon");
+        ZoneId zone = fields.parsed("zone", ZoneId::of, "store.fault.zone");
         return fields.made(() -> new FollowedLog(
                 path,
                 charset,
@@ -53,7 +53,7 @@ final class FollowedJson {
                     }
                     return text.charAt(0);
                 },
-                "is not one sign; write one such as , or ; or the word tab");
+                "store.fault.sign");
         return sign == null ? ',' : sign;
     }
 
