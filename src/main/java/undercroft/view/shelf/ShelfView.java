@@ -7,7 +7,9 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -26,10 +28,12 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.picture.SeasonPicture;
 import undercroft.picture.SeasonRow;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.Scrolls;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.keys.Shortcut;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 
 /** The shelf as one picture with its season: a heading for each place, under it the crates, each the head of its row in time. */
@@ -118,7 +122,9 @@ final class ShelfView extends VBox {
                         "season-closer",
                         "plots.zoom.closer",
                         "plots.zoom.closer.sentence",
-                        () -> season.zoom(middle(), ZOOM)));
+                        () -> season.zoom(middle(), ZOOM)),
+                seasonMenu());
+        zooms.getStyleClass().add("zoom-buttons");
         zooms.managedProperty().bind(zooms.visibleProperty());
         HBox head = new HBox(2, sum, space(), zooms);
         zooms.setAlignment(Pos.CENTER_LEFT);
@@ -131,6 +137,28 @@ final class ShelfView extends VBox {
                 .addListener((property, before, after) -> head.setPrefWidth(Math.max(0, board.headWidth())));
         head.setPickOnBounds(false);
         return head;
+    }
+
+    private MenuButton seasonMenu() {
+        Messages messages = context.messages();
+        MenuButton menu = new MenuButton(messages.of("plots.menu.button"));
+        menu.setId("season-menu");
+        menu.getStyleClass().addAll("quiet", "small");
+        menu.setMinWidth(USE_PREF_SIZE);
+        menu.setAccessibleText(messages.of("season.menu.sentence"));
+        menu.setTooltip(new Tooltip(menu.getAccessibleText()));
+        menu.getItems()
+                .setAll(PlotMenu.of(
+                        this,
+                        context,
+                        messages,
+                        () -> season.whole()
+                                .map(picture -> new PlotMenu.Shown(
+                                        picture,
+                                        messages.of("season.menu.title"),
+                                        season.getAccessibleText(),
+                                        Optional.empty()))));
+        return menu;
     }
 
     private static Region space() {
