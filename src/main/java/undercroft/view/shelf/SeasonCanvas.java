@@ -55,6 +55,11 @@ final class SeasonCanvas extends Canvas {
         }
     }
 
+    /** Whether another stretch of time is looked at than the usual one. */
+    boolean isMoved() {
+        return looked;
+    }
+
     void showUsual() {
         looked = false;
         from = season.usualFrom();

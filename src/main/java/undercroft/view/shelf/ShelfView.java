@@ -3,6 +3,7 @@ package undercroft.view.shelf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
@@ -57,6 +58,7 @@ final class ShelfView extends VBox {
     private final Label sum = new Label();
     private final StackPane card = new Card();
     private HBox zooms;
+    private Button all;
     private double lastX;
 
     ShelfView(ShelfViewModel model, WindowContext context, TimeViewModel time, CompareViewModel compare) {
@@ -105,14 +107,20 @@ final class ShelfView extends VBox {
             double view = scroll.getViewportBounds().getHeight();
             double top = scroll.getVvalue() * Math.max(0, board.getHeight() - view);
             season.relocate(snappedLeftInset() + head, snappedTopInset());
+            if (all.isVisible() != season.isMoved()) {
+                Platform.runLater(() -> all.setVisible(season.isMoved()));
+            }
             season.draw(scroll.getViewportBounds().getWidth() - head, AXIS + view, top);
         }
     }
 
     private Region axisHead() {
+        all = zoom("season-all", "plots.zoom.all", "plots.zoom.all.sentence", () -> season.showUsual());
         sum.getStyleClass().add("faint");
+        all.managedProperty().bind(all.visibleProperty());
+        all.setVisible(false);
         zooms = new HBox(
-                zoom("season-all", "plots.zoom.all", "plots.zoom.all.sentence", () -> season.showUsual()),
+                all,
                 zoom(
                         "season-wider",
                         "plots.zoom.wider",
