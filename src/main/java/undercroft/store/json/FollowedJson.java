@@ -80,10 +80,11 @@ final class FollowedJson {
     static FollowedTopic readTopic(JsonFields fields) {
         String name = fields.note("name");
         String pointer = fields.note("pointer");
+        String timePointer = fields.note("timePointer");
         TemperatureUnit unit = fields.listed(TemperatureUnit.class, "unit");
         double lowest = fields.number("lowestCelsius");
         double highest = fields.number("highestCelsius");
-        return fields.made(() -> new FollowedTopic(name, pointer, unit, lowest, highest));
+        return fields.made(() -> new FollowedTopic(name, pointer, timePointer, unit, lowest, highest));
     }
 
     static PressureTopic readPressure(JsonFields fields) {
@@ -105,6 +106,7 @@ final class FollowedJson {
         return new JsonWriter()
                 .put("name", topic.name())
                 .putTold("pointer", topic.pointer())
+                .putTold("timePointer", topic.timePointer())
                 .put("unit", topic.unit())
                 .put("lowestCelsius", topic.lowestCelsius())
                 .put("highestCelsius", topic.highestCelsius())
