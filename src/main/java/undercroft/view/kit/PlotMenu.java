@@ -80,9 +80,7 @@ public final class PlotMenu {
         return Optional.ofNullable(plots.shown())
                 .map(stack -> new Shown(
                         stack.layout(
-                                WIDTH,
-                                HEIGHT_A_PLOT * Math.max(1, stack.plots().size()),
-                                new FontMeasure()),
+                                WIDTH, HEIGHT_A_PLOT * Math.max(1, stack.plots().size()), new FontMeasure()),
                         title,
                         plots.getAccessibleText(),
                         Optional.of(PlotCsv.of(PlotTable.of(stack)))));

@@ -119,9 +119,9 @@ final class SeasonCanvas extends Canvas {
     Optional<Picture> whole() {
         return season == null || season.isEmpty()
                 ? Optional.empty()
-                : Optional.of(SeasonPicture.of(
-                                season, from, until, WHOLE_WIDTH, SeasonPicture.Sizes.USUAL, measure, words)
-                        .picture());
+                : Optional.of(
+                        SeasonPicture.of(season, from, until, WHOLE_WIDTH, SeasonPicture.Sizes.USUAL, measure, words)
+                                .picture());
     }
 
     private void part(GraphicsContext canvas, double clipTop, double clipBottom, double shift) {
