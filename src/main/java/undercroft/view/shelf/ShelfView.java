@@ -59,6 +59,8 @@ final class ShelfView extends VBox {
     private final StackPane card = new Card();
     private HBox zooms;
     private Button all;
+    /** Above the names of the crates, and as wide. */
+    private final HBox head = new HBox(2);
     private double lastX;
 
     ShelfView(ShelfViewModel model, WindowContext context, TimeViewModel time, CompareViewModel compare) {
@@ -134,15 +136,14 @@ final class ShelfView extends VBox {
                 seasonMenu());
         zooms.getStyleClass().add("zoom-buttons");
         zooms.managedProperty().bind(zooms.visibleProperty());
-        HBox head = new HBox(2, sum, space(), zooms);
+        head.getChildren().setAll(sum, space(), zooms);
         zooms.setAlignment(Pos.CENTER_LEFT);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("season-head");
         head.setMinHeight(AXIS);
         head.setPrefHeight(AXIS);
         head.setMaxWidth(USE_PREF_SIZE);
-        board.layoutBoundsProperty()
-                .addListener((property, before, after) -> head.setPrefWidth(Math.max(0, board.headWidth())));
+        board.layoutBoundsProperty().addListener((property, before, after) -> fitHead());
         head.setPickOnBounds(false);
         return head;
     }
@@ -189,6 +190,10 @@ final class ShelfView extends VBox {
         return button;
     }
 
+    private void fitHead() {
+        head.setPrefWidth(Math.max(0, board.headWidth()));
+    }
+
     private double middle() {
         return season.getWidth() / 2;
     }
@@ -197,6 +202,7 @@ final class ShelfView extends VBox {
         double width = getWidth();
         boolean seasonFits = width >= NARROW_HEAD + LEAST_SEASON + 40 && width > 420;
         board.setHeadWidth(!seasonFits ? Double.MAX_VALUE : width < NARROW ? NARROW_HEAD : HEAD);
+        fitHead();
         zooms.setVisible(seasonFits);
         season.setVisible(seasonFits);
         header.setCompact(width < NARROW);
