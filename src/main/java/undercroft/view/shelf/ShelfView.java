@@ -61,6 +61,7 @@ final class ShelfView extends VBox {
     private Button all;
     /** Above the names of the crates, and as wide. */
     private final HBox head = new HBox(2);
+
     private double lastX;
 
     ShelfView(ShelfViewModel model, WindowContext context, TimeViewModel time, CompareViewModel compare) {
