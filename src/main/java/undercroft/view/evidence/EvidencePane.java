@@ -7,7 +7,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -20,6 +19,7 @@ import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.EvidenceWords;
 import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
@@ -88,7 +88,7 @@ public final class EvidencePane extends VBox {
     }
 
     private void key(KeyEvent event) {
-        if (event.getCode() == KeyCode.ESCAPE) {
+        if (Shortcut.LEAVE.matches(event)) {
             model.stop();
             event.consume();
         }
