@@ -44,6 +44,7 @@ import undercroft.session.SampleWorkspace;
 import undercroft.session.Sensors;
 import undercroft.session.Workspace;
 import undercroft.view.edit.EditorDialogs;
+import undercroft.view.edit.FixedFiles;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Messages;
@@ -83,7 +84,7 @@ class JourneysUiTest {
         forecasts.refresh();
         SimpleBooleanProperty dark = new SimpleBooleanProperty(false);
         EditorDialogs editors =
-                new EditorDialogs(messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, () -> main);
+                new EditorDialogs(messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, new FixedFiles(), () -> main);
         window = new MainWindow(new WindowContext(
                 messages,
                 workspace,

@@ -46,6 +46,7 @@ public final class EditorDialogs implements Editors {
     private final Clock clock;
     private final BrokerChoice brokers;
     private final Supplier<Window> owner;
+    private final FileQuestions questions;
     private final FormDialogs dialogs;
 
     /**
@@ -54,6 +55,7 @@ public final class EditorDialogs implements Editors {
      * @param forecasts tells which bottles want caution
      * @param tasks reads files
      * @param brokers where live sensors are heard
+     * @param questions asks for files
      * @param owner the main window, asked each time
      */
     public EditorDialogs(
@@ -64,7 +66,9 @@ public final class EditorDialogs implements Editors {
             Clock clock,
             BrokerChoice brokers,
             ObservableBooleanValue dark,
+            FileQuestions questions,
             Supplier<Window> owner) {
+        this.questions = questions;
         this.messages = messages;
         this.workspace = workspace;
         this.forecasts = forecasts;
@@ -76,7 +80,7 @@ public final class EditorDialogs implements Editors {
     }
 
     /** Of all that an open cellar has. */
-    public EditorDialogs(Messages messages, OpenCellar cellar, ObservableBooleanValue dark, Supplier<Window> owner) {
+    public EditorDialogs(Messages messages, OpenCellar cellar, ObservableBooleanValue dark, FileQuestions questions, Supplier<Window> owner) {
         this(
                 messages,
                 cellar.workspace(),
@@ -85,6 +89,7 @@ public final class EditorDialogs implements Editors {
                 cellar.clock(),
                 cellar.sensors(),
                 dark,
+                questions,
                 owner);
     }
 
@@ -205,7 +210,7 @@ public final class EditorDialogs implements Editors {
 
     @Override
     public void importInto(Place place) {
-        new ImportDialog(dialogs, place.name(), new ImportForm(messages, workspace, place, tasks), null).open();
+        new ImportDialog(dialogs, place.name(), new ImportForm(messages, workspace, place, tasks), questions).open();
     }
 
     @Override

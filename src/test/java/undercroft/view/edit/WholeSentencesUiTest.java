@@ -103,6 +103,7 @@ class WholeSentencesUiTest {
                 clock,
                 new NoBroker(),
                 new SimpleBooleanProperty(false),
+                new FixedFiles(),
                 () -> main);
         Cellar cellar = workspace.getCellar();
         Batch beacon = cellar.batch("beacon");
