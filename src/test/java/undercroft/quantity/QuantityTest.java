@@ -25,7 +25,7 @@ final class QuantityTest {
             Units.KELVIN.multiply(5).divide(9).shift(459.67);
     private static final Unit<javax.measure.quantity.Pressure> PSI = Units.PASCAL.multiply(6894.757293168);
 
-    @Property
+    @Property(seed = "20260104")
     void gallonsAgreeWithAReferenceLibrary(@ForAll @DoubleRange(min = 0.01, max = 1000) double gallons) {
         assertEquals(
                 reference(gallons, GALLON, Units.LITRE),
@@ -33,12 +33,12 @@ final class QuantityTest {
                 1e-9 * gallons);
     }
 
-    @Property
+    @Property(seed = "20260104")
     void ouncesAgreeWithAReferenceLibrary(@ForAll @DoubleRange(min = 0.01, max = 1000) double ounces) {
         assertEquals(reference(ounces, OUNCE, Units.GRAM), Mass.ofOunces(ounces).grams(), 1e-9 * ounces * 28);
     }
 
-    @Property
+    @Property(seed = "20260104")
     void fahrenheitAgreesWithAReferenceLibrary(@ForAll @DoubleRange(min = -40, max = 212) double fahrenheit) {
         assertEquals(
                 reference(fahrenheit, FAHRENHEIT, Units.CELSIUS),
@@ -46,12 +46,12 @@ final class QuantityTest {
                 1e-9);
     }
 
-    @Property
+    @Property(seed = "20260104")
     void psiAgreesWithAReferenceLibrary(@ForAll @DoubleRange(min = 0, max = 300) double psi) {
         assertEquals(reference(psi, PSI, Units.PASCAL), Pressure.ofPsi(psi).pascals(), 1e-3);
     }
 
-    @Property
+    @Property(seed = "20260104")
     void everyUnitComesBack(@ForAll @DoubleRange(min = 0.1, max = 500) double value) {
         assertEquals(value, Volume.ofUsGallons(value).usGallons(), 1e-9 * value);
         assertEquals(value, Volume.ofUsFluidOunces(value).usFluidOunces(), 1e-9 * value);

@@ -64,7 +64,7 @@ class RandomCellarsTest {
     private static final String[] NAMES = {"A", "Größe \"7\"", "back\\slash", "tab\there", "\uD83C\uDF7A", "line\nbreak"
     };
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "20260104")
     void everyCellarComesBackExactly(@ForAll long seed) {
         Cellar cellar = new Grower(seed).cellar();
         byte[] bytes = CellarJson.of(cellar, "a test").bytes();

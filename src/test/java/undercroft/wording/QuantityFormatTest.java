@@ -29,7 +29,7 @@ class QuantityFormatTest {
         return Double.parseDouble(text.substring(0, text.indexOf(' ')));
     }
 
-    @Property
+    @Property(seed = "20260104")
     void aTemperatureLimitIsNeverShownAboveItself(@ForAll @DoubleRange(min = -20, max = 70) double celsius) {
         assertTrue(figure(metric.celsiusLimit(celsius)) <= celsius + 1e-9);
         double fahrenheit = figure(us.celsiusLimit(celsius));
@@ -37,7 +37,7 @@ class QuantityFormatTest {
         assertTrue((fahrenheit + 1 - 32) / FAHRENHEIT_PER_KELVIN > celsius - 1e-9, "the whole degree just below");
     }
 
-    @Property
+    @Property(seed = "20260104")
     void aPressureLimitIsNeverShownAboveItselfNorAWorstCaseBelow(@ForAll @DoubleRange(min = 0, max = 30) double bar) {
         assertTrue(figure(metric.barLimit(bar)) <= bar + 1e-9);
         assertTrue(figure(metric.barWorst(bar)) >= bar - 1e-9);
@@ -45,7 +45,7 @@ class QuantityFormatTest {
         assertTrue(figure(us.barWorst(bar)) * BAR_PER_PSI >= bar * (1 - DIGITS));
     }
 
-    @Property
+    @Property(seed = "20260104")
     void aRangeHoldsBothItsEnds(@ForAll @DoubleRange(min = 0, max = 5) double low) {
         String text = metric.range(Interval.of(low, low + 0.01, low + 0.02), 1);
         int to = text.indexOf(" to ");

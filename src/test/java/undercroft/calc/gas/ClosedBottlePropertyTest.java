@@ -14,7 +14,7 @@ class ClosedBottlePropertyTest {
     private static final double MOLAR_MASS = 44.0095;
 
     /** Conservation of mass, counted again from the state: gas by pV/ZRT, beer as what the glass holds beside it. */
-    @Property
+    @Property(seed = "20260104")
     void noCarbonDioxideIsLostOrMade(
             @ForAll @DoubleRange(min = -5, max = 60) double celsius,
             @ForAll @DoubleRange(min = 0, max = 16) double grams,
@@ -35,7 +35,7 @@ class ClosedBottlePropertyTest {
         assertTrue(Double.isFinite(state.gaugeBar()));
     }
 
-    @Property
+    @Property(seed = "20260104")
     void warmthRaisesThePressure(
             @ForAll @DoubleRange(min = -5, max = 59) double celsius,
             @ForAll @DoubleRange(min = 1, max = 16) double grams,
@@ -45,7 +45,7 @@ class ClosedBottlePropertyTest {
     }
 
     /** Below some 8 °C beer expands no more than glass, so that a brim-full bottle need not press harder when warmed. */
-    @Property
+    @Property(seed = "20260104")
     void warmthRaisesThePressureOfOverfilledBottlesToo(
             @ForAll @DoubleRange(min = 8, max = 59) double celsius,
             @ForAll @DoubleRange(min = 1, max = 16) double grams,
@@ -60,7 +60,7 @@ class ClosedBottlePropertyTest {
         assertTrue(bottle.at(celsius + 1, grams, 0.95, 1, trapped).gaugeBar() > cool);
     }
 
-    @Property
+    @Property(seed = "20260104")
     void moreGasPressesHarderAndThirstierBeerLess(
             @ForAll @DoubleRange(min = -5, max = 60) double celsius,
             @ForAll @DoubleRange(min = 1, max = 16) double grams,
@@ -74,7 +74,7 @@ class ClosedBottlePropertyTest {
     }
 
     /** The fast path against the bracketing solution, from no guess, a near one and a wild one, down to liquid-full. */
-    @Property
+    @Property(seed = "20260104")
     void theFastPathFindsTheSamePressure(
             @ForAll @DoubleRange(min = -5, max = 60) double celsius,
             @ForAll @DoubleRange(min = 0, max = 16) double grams,

@@ -20,7 +20,7 @@ import undercroft.quantity.InvalidInput;
 class LightExposureTest {
     private static final Wall CLEAR = Wall.usual(GlassColour.FLINT);
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "20260104")
     void dosesOfTwoPlacesAdd(
             @ForAll GlassColour colour,
             @ForAll LightPlace first,

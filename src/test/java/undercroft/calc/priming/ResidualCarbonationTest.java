@@ -52,7 +52,7 @@ class ResidualCarbonationTest {
                 0.01);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "20260104")
     void warmerBeerOrThinnerAirNeverHoldsMore(
             @ForAll @DoubleRange(min = -1, max = 44) double celsius,
             @ForAll @DoubleRange(min = 0.01, max = 1) double warmer,

@@ -30,7 +30,7 @@ import undercroft.store.logger.text.TimeFormat;
 
 /** The parts of reading against the Java library's own. */
 class ReadingPartsTest {
-    @Property
+    @Property(seed = "20260104")
     void linesEndWhereTheLibrarysReaderEndsThem(
             @ForAll @Chars({'\n', '\r', 'a', '\u0080'}) @CharRange(from = '\t', to = '\u000e') @StringLength(max = 80)
                     String text,
@@ -49,7 +49,7 @@ class ReadingPartsTest {
         assertEquals(expected, lines);
     }
 
-    @Property
+    @Property(seed = "20260104")
     void numbersAreTheDoublesTheLibraryReads(
             @ForAll @DoubleRange(min = -999_999, max = 999_999) double value, @ForAll @IntRange(max = 8) int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
@@ -60,7 +60,7 @@ class ReadingPartsTest {
         assertEquals(expected, NumberText.parse(text.replace('.', ',') + " °C", ','));
     }
 
-    @Property
+    @Property(seed = "20260104")
     void thousandsMayBeParted(@ForAll @DoubleRange(min = -9_999_999, max = 9_999_999) double value) {
         String parted = String.format(Locale.ROOT, "%,.2f", value);
         double expected = Double.parseDouble(parted.replace(",", ""));
@@ -69,7 +69,7 @@ class ReadingPartsTest {
         assertEquals(expected, NumberText.parse(turned, ','));
     }
 
-    @Property
+    @Property(seed = "20260104")
     void timesAreTheInstantsTheLibraryFormats(
             @ForAll @LongRange(min = 315_532_800L, max = 7_289_000_000L) long epochSecond,
             @ForAll @IntRange(min = -18 * 4, max = 18 * 4) int quarters) {
