@@ -328,8 +328,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     @Override
     public void open() {
-        questions.folder(stage, messages.of("start.folder.choose"), host.home())
-                .ifPresent(this::show);
+        questions.folder(stage, messages.of("start.folder.choose"), host.home()).ifPresent(this::show);
     }
 
     @Override
@@ -341,7 +340,8 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     @Override
     public void saveElsewhere() {
         OpenCellar cellar = shown.cellar();
-        questions.folder(stage, messages.of("fault.save.choose"), host.home())
+        questions
+                .folder(stage, messages.of("fault.save.choose"), host.home())
                 .ifPresent(folder -> opening.run(
                         () -> {
                             cellar.workspace().saveElsewhere(folder);

@@ -70,8 +70,7 @@ final class Hand {
 
     void await(String what, BooleanSupplier isSo) {
         try {
-            WaitForAsyncUtils.waitFor(
-                    PATIENCE_SECONDS, TimeUnit.SECONDS, () -> onWindowThread(isSo::getAsBoolean));
+            WaitForAsyncUtils.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS, () -> onWindowThread(isSo::getAsBoolean));
         } catch (TimeoutException never) {
             fail("never: " + what + "; said: " + onWindowThread(Hand::said), never);
         }
@@ -113,8 +112,8 @@ final class Hand {
         await(
                 id + " says " + part,
                 () -> find("#" + id)
-                        .filter(node -> node instanceof Labeled label
-                                && label.getText().contains(part))
+                        .filter(node ->
+                                node instanceof Labeled label && label.getText().contains(part))
                         .isPresent());
     }
 
@@ -179,8 +178,8 @@ final class Hand {
         return windows().stream()
                 .filter(Window::isShowing)
                 .flatMap(window -> window.getScene().getRoot().lookupAll(".menu-item").stream())
-                .filter(node -> node.getProperties().values().stream().anyMatch(MenuItem.class::isInstance)
-                        || node.isVisible())
+                .filter(node ->
+                        node.getProperties().values().stream().anyMatch(MenuItem.class::isInstance) || node.isVisible())
                 .filter(node -> node.lookup(".label") instanceof Labeled label
                         && label.getText().contains(words))
                 .findFirst();

@@ -25,11 +25,7 @@ final class JourneyCellars {
 
     private static Place shed() {
         return new Place(
-                "shed",
-                "Shed",
-                new TemperatureSource.FixedGuess(12, 2),
-                6,
-                LightSetting.usual(LightPlace.DIM_CELLAR));
+                "shed", "Shed", new TemperatureSource.FixedGuess(12, 2), 6, LightSetting.usual(LightPlace.DIM_CELLAR));
     }
 
     /** A plan of a bottling day, and two places for what comes of it. */
@@ -50,18 +46,20 @@ final class JourneyCellars {
                 List.of(new Stay("cupboard", capped, Cover.OPEN_CRATE)),
                 List.of());
         Batch ale = PlanSamples.cellar().batch("pale");
-        return PlanSamples.cellar().withPlace(shed()).withBatches(List.of(new Batch(
-                "ale",
-                "Ale",
-                ale.beer(),
-                ale.yeast(),
-                new Priming(13.2, List.of(new SugarDose("sucrose", 80)), OptionalDouble.of(2.4), false),
-                ale.packaging(),
-                Optional.of(capped),
-                List.of(lot),
-                List.of(),
-                "",
-                Optional.empty(),
-                ale.leaveOutOfLearning())));
+        return PlanSamples.cellar()
+                .withPlace(shed())
+                .withBatches(List.of(new Batch(
+                        "ale",
+                        "Ale",
+                        ale.beer(),
+                        ale.yeast(),
+                        new Priming(13.2, List.of(new SugarDose("sucrose", 80)), OptionalDouble.of(2.4), false),
+                        ale.packaging(),
+                        Optional.of(capped),
+                        List.of(lot),
+                        List.of(),
+                        "",
+                        Optional.empty(),
+                        ale.leaveOutOfLearning())));
     }
 }

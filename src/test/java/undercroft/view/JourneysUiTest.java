@@ -83,8 +83,8 @@ class JourneysUiTest {
                 workspace, (shown, logs, at) -> OutlookSamples.outlook(shown, at), atOnce, clock, faults::show);
         forecasts.refresh();
         SimpleBooleanProperty dark = new SimpleBooleanProperty(false);
-        EditorDialogs editors =
-                new EditorDialogs(messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, new FixedFiles(), () -> main);
+        EditorDialogs editors = new EditorDialogs(
+                messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, new FixedFiles(), () -> main);
         window = new MainWindow(new WindowContext(
                 messages,
                 workspace,

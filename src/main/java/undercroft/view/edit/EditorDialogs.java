@@ -80,7 +80,12 @@ public final class EditorDialogs implements Editors {
     }
 
     /** Of all that an open cellar has. */
-    public EditorDialogs(Messages messages, OpenCellar cellar, ObservableBooleanValue dark, FileQuestions questions, Supplier<Window> owner) {
+    public EditorDialogs(
+            Messages messages,
+            OpenCellar cellar,
+            ObservableBooleanValue dark,
+            FileQuestions questions,
+            Supplier<Window> owner) {
         this(
                 messages,
                 cellar.workspace(),

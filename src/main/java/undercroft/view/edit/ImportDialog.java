@@ -50,7 +50,8 @@ final class ImportDialog {
         preview.getStyleClass().add("form-content");
         result.getStyleClass().add("form-content");
         choose.setId("import-choose");
-        choose.setOnAction(event -> questions.loggerFile(dialog.stage(), messages).ifPresent(form::choose));
+        choose.setOnAction(
+                event -> questions.loggerFile(dialog.stage(), messages).ifPresent(form::choose));
         CheckBox follow = new CheckBox(dialogs.messages().of("form.import.follow"));
         follow.setId("import-follow");
         follow.selectedProperty().bindBidirectional(form.followsProperty());

@@ -72,7 +72,8 @@ class EditorDialogsUiTest {
         forecasts = new Forecasts(
                 workspace, (cellar, logs, at) -> OutlookSamples.outlook(cellar, at), atOnce, clock, fault -> {});
         forecasts.refresh();
-        editors = new EditorDialogs(Messages.english(), workspace, forecasts, atOnce, clock, brokers, dark, new FixedFiles(), () -> main);
+        editors = new EditorDialogs(
+                Messages.english(), workspace, forecasts, atOnce, clock, brokers, dark, new FixedFiles(), () -> main);
     }
 
     @AfterEach
