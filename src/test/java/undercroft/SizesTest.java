@@ -34,7 +34,9 @@ final class SizesTest {
             "undercroft.cellar",
             "one small record for each thing a user can tell, all of them parts of Cellar",
             "undercroft.calc.conditioning",
-            "one model, its numbers, its ensemble and what weighs it, each in a file");
+            "one model, its numbers, its ensemble and what weighs it, each in a file",
+            "undercroft.command",
+            "one class a command, as the line lists them");
 
     @Test
     void noFileIsLongerThanCanBeReadAtASitting() throws IOException {

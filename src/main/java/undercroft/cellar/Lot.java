@@ -3,6 +3,7 @@ package undercroft.cellar;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import undercroft.catalogue.Cover;
 import undercroft.catalogue.GlassColour;
 import undercroft.quantity.Check;
@@ -14,6 +15,7 @@ import undercroft.quantity.InvalidInput;
  * @param count bottles at the start
  * @param fillMillilitres beer in each
  * @param scuffed true for reused or visibly worn bottles, which are trusted with less
+ * @param gauge of the newest gauge experiment on one of its bottles
  * @param stays where the lot has been, in order of time; the first begins when it was capped
  */
 public record Lot(
@@ -24,7 +26,8 @@ public record Lot(
         double fillMillilitres,
         boolean scuffed,
         List<Stay> stays,
-        List<Draw> draws) {
+        List<Draw> draws,
+        Optional<FittedGauge> gauge) {
     public Lot {
         Check.id("id", id);
         Check.id("bottle", bottleTypeId);
@@ -53,6 +56,26 @@ public record Lot(
                 throw new InvalidInput("draws[" + i + "].at", "cellar.fault.before-capped");
             }
         }
+        if (gauge.isPresent() && gauge.get().from().isBefore(stays.get(0).from())) {
+            throw new InvalidInput("gauge.from", "cellar.fault.before-capped");
+        }
+    }
+
+    /** A lot on which no gauge sits. */
+    public Lot(
+            String id,
+            String bottleTypeId,
+            GlassColour colour,
+            int count,
+            double fillMillilitres,
+            boolean scuffed,
+            List<Stay> stays,
+            List<Draw> draws) {
+        this(id, bottleTypeId, colour, count, fillMillilitres, scuffed, stays, draws, Optional.empty());
+    }
+
+    public Lot withGauge(FittedGauge fitted) {
+        return new Lot(id, bottleTypeId, colour, count, fillMillilitres, scuffed, stays, draws, Optional.of(fitted));
     }
 
     /** Bottles that are left after all draws. */
@@ -83,18 +106,18 @@ public record Lot(
     public Lot withDraw(Draw draw) {
         List<Draw> all = new ArrayList<>(draws);
         all.add(draw);
-        return new Lot(id, bottleTypeId, colour, count, fillMillilitres, scuffed, stays, all);
+        return new Lot(id, bottleTypeId, colour, count, fillMillilitres, scuffed, stays, all, gauge);
     }
 
     public Lot withDraws(List<Draw> all) {
-        return new Lot(id, bottleTypeId, colour, count, fillMillilitres, scuffed, stays, all);
+        return new Lot(id, bottleTypeId, colour, count, fillMillilitres, scuffed, stays, all, gauge);
     }
 
     /** The whole lot moved; later stays, if any, are kept out: a move is the newest stay. */
     public Lot movedTo(String placeId, Instant at, Cover cover) {
         List<Stay> all = new ArrayList<>(stays);
         all.add(new Stay(placeId, at, cover));
-        return new Lot(id, bottleTypeId, colour, count, fillMillilitres, scuffed, all, draws);
+        return new Lot(id, bottleTypeId, colour, count, fillMillilitres, scuffed, all, draws, gauge);
     }
 
     /** Part of the lot under a new id, with the same history and no draws of its own. */
@@ -107,6 +130,6 @@ public record Lot(
 
     /** What stays behind when {@code bottles} were parted off. */
     public Lot without(int bottles) {
-        return new Lot(id, bottleTypeId, colour, count - bottles, fillMillilitres, scuffed, stays, draws);
+        return new Lot(id, bottleTypeId, colour, count - bottles, fillMillilitres, scuffed, stays, draws, gauge);
     }
 }

@@ -36,9 +36,16 @@ public final class Commands {
         BY_NAME.put("light", LightCommand::new);
         BY_NAME.put("chill", ChillCommand::new);
         BY_NAME.put("import", ImportCommand::new);
+        BY_NAME.put("draw", DrawCommand::new);
+        BY_NAME.put("move", MoveCommand::new);
+        BY_NAME.put("read", ReadCommand::new);
+        BY_NAME.put("serve", ServeCommand::new);
+        BY_NAME.put("cap", CapCommand::new);
         BY_NAME.put("check", CheckCommand::new);
         BY_NAME.put("calendar", CalendarCommand::new);
         BY_NAME.put("watch", WatchCommand::new);
+        BY_NAME.put("export-experiment", ExportExperimentCommand::new);
+        BY_NAME.put("check-experiment", CheckExperimentCommand::new);
     }
 
     private Commands() {}
@@ -137,8 +144,9 @@ public final class Commands {
             return messages.of("command.fault.unknown", unmatched.getUnmatched().get(0));
         }
         if (fault instanceof MissingParameterException missing) {
+            boolean oneOf = missing.getMissing().stream().allMatch(arg -> arg.group() != null);
             return messages.of(
-                    "command.fault.missing",
+                    oneOf ? "command.fault.one-of" : "command.fault.missing",
                     messages.list(
                             missing.getMissing().stream().map(Commands::name).toList()));
         }

@@ -17,6 +17,7 @@ import undercroft.outlook.climate.Climates;
 import undercroft.outlook.climate.PlaceClimate;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.GaugeExperiment;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.serving.ServingPlans;
 import undercroft.outlook.spell.SpellReviews;
@@ -93,6 +94,17 @@ public final class Outlooks {
                 Tasks.of(cellar, batches, servings, at),
                 problems,
                 List.of());
+    }
+
+    /**
+     * A batch's gauge experiment as far as it has come.
+     *
+     * @param lotId of which lot; the first with a gauge where it is not told
+     */
+    public static GaugeExperiment experiment(
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String batchId, Optional<String> lotId) {
+        Map<String, PlaceClimate> places = climates(cellar, temperatures, at, new ShelfMemory().climates());
+        return GaugeExperiment.of(cellar, places, at, cellar.batch(batchId), lotId);
     }
 
     private static ShelfProgress.Reckoned reckoned(BatchGrounds grounds, ShelfMemory memory, boolean real) {

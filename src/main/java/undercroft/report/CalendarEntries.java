@@ -15,6 +15,7 @@ import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtStamp;
 import net.fortuna.ical4j.model.property.Location;
+import net.fortuna.ical4j.model.property.RRule;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
 import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
@@ -23,12 +24,14 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.ReadyOutlook;
 import undercroft.outlook.serving.ServingPlan;
+import undercroft.outlook.task.Task;
 import undercroft.wording.ServingWords;
 import undercroft.wording.ShelfWords;
 
 /** What a batch puts into a calendar. */
 final class CalendarEntries {
     private static final Duration PUTTING_IN = Duration.ofMinutes(15);
+    private static final int DAYS_OF_READING = 21;
     private static final Duration EVENING = Duration.ofHours(2);
     private static final Period BEFORE_BEST = Period.ofDays(14);
 
@@ -56,7 +59,21 @@ final class CalendarEntries {
             firstTaste().ifPresent(events::add);
             bestBefore().ifPresent(events::add);
         }
+        for (Task task : outlook.tasks()) {
+            if (task.kind() == Task.Kind.READ_GAUGE_DAILY && task.batchId().equals(batch.id())) {
+                events.add(gauge(task));
+            }
+        }
         return events;
+    }
+
+    /** Every day for as long as an experiment usually takes; the next export tells how it went on. */
+    private VEvent gauge(Task task) {
+        VEvent event = new VEvent(task.when(), task.when().plus(PUTTING_IN), words.of("calendar.gauge", name()));
+        finish(event, "gauge/" + task.part(), words.of("calendar.gauge.text"));
+        event.add(new RRule<>("FREQ=DAILY;COUNT=" + DAYS_OF_READING));
+        event.add(alarm(Duration.ZERO, words.of("calendar.gauge", name())));
+        return event;
     }
 
     private Optional<VEvent> chill(ServingPlan plan) {

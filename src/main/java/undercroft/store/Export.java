@@ -41,10 +41,11 @@ public final class Export {
     private static final int HEAD = 2_048;
     private static final String FOREIGN = "export.fault.foreign";
 
-    /** How the files we hand out begin: report, series, calendar, page, feed. */
+    /** How the files we hand out begin: report, series, experiment, calendar, page, feed. */
     private static final List<Pattern> OUR_BEGINNINGS = List.of(
             Pattern.compile("\\{\\s*\"schema\"\\s*:\\s*\\d+\\s*,\\s*\"at\"\\s*:\\s*\"[^\"]*\"\\s*,\\s*\"cellar\"\\s*:"),
             Pattern.compile("time_utc,lot,carbonation_low_vol,"),
+            Pattern.compile("kind,hours,value,unit\\r\\nformat,,"),
             Pattern.compile("BEGIN:VCALENDAR\\r\\n(?:VERSION:[^\\r]*\\r\\n)?PRODID:-//Undercroft//"),
             Pattern.compile("<\\?xml [^>]*\\?>\\s*<feed [^>]*>\\s*<generator[^>]*>Undercroft</generator>"),
             Pattern.compile(
@@ -61,7 +62,8 @@ public final class Export {
         return on(Disk.REAL);
     }
 
-    static Export on(Disk disk) {
+    /** The same to another disk. */
+    public static Export on(Disk disk) {
         return new Export(disk);
     }
 

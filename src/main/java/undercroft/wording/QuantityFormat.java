@@ -100,6 +100,24 @@ public final class QuantityFormat {
         return messages.of(phrase, units);
     }
 
+    private static boolean isQuantity(Object argument) {
+        return argument instanceof Limit
+                || argument instanceof Temperature
+                || argument instanceof Pressure
+                || argument instanceof Volume
+                || argument instanceof Mass
+                || argument instanceof Carbonation
+                || argument instanceof Gravity;
+    }
+
+    /** The same fault with the quantities that it names in words, in these units. */
+    public InvalidInput worded(InvalidInput fault) {
+        Object[] said = fault.arguments().stream()
+                .map(argument -> isQuantity(argument) ? said(argument, messages, units) : argument)
+                .toArray();
+        return new InvalidInput(fault.where(), fault.key(), said);
+    }
+
     /** What is wrong and what to do, without the place; quantities in it in these units. */
     public String what(InvalidInput fault) {
         return of(fault.phrase());

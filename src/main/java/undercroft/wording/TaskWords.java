@@ -72,6 +72,16 @@ public record TaskWords(ShelfWords words) {
                         words.day(since(task)),
                         words.format().heatLimit(labelLimit(batch)),
                         words.format().heatLimit(batch.heatLimitLot().pressure().heatLimitCelsius()));
+            case READ_GAUGE_DAILY ->
+                words.of(
+                        "task.why.read-gauge-daily",
+                        words.day(since(task)),
+                        words.format()
+                                .bar(batch.lot(task.part())
+                                        .pressure()
+                                        .atPresent()
+                                        .median()));
+            case OPEN_GAUGE_BOTTLE -> words.of("task.why.open-gauge-bottle", words.day(since(task)));
             case FIRST_TASTE ->
                 words.of(
                         "task.why.first-taste",

@@ -25,6 +25,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
@@ -156,6 +157,41 @@ final class OutlooksTest {
         assertEquals(
                 List.of(Task.Kind.CLOSE_BATCH),
                 tasks(emptied, 40).stream().map(Task::kind).toList());
+    }
+
+    /** Fitted at capping, read daily: the next reading is asked for a day later, and once it stands still the taste. */
+    @Test
+    void aGaugeExperimentIsReadDailyToItsPlateauAndEndsWithATaste() {
+        Cellar cellar = cellar(20, 90, List.of());
+        Batch ale = cellar.batch("ale");
+        Lot lot = ale.lots().get(0).withGauge(new FittedGauge("dial", CAPPED));
+        assertEquals(List.of(Task.Kind.READ_GAUGE_DAILY), experiment(cellar.withBatch(ale.withLot(lot)), 1));
+        List<Reading> rising = new ArrayList<>();
+        for (int day = 1; day <= 10; day++) {
+            rising.add(new Reading.Gauge(CAPPED.plus(DAY.multipliedBy(day)), lot.id(), "dial", 0.2 * day));
+        }
+        Cellar read = cellar.withBatch(ale.withLot(lot).withReadings(rising));
+        assertEquals(List.of(Task.Kind.READ_GAUGE_DAILY), experiment(read, 10));
+        Task next = tasks(read, 10).stream()
+                .filter(task -> task.kind() == Task.Kind.READ_GAUGE_DAILY)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(CAPPED.plus(DAY.multipliedBy(11)), next.when());
+        List<Reading> still = new ArrayList<>(rising);
+        for (int day = 11; day <= 20; day++) {
+            still.add(new Reading.Gauge(CAPPED.plus(DAY.multipliedBy(day)), lot.id(), "dial", 2.02));
+        }
+        Cellar plateau = cellar.withBatch(ale.withLot(lot).withReadings(still));
+        assertEquals(List.of(Task.Kind.OPEN_GAUGE_BOTTLE), experiment(plateau, 20));
+        Lot opened = lot.withGauge(lot.gauge().orElseThrow().opened(CAPPED.plus(DAY.multipliedBy(21))));
+        assertEquals(List.of(), experiment(cellar.withBatch(ale.withLot(opened).withReadings(still)), 22));
+    }
+
+    private static List<Task.Kind> experiment(Cellar cellar, int days) {
+        return tasks(cellar, days).stream()
+                .map(Task::kind)
+                .filter(kind -> kind == Task.Kind.READ_GAUGE_DAILY || kind == Task.Kind.OPEN_GAUGE_BOTTLE)
+                .toList();
     }
 
     @Test

@@ -36,6 +36,7 @@ import undercroft.cellar.Beer;
 import undercroft.cellar.BurstCause;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.FollowedLog;
 import undercroft.cellar.FollowedTopic;
 import undercroft.cellar.LightSetting;
@@ -306,7 +307,8 @@ class RandomCellarsTest {
                     fill,
                     random.nextBoolean(),
                     stays,
-                    draws);
+                    draws,
+                    one(Optional.empty(), Optional.of(new FittedGauge(one("dial", "gauge, left"), capped))));
         }
 
         private Reading reading(Instant at, String lot) {

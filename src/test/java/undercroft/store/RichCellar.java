@@ -34,6 +34,7 @@ import undercroft.cellar.Beer;
 import undercroft.cellar.BurstCause;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.FollowedTopic;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.LitHours;
@@ -205,7 +206,8 @@ public final class RichCellar {
                                 752.5,
                                 false,
                                 List.of(new Stay("vault", CAPPED, Cover.OPEN_CRATE)),
-                                List.of())),
+                                List.of(),
+                                Optional.of(new FittedGauge("dial", CAPPED, Optional.of(at("2026-02-20T18:00:00Z")))))),
                 List.of(
                         new Reading.Gauge(at("2026-01-12T08:00:00Z"), "brown", "gauge 1", 0.85),
                         new Reading.Gauge(

@@ -84,6 +84,11 @@ final class NoEditors implements Editors {
     }
 
     @Override
+    public void experiment(Batch batch, Lot lot) {
+        asked.add("experiment");
+    }
+
+    @Override
     public void editBroker() {
         asked.add("broker");
     }

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import undercroft.app.form.BooleanField;
@@ -23,9 +22,8 @@ import undercroft.catalogue.FillingMethod;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
-import undercroft.quantity.InvalidInput;
+import undercroft.session.change.CapBatch;
 import undercroft.wording.Messages;
-import undercroft.wording.QuantityFormat;
 
 /** What was really done on bottling day; it begins with everything as planned. */
 public final class CappingForm extends Form {
@@ -168,31 +166,26 @@ public final class CappingForm extends Form {
 
     /** The batch as it will stand on the shelf, with what differs from the plan. */
     public Capping capping(Cellar current) {
-        Instant at = cappedAt.value();
-        if (at.isAfter(now)) {
-            throw new InvalidInput("cappedAt", "form.fault.to-come");
-        }
+        return change().capping(current);
+    }
+
+    private CapBatch change() {
         Capping.Done done = new Capping.Done(
-                at,
+                cappedAt.value(),
                 place.value().id(),
                 cover.value(),
                 habit.value(),
                 counts.stream().map(NumberField::count).toList(),
                 litres.figure(),
                 sugar.figure());
-        Capping whole = Capping.of(current.batch(batchId), day, done);
-        Batch batch = whole.batch();
-        for (int i = 0; i < elsewhere.list().size(); i++) {
-            ElsewhereForm row = elsewhere.list().get(i);
-            if (row.isFilledIn()) {
-                try {
-                    batch = row.applyTo(batch);
-                } catch (InvalidInput thrown) {
-                    throw thrown.at("elsewhere[" + i + "]." + thrown.where());
-                }
-            }
-        }
-        return new Capping(batch, whole.differences());
+        return new CapBatch(
+                batchId,
+                day,
+                done,
+                elsewhere.list().stream().map(ElsewhereForm::elsewhere).toList(),
+                allTheSame.isAsked() && allTheSame.value(),
+                now,
+                messages());
     }
 
     @Override
@@ -202,16 +195,6 @@ public final class CappingForm extends Form {
 
     @Override
     public Cellar applyTo(Cellar current) {
-        Capping capping = capping(current);
-        if (!day.mayGoOn() && !allTheSame.value()) {
-            throw new InvalidInput("may", "form.capping.must-say");
-        }
-        Batch capped = capping.batch();
-        QuantityFormat words = QuantityFormat.of(messages(), current.settings().units(), current.zone());
-        String told = capping.differences().stream().map(words::of).collect(Collectors.joining(" "));
-        return current.withBatch(
-                told.isEmpty()
-                        ? capped
-                        : capped.withNotes((capped.notes() + "\n" + messages().of("form.capping.note", told)).strip()));
+        return change().applyTo(current);
     }
 }

@@ -1,6 +1,5 @@
 package undercroft.app.bottling;
 
-import java.util.ArrayList;
 import java.util.List;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.Field;
@@ -8,13 +7,10 @@ import undercroft.app.form.FilledIn;
 import undercroft.app.form.Group;
 import undercroft.app.form.Measure;
 import undercroft.app.form.NumberField;
+import undercroft.bottling.Elsewhere;
 import undercroft.bottling.FillRow;
-import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
-import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
-import undercroft.cellar.Stay;
-import undercroft.quantity.InvalidInput;
 import undercroft.wording.Messages;
 
 /** Some of the bottles of one kind that go to another place than the rest. */
@@ -70,43 +66,12 @@ public final class ElsewhereForm extends Group implements FilledIn {
         return count.value().orElse(0) > 0;
     }
 
-    /** Takes its bottles out of their lot and puts them where they go, from capping on. */
-    Batch applyTo(Batch capped) {
-        Lot lot = capped.lots().stream()
-                .filter(each -> each.bottleTypeId().equals(kind.value().bottle().id())
-                        && each.colour() == kind.value().bottle().colour()
-                        && each.scuffed() == kind.value().scuffed())
-                .findFirst()
-                .orElseThrow(() -> new InvalidInput("count", "form.elsewhere.none"));
-        int going = count.count();
-        if (going > lot.count()) {
-            throw new InvalidInput("count", "form.elsewhere.too-many", lot.count());
-        }
-        Stay first = lot.stays().get(0);
-        List<Stay> there = List.of(new Stay(place.value().id(), first.from(), first.cover()));
-        List<Lot> lots = new ArrayList<>();
-        for (Lot each : capped.lots()) {
-            if (!each.id().equals(lot.id())) {
-                lots.add(each);
-            } else if (going == lot.count()) {
-                lots.add(stays(lot, there));
-            } else {
-                lots.add(lot.without(going));
-                lots.add(stays(lot.part(capped.freeLotId(lot.id()), going), there));
-            }
-        }
-        return capped.withLots(lots);
-    }
-
-    private static Lot stays(Lot lot, List<Stay> stays) {
-        return new Lot(
-                lot.id(),
-                lot.bottleTypeId(),
-                lot.colour(),
-                lot.count(),
-                lot.fillMillilitres(),
-                lot.scuffed(),
-                stays,
-                lot.draws());
+    /** The bottles and where they go. */
+    Elsewhere elsewhere() {
+        return new Elsewhere(
+                isFilledIn() ? count.count() : 0,
+                kind.value().bottle(),
+                kind.value().scuffed(),
+                place.value().id());
     }
 }

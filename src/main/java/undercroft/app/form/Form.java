@@ -12,6 +12,7 @@ import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
 import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /**
  * What one dialog asks for. The cellar's own checks decide what may be saved: at every change the form makes the cellar
@@ -122,7 +123,9 @@ public abstract class Form extends Group {
         field.value();
     }
 
-    protected final void place(InvalidInput thrown) {
+    protected final void place(InvalidInput fault) {
+        InvalidInput thrown =
+                QuantityFormat.of(messages(), units(), cellar.zone()).worded(fault);
         String where = thrown.where().replaceFirst("^(places|batches|servings)\\[\\d+]\\.?", "");
         Optional<Field<?>> field = at(where).filter(Field::isAsked);
         if (field.isPresent()) {

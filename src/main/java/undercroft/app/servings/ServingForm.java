@@ -14,7 +14,6 @@ import undercroft.app.form.Field;
 import undercroft.app.form.Form;
 import undercroft.app.form.Measure;
 import undercroft.app.form.NumberField;
-import undercroft.app.form.Slug;
 import undercroft.app.form.WordsField;
 import undercroft.catalogue.CoolingMedium;
 import undercroft.cellar.Batch;
@@ -23,12 +22,9 @@ import undercroft.cellar.Place;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.climate.PlaceOutlook;
-import undercroft.outlook.lot.BatchOutlook;
-import undercroft.outlook.lot.LotOutlook;
 import undercroft.quantity.Interval;
-import undercroft.quantity.InvalidInput;
+import undercroft.session.change.PromiseBottles;
 import undercroft.wording.Messages;
-import undercroft.wording.ShelfWords;
 
 /** Bottles promised for a time: which, how many, when, chilled where, how warm in the glass. */
 public final class ServingForm extends Form {
@@ -161,79 +157,17 @@ public final class ServingForm extends Form {
 
     @Override
     public Cellar applyTo(Cellar current) {
-        Batch chosen = batch.value();
-        if (!at.value().isAfter(now)) {
-            throw new InvalidInput("at", "form.serving.past");
-        }
-        checkBottles(current, chosen);
-        outlook.ifPresent(known -> checkReady(known, chosen));
-        outlook.ifPresent(known -> checkCold(known, chosen));
-        String id = before.map(Serving::id)
-                .orElseGet(() -> Slug.of(
-                        chosen.id(),
-                        "pour",
-                        current.servings().stream().map(Serving::id).toList()));
-        return current.withServing(new Serving(
-                id,
-                chosen.id(),
+        String batchId = batch.value().id();
+        Serving promised = new Serving(
+                before.map(Serving::id).orElseGet(() -> PromiseBottles.freeId(current, batchId)),
+                batchId,
                 bottles.count(),
                 at.value(),
                 place.value().map(Place::id),
                 coolingMedium.value(),
                 glass.value(),
-                note.value()));
-    }
-
-    private void checkBottles(Cellar current, Batch chosen) {
-        int left = current.batch(chosen.id()).leftAt(now);
-        if (bottles.count() > left) {
-            throw new InvalidInput("bottles", "form.serving.too-many", left);
-        }
-        int promised = current.servings().stream()
-                .filter(serving ->
-                        serving.batchId().equals(chosen.id()) && serving.at().isAfter(now))
-                .filter(serving ->
-                        before.map(own -> !own.id().equals(serving.id())).orElse(true))
-                .mapToInt(Serving::bottles)
-                .sum();
-        if (bottles.count() + promised > left) {
-            throw new InvalidInput("bottles", "form.serving.promised", promised, left, Math.max(0, left - promised));
-        }
-    }
-
-    private void checkReady(CellarOutlook known, Batch chosen) {
-        Optional<LotOutlook> lot = known.batches().stream()
-                .filter(each -> each.id().equals(chosen.id()) && each.isCapped())
-                .map(BatchOutlook::mainLot)
-                .findFirst();
-        if (lot.isPresent() && lot.get().ready().median().isEmpty()) {
-            throw new InvalidInput(
-                    "batch", "form.serving.never-ready", lot.get().place().name());
-        }
-    }
-
-    private void checkCold(CellarOutlook known, Batch chosen) {
-        if (!coolingMedium.value().isGoodForResting()) {
-            return;
-        }
-        double wanted =
-                glass.value().orElse(chosen.beer().kind().servingCelsius().median());
-        double cold = place.value()
-                .map(chilled -> known.places().stream()
-                        .filter(each -> each.place().id().equals(chilled.id()))
-                        .mapToDouble(PlaceOutlook::nowCelsius)
-                        .findFirst()
-                        .orElse(Double.NEGATIVE_INFINITY))
-                .orElseGet(() -> coolingMedium.value().usualCelsius());
-        if (cold > wanted) {
-            ShelfWords words = ShelfWords.of(known, messages());
-            throw new InvalidInput(
-                    "glassCelsius",
-                    "form.serving.warm-place",
-                    words.format().celsius(wanted),
-                    place.words(place.value()),
-                    words.format().celsius(cold));
-        }
+                note.value());
+        return new PromiseBottles(promised, now, outlook).applyTo(current);
     }
 
     private void hint() {

@@ -10,9 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.Stream;
 import undercroft.calc.conditioning.Stuck;
 import undercroft.calc.gas.ClosedBottle;
 import undercroft.cellar.Batch;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
 import undercroft.quantity.Carbonation;
@@ -28,6 +30,9 @@ record StuckCalculator(Batch batch, Lot lot, Instant at, Track bottles, ClosedBo
     private static final double GAUGE_BAR = 0.08;
 
     private static final double GAUGE_SHARE = 0.04;
+    /** How far two readings of one gauge on one bottle differ by themselves, bar (assumed). */
+    private static final double TREMBLE_BAR = 0.03;
+
     private static final int HALVINGS = 40;
 
     StuckOutlook of(CarbonationOutlook carbonation) {
@@ -47,7 +52,27 @@ record StuckCalculator(Batch batch, Lot lot, Instant at, Track bottles, ClosedBo
             reasons.add(Stuck.STANDS_STILL);
         }
         return new StuckOutlook(
-                reasons, since.isPresent() ? Optional.of(Instant.ofEpochSecond(since.getAsLong())) : Optional.empty());
+                reasons,
+                since.isPresent() ? Optional.of(Instant.ofEpochSecond(since.getAsLong())) : Optional.empty(),
+                plateauSince());
+    }
+
+    /** Readings of one gauge share its error, so that only their own tremble stands between them. */
+    private Optional<Instant> plateauSince() {
+        if (lot.gauge().isEmpty()) {
+            return Optional.empty();
+        }
+        FittedGauge fitted = lot.gauge().get();
+        List<Stuck.Level> levels = batch.readings().stream()
+                .filter(reading -> !reading.at().isAfter(at))
+                .flatMap(reading -> reading instanceof Reading.Gauge gauge && fitted.isOwn(gauge, lot.id())
+                        ? Stream.of(gauge)
+                        : Stream.empty())
+                .sorted(Comparator.comparing(Reading.Gauge::at))
+                .map(gauge -> level(gauge, TREMBLE_BAR))
+                .toList();
+        OptionalLong since = Stuck.stillSince(levels, batch.yeast().strain(), bottles, Double.POSITIVE_INFINITY);
+        return since.isPresent() ? Optional.of(Instant.ofEpochSecond(since.getAsLong())) : Optional.empty();
     }
 
     /** Of the bottle of this lot that was read most often, in order of time. */
@@ -68,9 +93,12 @@ record StuckCalculator(Batch batch, Lot lot, Instant at, Track bottles, ClosedBo
     }
 
     private Stuck.Level level(Reading.Gauge gauge) {
+        return level(gauge, Math.hypot(GAUGE_BAR, GAUGE_SHARE * (Math.max(0, gauge.gaugeBar()) + 1)));
+    }
+
+    private Stuck.Level level(Reading.Gauge gauge, double spread) {
         long when = gauge.at().getEpochSecond();
         double celsius = Math.max(-5, Math.min(60, bottles.valueAt(bottles.indexAt(when))));
-        double spread = Math.hypot(GAUGE_BAR, GAUGE_SHARE * (Math.max(0, gauge.gaugeBar()) + 1));
         double grams = grams(celsius, gauge.gaugeBar());
         return new Stuck.Level(when, grams, Math.max(0.01, grams(celsius, gauge.gaugeBar() + spread) - grams));
     }

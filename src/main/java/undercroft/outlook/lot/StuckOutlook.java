@@ -12,8 +12,9 @@ import undercroft.calc.conditioning.Stuck;
  *
  * @param reasons none for a lot that gets on
  * @param stillSince since when its readings have not moved, where that is a reason
+ * @param plateauSince since when the gauge of an experiment on the lot has not moved, wherever it stands
  */
-public record StuckOutlook(Set<Stuck> reasons, Optional<Instant> stillSince) {
+public record StuckOutlook(Set<Stuck> reasons, Optional<Instant> stillSince, Optional<Instant> plateauSince) {
     public StuckOutlook {
         reasons =
                 Collections.unmodifiableSet(reasons.isEmpty() ? EnumSet.noneOf(Stuck.class) : EnumSet.copyOf(reasons));

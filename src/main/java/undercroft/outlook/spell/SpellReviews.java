@@ -3,9 +3,9 @@ package undercroft.outlook.spell;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import undercroft.calc.ageing.ShelfLife;
 import undercroft.calc.chill.Frost;
 import undercroft.calc.conditioning.CardinalTemperatures;
@@ -20,6 +20,7 @@ import undercroft.outlook.lot.Handling;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.lot.SpellExposure;
 import undercroft.series.Band;
+import undercroft.series.Span;
 import undercroft.series.Track;
 
 /** What the spells of the places did to the lots that stood there. */
@@ -36,12 +37,23 @@ public final class SpellReviews {
         this.at = at;
     }
 
+    /** A spell by the place it came over and when. */
+    private record Where(String placeId, Span span) {}
+
+    /** A lot under a spell; one that left and came back within it is judged by the worse of its stays. */
+    private record Felt(BatchOutlook batch, LotOutlook lot, SpellExposure hardest) {}
+
     /** Newest first; only spells that some bottles felt. */
     public List<SpellReview> of(List<BatchOutlook> batches) {
+        Map<Where, List<Felt>> felt = felt(batches);
         List<SpellReview> reviews = new ArrayList<>();
         for (PlaceClimate place : places.values()) {
             for (Spell spell : place.spells()) {
-                List<SpellImpact> impacts = impacts(place, spell, batches);
+                List<SpellImpact> impacts =
+                        felt.getOrDefault(new Where(place.place().id(), spell.span()), List.of()).stream()
+                                .filter(each -> concerns(each.batch(), each.lot(), spell))
+                                .map(each -> impact(each, place, spell))
+                                .toList();
                 if (!impacts.isEmpty()) {
                     reviews.add(new SpellReview(
                             place.place(),
@@ -58,26 +70,23 @@ public final class SpellReviews {
         return reviews;
     }
 
-    private List<SpellImpact> impacts(PlaceClimate place, Spell spell, List<BatchOutlook> batches) {
-        List<SpellImpact> impacts = new ArrayList<>();
+    private static Map<Where, List<Felt>> felt(List<BatchOutlook> batches) {
+        Map<Where, List<Felt>> felt = new HashMap<>();
         for (BatchOutlook batch : batches) {
             for (LotOutlook lot : batch.lots()) {
-                if (concerns(batch, lot, spell)) {
-                    hardest(lot, place, spell)
-                            .ifPresent(exposure -> impacts.add(impact(batch, lot, place, spell, exposure)));
-                }
+                Map<Where, SpellExposure> hardest = new HashMap<>();
+                lot.exposures()
+                        .forEach(exposure -> hardest.merge(
+                                new Where(exposure.placeId(), exposure.spell()), exposure, SpellReviews::harder));
+                hardest.forEach((where, exposure) ->
+                        felt.computeIfAbsent(where, each -> new ArrayList<>()).add(new Felt(batch, lot, exposure)));
             }
         }
-        return impacts;
+        return felt;
     }
 
-    /** A lot that left and came back within one spell is judged by the worse of its stays. */
-    private static Optional<SpellExposure> hardest(LotOutlook lot, PlaceClimate place, Spell spell) {
-        return lot.exposures().stream()
-                .filter(exposure -> exposure.placeId().equals(place.place().id())
-                        && exposure.spell().equals(spell.span()))
-                .max(Comparator.comparingDouble(
-                        exposure -> exposure.peakGaugeBar().high()));
+    private static SpellExposure harder(SpellExposure one, SpellExposure other) {
+        return other.peakGaugeBar().high() > one.peakGaugeBar().high() ? other : one;
     }
 
     /** Cool weather matters only to yeast still at work, and a yeast's limit only to its own beer. */
@@ -101,8 +110,10 @@ public final class SpellReviews {
                 < STILL_WORKING * lot.carbonation().atEnd().median();
     }
 
-    private SpellImpact impact(
-            BatchOutlook batch, LotOutlook lot, PlaceClimate place, Spell spell, SpellExposure exposure) {
+    private SpellImpact impact(Felt felt, PlaceClimate place, Spell spell) {
+        BatchOutlook batch = felt.batch();
+        LotOutlook lot = felt.lot();
+        SpellExposure exposure = felt.hardest();
         long from = exposure.stay().fromInclusive();
         long until = exposure.stay().untilExclusive();
         Track bottles = place.bottles();

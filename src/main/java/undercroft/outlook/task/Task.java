@@ -47,6 +47,8 @@ public record Task(
         CHECK_CARBONATION(14),
         PRINT_LABEL(0),
         READ_GAUGE(4),
+        READ_GAUGE_DAILY(1),
+        OPEN_GAUGE_BOTTLE(3),
         FIRST_TASTE(0),
         DRINK_SOON(14),
         CLOSE_BATCH(0);

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Reading;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
@@ -33,6 +34,7 @@ public final class Tasks {
             .thenComparing(Task::batchId);
     private static final Duration WEEK = Duration.ofDays(7);
     private static final Duration GAUGE_INTERVAL = Duration.ofDays(4);
+    private static final Duration GAUGE_DAILY = Duration.ofDays(1);
     private static final Duration CHILL_NOTICE = Duration.ofDays(4);
     private static final Set<Cause.Kind> STUCK =
             EnumSet.of(Cause.Kind.BEYOND_ALCOHOL_LIMIT, Cause.Kind.NO_SUGAR, Cause.Kind.READINGS_STAND_STILL);
@@ -190,6 +192,40 @@ public final class Tasks {
     }
 
     private void gauge(BatchOutlook batch) {
+        List<LotOutlook> experiments = batch.lots().stream()
+                .filter(lot ->
+                        lot.lot().gauge().filter(gauge -> gauge.isReadAt(at)).isPresent())
+                .toList();
+        experiments.forEach(lot -> experiment(batch, lot));
+        if (experiments.isEmpty()) {
+            nowAndThen(batch);
+        }
+    }
+
+    /** Read daily until the gauge stands still; then that bottle is opened and tasted. */
+    private void experiment(BatchOutlook batch, LotOutlook lot) {
+        FittedGauge gauge = lot.lot().gauge().orElseThrow();
+        Optional<Instant> plateau = lot.stuck().plateauSince();
+        Optional<Instant> newest = batch.batch().readings().stream()
+                .filter(reading -> !reading.at().isAfter(at)
+                        && reading instanceof Reading.Gauge read
+                        && gauge.isOwn(read, lot.id()))
+                .map(Reading::at)
+                .max(Instant::compareTo);
+        Instant due = plateau.isPresent()
+                ? at
+                : notPast(newest.map(read -> read.plus(GAUGE_DAILY)).orElse(at));
+        tasks.add(new Task(
+                plateau.isPresent() ? Task.Kind.OPEN_GAUGE_BOTTLE : Task.Kind.READ_GAUGE_DAILY,
+                Alert.CLEAR,
+                due,
+                batch.id(),
+                lot.id(),
+                Optional.of(plateau.or(() -> newest).orElse(gauge.from())),
+                Optional.empty()));
+    }
+
+    private void nowAndThen(BatchOutlook batch) {
         batch.batch().readings().stream()
                 .filter(reading ->
                         reading instanceof Reading.Gauge && !reading.at().isAfter(at))

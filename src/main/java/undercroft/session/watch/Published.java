@@ -26,7 +26,7 @@ import undercroft.wording.ShelfWords;
  * A folder that the user's own sync or web server hands on: the report, a calendar and a feed, all or none, and nothing of
  * anybody else's replaced. The folder is not made: a drive that is not there must not be written beside.
  */
-record Published(Path folder) {
+record Published(Path folder, Export export) {
     private static final String CALENDAR = "dates.ics";
 
     void write(ShelfWords words, Acts acts) {
@@ -37,7 +37,7 @@ record Published(Path folder) {
         files.put(CALENDAR, text(() -> ShelfCalendar.of(words, words.at()).text()));
         files.put(ShelfFeed.FILE, text(() -> ShelfFeed.of(words, acts, ShelfReport.PAGE)));
         try {
-            Export.ofTexts().folder(folder, files, Export.Replacing.OURS);
+            export.folder(folder, files, Export.Replacing.OURS);
         } catch (InvalidInput fault) {
             throw Export.isForeign(fault) ? new InvalidInput(fault.where(), "watch.fault.foreign") : fault;
         }

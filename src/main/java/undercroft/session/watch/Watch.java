@@ -21,6 +21,7 @@ import undercroft.series.TimeSeries;
 import undercroft.session.IncomingFiles;
 import undercroft.store.Broker;
 import undercroft.store.CellarStore;
+import undercroft.store.Export;
 import undercroft.store.Incoming;
 import undercroft.store.LoggedTemperatures;
 import undercroft.store.logger.ImportMerge;
@@ -71,9 +72,21 @@ public final class Watch implements AutoCloseable {
             Messages messages,
             Consumer<String> says,
             Consumer<String> complains) {
+        this(folder, publish, Export.ofTexts(), broker, clock, messages, says, complains);
+    }
+
+    Watch(
+            Path folder,
+            Optional<Path> publish,
+            Export export,
+            Optional<Broker> broker,
+            Clock clock,
+            Messages messages,
+            Consumer<String> says,
+            Consumer<String> complains) {
         CellarStore.read(folder);
         this.folder = folder;
-        this.published = publish.map(Published::new);
+        this.published = publish.map(page -> new Published(page, export));
         this.clock = clock;
         this.messages = messages;
         this.says = says;

@@ -8,6 +8,7 @@ import undercroft.catalogue.Cover;
 import undercroft.catalogue.GlassColour;
 import undercroft.cellar.BurstCause;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Stay;
 
@@ -24,11 +25,12 @@ final class LotJson {
         boolean scuffed = fields.flag("scuffed");
         List<Stay> stays = fields.list("stays", LotJson::readStay);
         List<Draw> draws = fields.optionalList("draws", LotJson::readDraw);
-        return fields.made(() -> new Lot(id, bottle, colour, count, fillMillilitres, scuffed, stays, draws));
+        Optional<FittedGauge> gauge = Optional.ofNullable(fields.optionalObject("gauge", LotJson::readGauge, null));
+        return fields.made(() -> new Lot(id, bottle, colour, count, fillMillilitres, scuffed, stays, draws, gauge));
     }
 
     static ObjectNode write(Lot lot) {
-        return new JsonWriter()
+        JsonWriter writer = new JsonWriter()
                 .put("id", lot.id())
                 .put("bottle", lot.bottleTypeId())
                 .put("colour", lot.colour())
@@ -36,8 +38,24 @@ final class LotJson {
                 .put("fillMillilitres", lot.fillMillilitres())
                 .put("scuffed", lot.scuffed())
                 .put("stays", lot.stays(), LotJson::writeStay)
-                .put("draws", lot.draws(), LotJson::writeDraw)
-                .node();
+                .put("draws", lot.draws(), LotJson::writeDraw);
+        lot.gauge().ifPresent(gauge -> writer.put("gauge", writeGauge(gauge)));
+        return writer.node();
+    }
+
+    private static FittedGauge readGauge(JsonFields fields) {
+        String instrument = fields.text("instrument");
+        Instant from = fields.instant("from");
+        Optional<Instant> opened = fields.optionalInstant("opened");
+        return fields.made(() -> new FittedGauge(instrument, from, opened));
+    }
+
+    private static ObjectNode writeGauge(FittedGauge gauge) {
+        JsonWriter writer = new JsonWriter()
+                .put("instrument", gauge.instrument())
+                .put("from", gauge.from().toString());
+        gauge.opened().ifPresent(at -> writer.put("opened", at.toString()));
+        return writer.node();
     }
 
     private static Stay readStay(JsonFields fields) {

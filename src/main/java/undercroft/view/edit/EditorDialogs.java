@@ -1,15 +1,18 @@
 package undercroft.view.edit;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import undercroft.app.form.Field;
 import undercroft.app.form.batch.DrawForm;
+import undercroft.app.form.batch.ExperimentForm;
 import undercroft.app.form.batch.MoveForm;
 import undercroft.app.form.batch.NotesForm;
 import undercroft.app.form.batch.ReadingForm;
@@ -24,6 +27,7 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Outlooks;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.BrokerChoice;
 import undercroft.session.Forecasts;
@@ -35,7 +39,9 @@ import undercroft.view.kit.form.FieldControls;
 import undercroft.view.kit.form.FormDialogs;
 import undercroft.view.kit.form.FormGrid;
 import undercroft.view.kit.form.QuestionDialog;
+import undercroft.wording.ExperimentWords;
 import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /** The dialogs over the main window. */
 public final class EditorDialogs implements Editors {
@@ -171,6 +177,41 @@ public final class EditorDialogs implements Editors {
     public void read(Batch batch, Lot lot) {
         ReadingForm form = new ReadingForm(messages, cellar(), batch, lot, clock.instant());
         dialogs.open(messages.of("form.reading.title", batch.name()), form, content(batch, lot, form.fields()));
+    }
+
+    @Override
+    public void experiment(Batch batch, Lot lot) {
+        if (hasNone(batch, lot)) {
+            return;
+        }
+        if (lot.gauge().isEmpty()) {
+            experiment(batch, lot, List.of());
+            return;
+        }
+        Workspace.State state = workspace.getState();
+        Instant now = clock.instant();
+        QuantityFormat words = QuantityFormat.of(
+                messages, state.cellar().settings().units(), state.cellar().zone());
+        tasks.run(
+                () -> new ExperimentWords(words)
+                        .lines(Outlooks.experiment(
+                                state.cellar(), state.temperatures(), now, batch.id(), Optional.of(lot.id()))),
+                lines -> experiment(batch, lot, lines),
+                notRead -> experiment(batch, lot, List.of()));
+    }
+
+    /** With what the experiment says so far. */
+    private void experiment(Batch batch, Lot lot, List<String> lines) {
+        ExperimentForm form = new ExperimentForm(messages, cellar(), batch, lot, clock.instant());
+        VBox content = new VBox(8);
+        for (String line : lines) {
+            Label said = new Label(line);
+            said.setWrapText(true);
+            said.getStyleClass().add("faint");
+            content.getChildren().add(said);
+        }
+        content.getChildren().add(content(batch, lot, form.fields()));
+        dialogs.open(messages.of("form.experiment.title", batch.name()), form, content);
     }
 
     @Override

@@ -32,6 +32,9 @@ public interface Editors {
     /** A gauge, a squeeze, an opened bottle or a gravity. */
     void read(Batch batch, Lot lot);
 
+    /** Begins a gauge experiment with a lot, or ends the one that goes on. */
+    void experiment(Batch batch, Lot lot);
+
     /** A new serving, beginning with what is known of it. */
     void addServing(ServingForm.Wish wish);
 

@@ -13,7 +13,9 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.GaugeExperiment;
 import undercroft.report.SeriesCsv;
+import undercroft.report.experiment.ExperimentCsv;
 import undercroft.report.sheet.CrateLabels;
 import undercroft.report.sheet.LabelPaper;
 import undercroft.series.TimeSeries;
@@ -61,6 +63,17 @@ final class BatchPapers {
                 },
                 sheets -> sheets.page().getBytes(StandardCharsets.UTF_8),
                 sheets -> context.workspace().changeThroughout(sheets.printed().on(batch.id())));
+    }
+
+    /** The experiment with the lot, anonymous, to be passed on. */
+    void saveExperiment(Node from, Batch batch, String lotId) {
+        Cellar cellar = context.workspace().getCellar();
+        Map<String, TimeSeries> temperatures = context.workspace().getState().temperatures();
+        Instant now = context.clock().instant();
+        files.save(from.getScene().getWindow(), "gauge-experiment", "csv", () -> {
+            GaugeExperiment experiment = Outlooks.experiment(cellar, temperatures, now, batch.id(), Optional.of(lotId));
+            return ExperimentCsv.of(cellar, experiment).getBytes(StandardCharsets.UTF_8);
+        });
     }
 
     void saveSeries(Node from, BatchOutlook batch) {

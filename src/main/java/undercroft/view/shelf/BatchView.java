@@ -196,6 +196,17 @@ final class BatchView extends VBox {
             if (shown.batch().bottlesLeft() > 0) {
                 all.add(action("batch-count", "batch.action.count", () -> editors.count(batch)));
             }
+            if (shown.batch().bottlesLeft() > 0) {
+                all.add(action(
+                        "batch-experiment", "batch.action.experiment", () -> editors.experiment(batch, lot.get())));
+            }
+            if (lot.get().gauge().isPresent()) {
+                String lotId = lot.get().id();
+                all.add(action(
+                        "batch-experiment-save",
+                        "batch.action.experiment-save",
+                        () -> papers.saveExperiment(this, batch, lotId)));
+            }
             all.add(action("batch-compare", "batch.action.compare", () -> compare.compare(List.of(batch.id()))));
             all.add(action("batch-again", "batch.action.again", () -> brewAgain(batch)));
             all.add(action("batch-labels", "batch.action.labels", () -> papers.saveLabels(this, batch)));

@@ -129,7 +129,8 @@ public final class ToDoActions {
     private static String key(Task.Kind kind) {
         return switch (kind) {
             case MOVE_COOLER, MOVE_WARMER, MOVE_FROM_FROST, COVER_FROM_LIGHT -> "todo.action.move";
-            case READ_AFTER_BURST, READ_GAUGE, CHECK_CARBONATION -> "todo.action.read";
+            case READ_AFTER_BURST, READ_GAUGE, READ_GAUGE_DAILY, CHECK_CARBONATION -> "todo.action.read";
+            case OPEN_GAUGE_BOTTLE -> "todo.action.experiment";
             case CHILL -> "todo.action.serving";
             case FIRST_TASTE -> "todo.action.draw";
             case DRINK_SOON -> "todo.action.plan";
@@ -146,7 +147,8 @@ public final class ToDoActions {
         Editors editors = context.editors();
         switch (line.task().kind()) {
             case MOVE_COOLER, MOVE_WARMER, MOVE_FROM_FROST, COVER_FROM_LIGHT -> editors.move(batch, lot);
-            case READ_AFTER_BURST, READ_GAUGE, CHECK_CARBONATION -> editors.read(batch, lot);
+            case READ_AFTER_BURST, READ_GAUGE, READ_GAUGE_DAILY, CHECK_CARBONATION -> editors.read(batch, lot);
+            case OPEN_GAUGE_BOTTLE -> editors.experiment(batch, lot);
             case CHILL -> chooseServing.accept(line.task().part());
             case FIRST_TASTE -> editors.draw(batch, lot);
             case DRINK_SOON ->

@@ -41,6 +41,8 @@ import undercroft.series.TimeSeries;
 import undercroft.session.HandClock;
 import undercroft.session.IncomingFiles;
 import undercroft.store.CellarStore;
+import undercroft.store.Export;
+import undercroft.store.disk.FaultyDisk;
 import undercroft.store.logger.Choices;
 import undercroft.store.logger.LoggerFile;
 import undercroft.wording.Messages;
@@ -181,6 +183,41 @@ class WatchTest {
                     written,
                     Files.getLastModifiedTime(page.resolve("index.html")).toInstant(),
                     "every ten minutes");
+        }
+    }
+
+    @Test
+    void aFullDriveKeepsThePageThatIsThereAndIsPublishedToAgainOnceThereIsRoom() throws IOException {
+        boolean[] full = {false};
+        FaultyDisk drive =
+                new FaultyDisk("No space left on device", (call, path) -> full[0] && call == FaultyDisk.Call.WRITE);
+        try (Watch watch = new Watch(
+                folder,
+                Optional.of(page),
+                Export.on(drive),
+                Optional.empty(),
+                clock,
+                Messages.english(),
+                said::add,
+                complained::add)) {
+            watch.round();
+            String before = Files.readString(page.resolve("index.html"));
+            List<String> whole = names(page);
+            full[0] = true;
+            change(cellar -> cellar.withName("Another name"));
+            for (int round = 0; round < 2; round++) {
+                clock.goOn(TEN_MINUTES);
+                watch.round();
+            }
+            assertEquals(1, complained.size(), "" + complained);
+            assertTrue(complained.get(0).contains("No space left on device"), complained.get(0));
+            assertEquals(before, Files.readString(page.resolve("index.html")));
+            assertEquals(whole, names(page), "nothing half written is left");
+            full[0] = false;
+            clock.goOn(TEN_MINUTES);
+            watch.round();
+            assertTrue(Files.readString(page.resolve("index.html")).contains("Another name"));
+            assertEquals(2, complained.size(), "that it is over is told too: " + complained);
         }
     }
 

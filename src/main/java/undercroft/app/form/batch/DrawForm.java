@@ -18,7 +18,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
-import undercroft.cellar.Reading;
+import undercroft.session.change.TakeBottles;
 import undercroft.wording.Messages;
 
 /** Bottles opened, given away, broken or burst; an opened one may tell how lively it was. */
@@ -114,15 +114,11 @@ public final class DrawForm extends Form {
 
     @Override
     public Cellar applyTo(Cellar current) {
-        Instant when = at.value();
-        Batch changed = current.batch(batch.id());
-        changed = changed.withLot(changed.lot(lot.id()).withDraw(new Draw(when, count.count(), fate.value(), words())));
-        if (perceivedCarbonation.isAsked() && perceivedCarbonation.value().isPresent()) {
-            List<Reading> readings = new ArrayList<>(changed.readings());
-            readings.add(new Reading.Opened(
-                    when, lot.id(), perceivedCarbonation.value().get()));
-            changed = changed.withReadings(readings);
-        }
-        return current.withBatch(changed);
+        return new TakeBottles(
+                        batch.id(),
+                        lot.id(),
+                        new Draw(at.value(), count.count(), fate.value(), words()),
+                        perceivedCarbonation.isAsked() ? perceivedCarbonation.value() : Optional.empty())
+                .applyTo(current);
     }
 }

@@ -159,7 +159,8 @@ public final class LotForm extends Group {
                 fill.figure(),
                 worn.value(),
                 stays,
-                before.map(Lot::draws).orElse(List.of()));
+                before.map(Lot::draws).orElse(List.of()),
+                before.flatMap(Lot::gauge));
     }
 
     private Instant start(Optional<Instant> capped, Optional<Instant> cappedBefore, Instant now) {

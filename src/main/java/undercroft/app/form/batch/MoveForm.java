@@ -17,7 +17,7 @@ import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.Stay;
-import undercroft.quantity.InvalidInput;
+import undercroft.session.change.MoveBottles;
 import undercroft.wording.Messages;
 
 /** Some or all bottles of a lot to another place or under another cover. */
@@ -98,15 +98,8 @@ public final class MoveForm extends Form {
 
     @Override
     public Cellar applyTo(Cellar current) {
-        Stay stay = lot.stays().get(lot.stays().size() - 1);
-        if (stay.placeId().equals(place.value().id()) && stay.cover() == cover.value()) {
-            throw new InvalidInput("place", "form.move.nowhere");
-        }
-        Instant when = at.value();
-        if (!when.isAfter(stay.from())) {
-            throw new InvalidInput("at", "form.move.before-last");
-        }
-        return current.withBatch(current.batch(batch.id())
-                .withMove(lot.id(), count.count(), place.value().id(), when, cover.value()));
+        return new MoveBottles(
+                        batch.id(), lot.id(), count.count(), place.value().id(), at.value(), cover.value())
+                .applyTo(current);
     }
 }

@@ -2,7 +2,6 @@ package undercroft.app.form.batch;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import undercroft.app.form.ChoiceField;
@@ -16,8 +15,10 @@ import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Reading;
+import undercroft.session.change.NoteReading;
 import undercroft.wording.Messages;
 
 /** Something found out about a batch: a gauge, a squeeze, an opened bottle, a gravity. */
@@ -103,8 +104,12 @@ public final class ReadingForm extends Form {
         return messages().of("form.reading." + key);
     }
 
-    /** The gauge read last: most people have one. */
+    /** The gauge of an experiment, or the one read last: most people have one. */
     private String usualGauge() {
+        Optional<String> fitted = lot.chosenProperty().get().gauge().map(FittedGauge::instrument);
+        if (fitted.isPresent()) {
+            return fitted.get();
+        }
         String last = words("usual-gauge");
         for (Reading reading : batch.readings()) {
             if (reading instanceof Reading.Gauge read) {
@@ -151,10 +156,7 @@ public final class ReadingForm extends Form {
 
     @Override
     public Cellar applyTo(Cellar current) {
-        Batch changed = current.batch(batch.id());
-        List<Reading> readings = new ArrayList<>(changed.readings());
-        readings.add(reading());
-        return current.withBatch(changed.withReadings(readings));
+        return new NoteReading(batch.id(), reading()).applyTo(current);
     }
 
     private Reading reading() {
