@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Tag;
@@ -16,6 +19,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import undercroft.cellar.Batch;
+import undercroft.cellar.Serving;
 
 /**
  * What a person does of an evening: real mouse and keys, real dialogs, a folder on the disk. {@code -P window} runs them on a
@@ -160,6 +164,48 @@ class JourneysUiTest extends Evening {
                         capped.lots().get(0).count(),
                         capped.lots().get(1).stays().get(0).placeId(),
                         capped.lots().get(1).count()));
+    }
+
+    @Test
+    void aReadingABurstAQuestionAndAServingOfOneEvening() {
+        Path folder = folder(JourneyCellars.cupboard(NOW));
+        begin(Locale.UK, folder.toString());
+        hand.awaitText("inspector-name", "Ale");
+        hand.click("open-batch");
+
+        hand.click("batch-read");
+        hand.fill("reading-pressure", "2.2");
+        hand.click("form-save");
+        hand.awaitText("news-sentence", "narrower");
+        assertTrue(hand.read("news-sentence").contains("%"), hand.read("news-sentence"));
+
+        String before = hand.read("headline");
+        hand.click("batch-draw");
+        hand.choose("draw-fate", "burst");
+        hand.click("form-save");
+        hand.awaitText("headline", "1 bottle burst");
+        hand.see("burst-question");
+        hand.click("undo");
+        hand.awaitText("headline", before);
+        hand.awaitGone("burst-question");
+
+        hand.click("page-warm-spells");
+        hand.click("tab-what-if");
+        hand.fill("whatif-kelvin", "15");
+        hand.click("what-if-ask");
+        hand.see("what-if-headline");
+        hand.fill("whatif-kelvin", "3");
+        hand.awaitGone("what-if-headline");
+
+        hand.click("page-servings");
+        hand.click("serving-add");
+        hand.fill("serving-at", "Saturday 18:00");
+        hand.fill("serving-bottles", "4");
+        hand.click("form-save");
+        hand.awaitText("serving-title", "4 bottles of Ale");
+        Serving serving = onDisk(folder).servings().get(0);
+        assertEquals(Optional.empty(), serving.placeId(), "a kitchen fridge is no place of the cellar");
+        assertEquals(DayOfWeek.SATURDAY, serving.at().atZone(ZoneOffset.UTC).getDayOfWeek());
     }
 
     @Test
