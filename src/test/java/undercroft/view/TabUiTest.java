@@ -60,7 +60,8 @@ class TabUiTest {
             return;
         }
         // Of toggles that belong together one is a stop; the arrow keys lead to the others.
-        boolean byArrow = node instanceof ToggleButton toggle && toggle.getToggleGroup() != null && !toggle.isSelected();
+        boolean byArrow =
+                node instanceof ToggleButton toggle && toggle.getToggleGroup() != null && !toggle.isSelected();
         if (node.isFocusTraversable() && !(node instanceof ScrollPane) && !byArrow) {
             stops.add(node);
         }

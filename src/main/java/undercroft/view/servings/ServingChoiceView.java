@@ -58,8 +58,7 @@ final class ServingChoiceView extends VBox {
             choices.getChildren().clear();
             return;
         }
-        line.run(
-                model.choices(occasion.get()), all -> show(all, occasion.get()), context.faults()::show);
+        line.run(model.choices(occasion.get()), all -> show(all, occasion.get()), context.faults()::show);
     }
 
     private void show(List<ServingChoice> all, OccasionForm.Occasion occasion) {
