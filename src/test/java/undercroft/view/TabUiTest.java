@@ -1,11 +1,13 @@
 package undercroft.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javafx.geometry.Bounds;
 import javafx.geometry.Rectangle2D;
@@ -13,13 +15,17 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Control;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import javafx.stage.Window;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -137,5 +143,35 @@ class TabUiTest {
         wanted.removeAll(visited);
         assertEquals(List.of(), wanted.stream().map(TabUiTest::shown).toList(), "never reached on " + page);
         assertEquals(List.of(), unseen, "focus not seen on " + page);
+    }
+
+    private static Optional<ContextMenu> menu() {
+        return Window.getWindows().stream()
+                .filter(ContextMenu.class::isInstance)
+                .map(ContextMenu.class::cast)
+                .filter(Window::isShowing)
+                .findFirst();
+    }
+
+    @Test
+    void aHeadingOpensItsPlaceByClickByEnterAndByTheRightButton(FxRobot robot) {
+        Node heading = find("place-loft");
+        List<Runnable> ways = List.of(
+                () -> robot.clickOn(heading),
+                () -> {
+                    onWindowThread(heading::requestFocus);
+                    robot.push(KeyCode.ENTER);
+                },
+                () -> onWindowThread(() -> heading.fireEvent(new ContextMenuEvent(
+                        ContextMenuEvent.CONTEXT_MENU_REQUESTED, 10, 10, 300, 300, false, null))));
+        for (Runnable way : ways) {
+            way.run();
+            WaitForAsyncUtils.waitForFxEvents();
+            ContextMenu menu = menu().orElseThrow();
+            assertTrue(
+                    menu.getItems().stream().anyMatch(item -> item.getText().contains("Change this place")),
+                    menu.getItems().toString());
+            onWindowThread(menu::hide);
+        }
     }
 }
