@@ -11,9 +11,10 @@ import undercroft.quantity.InvalidInput;
  *
  * @param instrument the name of the gauge, which stands for its bottle
  * @param from when it was fitted, mostly at capping
+ * @param topic a live gauge's messages, if it sends any
  * @param opened when the bottle was opened, which ends the experiment
  */
-public record FittedGauge(String instrument, Instant from, Optional<Instant> opened) {
+public record FittedGauge(String instrument, Instant from, Optional<Instant> opened, Optional<PressureTopic> topic) {
     private static final int LONGEST = 120;
 
     public FittedGauge {
@@ -26,13 +27,17 @@ public record FittedGauge(String instrument, Instant from, Optional<Instant> ope
         }
     }
 
-    /** One that is fitted now. */
+    /** One that is read by eye, and on its bottle. */
     public FittedGauge(String instrument, Instant from) {
-        this(instrument, from, Optional.empty());
+        this(instrument, from, Optional.empty(), Optional.empty());
     }
 
     public FittedGauge opened(Instant at) {
-        return new FittedGauge(instrument, from, Optional.of(at));
+        return new FittedGauge(instrument, from, Optional.of(at), topic);
+    }
+
+    public FittedGauge hearing(Optional<PressureTopic> heard) {
+        return new FittedGauge(instrument, from, opened, heard);
     }
 
     /** Whether the experiment goes on at an instant. */

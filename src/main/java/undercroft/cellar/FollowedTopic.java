@@ -14,22 +14,11 @@ import undercroft.quantity.InvalidInput;
  * @param highestCelsius a reading above it is nonsense
  */
 public record FollowedTopic(
-        String name, String pointer, TemperatureUnit unit, double lowestCelsius, double highestCelsius) {
-    /** MQTT 5.0 (OASIS 2019), section 4.7.3: at most 65,535 bytes of UTF-8; far less is ever meant. */
-    private static final int LONGEST = 1_000;
-
+        String name, String pointer, TemperatureUnit unit, double lowestCelsius, double highestCelsius)
+        implements SensorTopic {
     public FollowedTopic {
-        name = text("name", name);
-        pointer = text("pointer", pointer);
-        if (name.isEmpty()) {
-            throw new InvalidInput("name", "cellar.fault.no-topic");
-        }
-        if (name.chars().anyMatch(sign -> sign == '#' || sign == '+' || sign < ' ')) {
-            throw new InvalidInput("name", "cellar.fault.topic-pattern");
-        }
-        if (!pointer.isEmpty() && !pointer.startsWith("/")) {
-            throw new InvalidInput("pointer", "cellar.fault.pointer");
-        }
+        name = SensorTopic.checkedName(name);
+        pointer = SensorTopic.checkedPointer(pointer);
         Check.within("lowestCelsius", lowestCelsius, -60, 100, "°C");
         Check.within("highestCelsius", highestCelsius, -60, 100, "°C");
         if (lowestCelsius >= highestCelsius) {
@@ -37,10 +26,18 @@ public record FollowedTopic(
         }
     }
 
-    private static String text(String where, String text) {
-        if (text == null || text.length() > LONGEST) {
-            throw new InvalidInput(where, "fault.too-long", 1000);
-        }
-        return text.strip();
+    @Override
+    public double kept(double number) {
+        return unit.celsius(number);
+    }
+
+    @Override
+    public boolean isPlausible(double celsius) {
+        return celsius >= lowestCelsius && celsius <= highestCelsius;
+    }
+
+    /** Whether a number that cannot be in this unit could be in degrees Fahrenheit. */
+    public boolean looksFahrenheit(double number) {
+        return unit != TemperatureUnit.FAHRENHEIT && isPlausible(TemperatureUnit.FAHRENHEIT.celsius(number));
     }
 }

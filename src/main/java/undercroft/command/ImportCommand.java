@@ -30,7 +30,7 @@ import undercroft.wording.QuantityFormat;
 
 @Command
 final class ImportCommand extends AnswerCommand {
-    private static final Map<String, TimeFormat> ORDERS =
+    static final Map<String, TimeFormat> ORDERS =
             Map.of("ymd", TimeFormat.YEAR_FIRST, "dmy", TimeFormat.DAY_FIRST, "mdy", TimeFormat.MONTH_FIRST);
     private static final Map<String, LoggerUnit> UNITS =
             Map.of("c", LoggerUnit.CELSIUS, "f", LoggerUnit.FAHRENHEIT, "k", LoggerUnit.KELVIN);
@@ -41,8 +41,11 @@ final class ImportCommand extends AnswerCommand {
     @Parameters(index = "1", paramLabel = "file", descriptionKey = "file")
     private Path file;
 
-    @Option(names = "--place", required = true)
+    @Option(names = "--place")
     private String placeId;
+
+    @Option(names = "--gauge")
+    private String gauge;
 
     @Option(names = "--column")
     private String column;
@@ -60,6 +63,12 @@ final class ImportCommand extends AnswerCommand {
     @Override
     Answer answer() {
         Cellar cellar = CellarStore.read(folder);
+        if (gauge != null) {
+            return new GaugeImport(console(), folder, file, gauge, column, dates, unit).into(cellar, reply());
+        }
+        if (placeId == null) {
+            throw new InvalidInput("", "command.fault.missing", "--place");
+        }
         cellar.place(placeId);
         Inspection found = LoggerFile.inspect(file, cellar.zone());
         Choices choices = choices(found);
@@ -111,11 +120,11 @@ final class ImportCommand extends AnswerCommand {
         return choices;
     }
 
-    private static String columns(Inspection found) {
+    static String columns(Inspection found) {
         return found.columns().stream().map(Inspection.Column::name).collect(Collectors.joining(", "));
     }
 
-    private static <T> T chosen(String option, String text, Map<String, T> known) {
+    static <T> T chosen(String option, String text, Map<String, T> known) {
         T value = known.get(text.toLowerCase(Locale.ROOT));
         if (value == null) {
             List<String> names = known.keySet().stream().sorted().toList();

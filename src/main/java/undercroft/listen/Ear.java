@@ -14,14 +14,15 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import undercroft.calc.spell.CleanSeries;
 import undercroft.cellar.FollowedTopic;
-import undercroft.cellar.TemperatureUnit;
+import undercroft.cellar.PressureTopic;
+import undercroft.cellar.SensorTopic;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.series.TimeSeries;
 import undercroft.store.json.MessageNumber;
 
 /**
- * What is heard of one place's sensor. Of each second one reading is kept, so that a flood takes no more room than a
+ * What is heard of one sensor: of a place, or of a gauge on a bottle. Of each second one reading is kept, so that a flood takes no more room than a
  * minute has seconds; of each minute its median is handed on, and its extremes where they lie more than 1 K off. Spikes
  * are judged among the single readings, before that. What is left out is counted.
  */
@@ -37,7 +38,7 @@ final class Ear {
     private static final Duration SILENCE = Duration.ofHours(1);
 
     private final String place;
-    private final FollowedTopic topic;
+    private final SensorTopic topic;
     private final NavigableMap<Long, Double> readings = new TreeMap<>();
     private final TreeSet<Long> minutes = new TreeSet<>();
     private final Instant since;
@@ -63,13 +64,14 @@ final class Ear {
         }
     }
 
-    Ear(String place, FollowedTopic topic, Instant since) {
+    /** {@code place} is what a person calls where the sensor is. */
+    Ear(String place, SensorTopic topic, Instant since) {
         this.place = place;
         this.topic = topic;
         this.since = since;
     }
 
-    FollowedTopic topic() {
+    SensorTopic topic() {
         return topic;
     }
 
@@ -95,24 +97,20 @@ final class Ear {
             nonsense = new String(message, 0, Math.min(message.length, 40), StandardCharsets.UTF_8);
             return;
         }
-        double celsius = topic.unit().celsius(number.getAsDouble());
-        if (!isPlausible(celsius)) {
+        double value = topic.kept(number.getAsDouble());
+        if (!topic.isPlausible(value)) {
             counts = new Counts(c.taken, c.numberless, c.implausible + 1, c.crowded, c.retained);
             nonsense = String.valueOf(number.getAsDouble());
-            looksFahrenheit = topic.unit() != TemperatureUnit.FAHRENHEIT
-                    && isPlausible(TemperatureUnit.FAHRENHEIT.celsius(number.getAsDouble()));
+            looksFahrenheit =
+                    topic instanceof FollowedTopic temperature && temperature.looksFahrenheit(number.getAsDouble());
             return;
         }
         heard = Optional.of(now);
         long second = now.getEpochSecond();
-        boolean crowded = readings.putIfAbsent(second, celsius) != null;
+        boolean crowded = readings.putIfAbsent(second, value) != null;
         minutes.add(Math.floorDiv(second, MINUTE));
         counts = new Counts(
                 c.taken + (crowded ? 0 : 1), c.numberless, c.implausible, c.crowded + (crowded ? 1 : 0), c.retained);
-    }
-
-    private boolean isPlausible(double celsius) {
-        return celsius >= topic.lowestCelsius() && celsius <= topic.highestCelsius();
     }
 
     /** Whether a minute is complete and not handed on yet. */
@@ -202,6 +200,13 @@ final class Ear {
         return new SensorState(heard, counts.taken(), counts.out(), faults(now));
     }
 
+    private String implausible() {
+        if (topic instanceof PressureTopic) {
+            return "listen.fault.no-pressure";
+        }
+        return looksFahrenheit ? "listen.fault.fahrenheit" : "listen.fault.implausible";
+    }
+
     /** What a person should know. */
     List<InvalidInput> faults(Instant now) {
         List<InvalidInput> faults = new ArrayList<>();
@@ -215,11 +220,7 @@ final class Ear {
             faults.add(new InvalidInput(place, "listen.fault.numberless", topic.name(), nonsense));
         }
         if (counts.implausible > 0) {
-            faults.add(new InvalidInput(
-                    place,
-                    looksFahrenheit ? "listen.fault.fahrenheit" : "listen.fault.implausible",
-                    topic.name(),
-                    nonsense));
+            faults.add(new InvalidInput(place, implausible(), topic.name(), nonsense));
         }
         if (counts.crowded > 0) {
             faults.add(new InvalidInput(place, "listen.fault.crowded", topic.name()));

@@ -27,17 +27,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import javax.net.ssl.SSLException;
 import javax.net.ssl.TrustManagerFactory;
+import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.FittedGauge;
+import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
+import undercroft.cellar.SensorTopic;
 import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.series.TimeSeries;
 import undercroft.store.Broker;
 
 /**
- * Hears the topics that the places of a cellar follow. It connects by itself, again and again with growing pauses, and a
+ * Hears the topics that the places of a cellar and its gauge bottles follow. It connects by itself, again and again with growing pauses, and a
  * message that asks for an answer gets it only after {@link Flush#kept}, when its reading is on a disk. Each connection
  * begins anew: a sensor's plain number does not say when it was measured, so what a broker kept meanwhile is of no use.
  */
@@ -51,6 +56,7 @@ public final class Listener implements AutoCloseable {
     private final Clock clock;
     private final Mqtt3AsyncClient client;
     private final Map<String, Ear> ears = new LinkedHashMap<>();
+    private final Map<GaugeBottle, Ear> gauges = new LinkedHashMap<>();
     private final List<Mqtt3Publish> unanswered = new ArrayList<>();
     private InvalidInput fault;
 
@@ -108,19 +114,30 @@ public final class Listener implements AutoCloseable {
         }
     }
 
-    /** Follows what the places of a cellar follow now. */
+    /** Follows what the places and gauge bottles of a cellar follow now. */
     public synchronized void follow(Cellar cellar) {
-        Map<String, Ear> before = Map.copyOf(ears);
+        List<Ear> before = all();
+        Map<String, Ear> placesBefore = Map.copyOf(ears);
+        Map<GaugeBottle, Ear> gaugesBefore = Map.copyOf(gauges);
         ears.clear();
+        gauges.clear();
         for (Place place : cellar.places()) {
-            place.topic().ifPresent(topic -> {
-                Ear known = before.get(place.id());
-                boolean same = known != null && known.topic().equals(topic);
-                ears.put(place.id(), same ? known : new Ear(place.name(), topic, clock.instant()));
-            });
+            place.topic()
+                    .ifPresent(topic -> ears.put(place.id(), ear(placesBefore.get(place.id()), place.name(), topic)));
         }
-        for (Ear left : before.values()) {
-            if (ears.values().stream()
+        Instant now = clock.instant();
+        for (Batch batch : cellar.batches()) {
+            for (Lot lot : batch.lots()) {
+                GaugeBottle bottle = new GaugeBottle(batch.id(), lot.id());
+                lot.gauge()
+                        .filter(gauge -> gauge.isReadAt(now))
+                        .flatMap(FittedGauge::topic)
+                        .ifPresent(topic -> gauges.put(bottle, ear(gaugesBefore.get(bottle), batch.name(), topic)));
+            }
+        }
+        List<Ear> after = all();
+        for (Ear left : before) {
+            if (after.stream()
                     .noneMatch(ear -> ear.topic().name().equals(left.topic().name()))) {
                 var unused = client.unsubscribeWith()
                         .topicFilter(left.topic().name())
@@ -128,8 +145,26 @@ public final class Listener implements AutoCloseable {
             }
         }
         if (client.getState() == MqttClientState.CONNECTED) {
-            ears.values().stream().filter(ear -> !before.containsValue(ear)).forEach(this::subscribe);
+            after.stream().filter(ear -> !before.contains(ear)).forEach(this::subscribe);
         }
+    }
+
+    /** Whether a cellar has anything to hear. */
+    public static boolean isWanted(Cellar cellar) {
+        return cellar.places().stream().anyMatch(place -> place.topic().isPresent())
+                || cellar.batches().stream()
+                        .flatMap(batch -> batch.lots().stream())
+                        .flatMap(lot -> lot.gauge().stream())
+                        .anyMatch(gauge ->
+                                gauge.topic().isPresent() && gauge.opened().isEmpty());
+    }
+
+    private Ear ear(Ear known, String where, SensorTopic topic) {
+        return known != null && known.topic().equals(topic) ? known : new Ear(where, topic, clock.instant());
+    }
+
+    private List<Ear> all() {
+        return Stream.concat(ears.values().stream(), gauges.values().stream()).toList();
     }
 
     private void subscribe(Ear ear) {
@@ -146,7 +181,7 @@ public final class Listener implements AutoCloseable {
 
     private synchronized void connected() {
         fault = null;
-        ears.values().forEach(this::subscribe);
+        all().forEach(this::subscribe);
     }
 
     private synchronized void lost(Throwable cause) {
@@ -169,7 +204,7 @@ public final class Listener implements AutoCloseable {
     private synchronized void arrived(Mqtt3Publish message) {
         Instant now = clock.instant();
         String topic = message.getTopic().toString();
-        ears.values().stream()
+        all().stream()
                 .filter(ear -> ear.topic().name().equals(topic))
                 .forEach(ear -> ear.hear(message.getPayloadAsBytes(), message.isRetain(), now));
         if (message.getQos() != MqttQos.AT_MOST_ONCE) {
@@ -180,24 +215,28 @@ public final class Listener implements AutoCloseable {
     /** Whether something should be saved now: a minute is complete, or a broker waits for answers. */
     public synchronized boolean isDue() {
         Instant now = clock.instant();
-        return unanswered.size() >= MOST_UNANSWERED || ears.values().stream().anyMatch(ear -> ear.isDue(now));
+        return unanswered.size() >= MOST_UNANSWERED || all().stream().anyMatch(ear -> ear.isDue(now));
     }
 
     /** What is to be saved, and whom to tell when it is. */
     public final class Flush {
         private final Instant at;
         private final Map<String, TimeSeries> celsius = new LinkedHashMap<>();
+        private final Map<GaugeBottle, TimeSeries> bars = new LinkedHashMap<>();
         private final List<Mqtt3Publish> toAnswer;
 
         private Flush() {
             at = clock.instant();
             toAnswer = List.copyOf(unanswered);
-            ears.forEach((placeId, ear) -> {
-                TimeSeries samples = ear.samples(at, !toAnswer.isEmpty());
-                if (!samples.isEmpty()) {
-                    celsius.put(placeId, samples);
-                }
-            });
+            ears.forEach((placeId, ear) -> put(placeId, ear, celsius));
+            gauges.forEach((bottle, ear) -> put(bottle, ear, bars));
+        }
+
+        private <K> void put(K key, Ear ear, Map<K, TimeSeries> heard) {
+            TimeSeries samples = ear.samples(at, !toAnswer.isEmpty());
+            if (!samples.isEmpty()) {
+                heard.put(key, samples);
+            }
         }
 
         /** By place, °C. */
@@ -205,10 +244,15 @@ public final class Listener implements AutoCloseable {
             return Map.copyOf(celsius);
         }
 
+        /** Of gauge bottles, bar. */
+        public Map<GaugeBottle, TimeSeries> bars() {
+            return Map.copyOf(bars);
+        }
+
         /** It is on a disk: messages are answered and their readings let go. */
         public void kept() {
             synchronized (Listener.this) {
-                ears.values().forEach(ear -> ear.kept(at));
+                all().forEach(ear -> ear.kept(at));
                 for (Mqtt3Publish message : toAnswer) {
                     if (unanswered.remove(message)) {
                         message.acknowledge();
@@ -228,7 +272,7 @@ public final class Listener implements AutoCloseable {
         List<InvalidInput> all = new ArrayList<>();
         Optional.ofNullable(fault).ifPresent(all::add);
         Instant now = clock.instant();
-        ears.values().forEach(ear -> all.addAll(ear.faults(now)));
+        all().forEach(ear -> all.addAll(ear.faults(now)));
         return all;
     }
 
@@ -245,9 +289,15 @@ public final class Listener implements AutoCloseable {
         return all;
     }
 
+    /** What a person should know of the gauges. */
+    public synchronized List<InvalidInput> gaugeFaults() {
+        Instant now = clock.instant();
+        return gauges.values().stream().flatMap(ear -> ear.faults(now).stream()).toList();
+    }
+
     /** How many messages were taken, and how many left out and why, of each place where more were left out since. */
     public synchronized List<Phrase> leftOut() {
-        return ears.values().stream().flatMap(ear -> ear.leftOut().stream()).toList();
+        return all().stream().flatMap(ear -> ear.leftOut().stream()).toList();
     }
 
     synchronized Map<String, Ear.Counts> counts() {

@@ -20,6 +20,7 @@ import undercroft.listen.SensorState;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.Broker;
 import undercroft.store.CellarStore;
+import undercroft.store.Incoming;
 
 /**
  * The live sensors of an open cellar. They are heard while a place has one and the user's settings name a broker; what
@@ -30,17 +31,23 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
     private static final Duration LOOK_EVERY = Duration.ofSeconds(1);
 
     /** How it stands with the broker and each place's sensor. */
-    public record State(boolean brokerNamed, Optional<InvalidInput> brokerFault, Map<String, SensorState> places) {
+    public record State(
+            boolean brokerNamed,
+            Optional<InvalidInput> brokerFault,
+            Map<String, SensorState> places,
+            List<InvalidInput> gauges) {
         /** Before a broker was asked for, and where none is. */
-        public static final State NOTHING = new State(false, Optional.empty(), Map.of());
+        public static final State NOTHING = new State(false, Optional.empty(), Map.of(), List.of());
 
         public State {
             places = Map.copyOf(places);
+            gauges = List.copyOf(gauges);
         }
 
         private List<InvalidInput> faults() {
             List<InvalidInput> all = new ArrayList<>(brokerFault.stream().toList());
             places.values().forEach(place -> all.addAll(place.faults()));
+            all.addAll(gauges);
             return all;
         }
     }
@@ -53,6 +60,7 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
     private final BackgroundTasks tasks;
     private final Consumer<IncomingFiles.Samples> show;
     private final Consumer<InvalidInput> whenFaulty;
+    private final LiveGauges gauges = new LiveGauges();
     private final AtomicBoolean saving = new AtomicBoolean();
     private final ReadOnlyObjectWrapper<State> state = new ReadOnlyObjectWrapper<>(this, "state", State.NOTHING);
     private Set<String> told = Set.of();
@@ -84,7 +92,8 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
         this.show = show;
         this.whenFaulty = whenFaulty;
         workspace.stateProperty().addListener((property, before, after) -> {
-            if (!before.cellar().places().equals(after.cellar().places())) {
+            if (!before.cellar().places().equals(after.cellar().places())
+                    || !before.cellar().batches().equals(after.cellar().batches())) {
                 follow();
             }
         });
@@ -122,8 +131,7 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
     /** Follows what the places have now. The broker's settings are read and the line is opened in the background. */
     private void follow() {
         Cellar cellar = workspace.getCellar();
-        boolean wanted =
-                cellar.places().stream().anyMatch(place -> place.topic().isPresent());
+        boolean wanted = Listener.isWanted(cellar);
         if (closed || settings.isEmpty() || (!wanted && listener == null)) {
             return;
         }
@@ -171,7 +179,7 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
                 whenFaulty.accept(fault);
             });
         }
-        State seen = new State(true, now.brokerFault(), now.states());
+        State seen = new State(true, now.brokerFault(), now.states(), now.gaugeFaults());
         threads.window().execute(() -> stands(now, seen));
     }
 
@@ -183,6 +191,7 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
             IncomingFiles.takeInAlone(store, placeId, celsius);
             all.add(new IncomingFiles.Samples(placeId, celsius));
         });
+        gauges.drop(Incoming.of(store.folder()), store.cellar(), heard.bars(), clock.instant());
         heard.kept();
         return all;
     }

@@ -95,4 +95,39 @@ class ExperimentCommandsTest {
         assertEquals(2, gone.code());
         assertEquals(1, gone.err().lines().count(), gone.err());
     }
+
+    @Test
+    void aGaugesOwnFileBecomesReadingsThatTellSomethingAndOnlyOnce() throws IOException {
+        Instant begin = batch.cappedAt().orElseThrow().plus(Duration.ofDays(21));
+        StringBuilder text = new StringBuilder("time,pressure\n");
+        for (int i = 0; i < 24 * 12; i++) {
+            text.append(begin.plusSeconds(300L * i))
+                    .append(',')
+                    .append(20 + i / 72)
+                    .append(".5\n");
+        }
+        Path log = Files.writeString(scratch.resolve("gauge.csv"), text);
+        String bottle = batch.id() + "/" + batch.lots().get(0).id();
+        String[] line = {
+            "import", folder.toString(), "--gauge", bottle, "--unit", "psi", "--column", "pressure", log.toString()
+        };
+        Terminal first = Terminal.run(scratch, line);
+        assertEquals(0, first.code(), first.err());
+        assertTrue(first.out().contains("288 values in the file, 4 new readings"), first.out());
+        List<Reading> readings = CellarStore.read(folder).batch(batch.id()).readings();
+        assertEquals(14, readings.size());
+        // 20.5 psi are 1.4134 bar (NIST SP 811).
+        assertEquals(1.413, ((Reading.Gauge) readings.get(10)).gaugeBar(), 0.001);
+        Terminal again = Terminal.run(scratch, line);
+        assertTrue(again.out().contains("0 new readings"), again.out());
+        assertEquals(14, CellarStore.read(folder).batch(batch.id()).readings().size());
+        assertEquals(
+                2,
+                Terminal.run(scratch, "import", folder.toString(), "--gauge", "x", log.toString())
+                        .code());
+        assertEquals(
+                2,
+                Terminal.run(scratch, "import", folder.toString(), log.toString())
+                        .code());
+    }
 }

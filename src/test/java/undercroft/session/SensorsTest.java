@@ -18,11 +18,20 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import undercroft.app.form.FormSamples;
+import undercroft.catalogue.Cover;
 import undercroft.catalogue.LightPlace;
+import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
+import undercroft.cellar.FittedGauge;
 import undercroft.cellar.FollowedTopic;
 import undercroft.cellar.LightSetting;
+import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
+import undercroft.cellar.PressureTopic;
+import undercroft.cellar.PressureUnit;
+import undercroft.cellar.Reading;
+import undercroft.cellar.Stay;
 import undercroft.cellar.TemperatureSource;
 import undercroft.cellar.TemperatureUnit;
 import undercroft.listen.LiveBroker;
@@ -141,6 +150,53 @@ class SensorsTest {
 
     private static String mode(Path file) throws Exception {
         return java.nio.file.attribute.PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
+    }
+
+    /** 14.5038 psi are a bar (NIST SP 811). */
+    @Test
+    void aLiveGaugeBecomesAReadingOfItsLot() {
+        broker.named(LiveBroker.PASSWORD).keepIn(settings);
+        Instant capped = clock.instant().minus(Duration.ofDays(3));
+        Batch batch = FormSamples.batch();
+        Lot lot = new Lot(
+                "brown",
+                batch.lots().get(0).bottleTypeId(),
+                batch.lots().get(0).colour(),
+                20,
+                330,
+                false,
+                List.of(new Stay("loft", capped, Cover.CLOSED_BOX)),
+                List.of());
+        FittedGauge gauge = new FittedGauge("live", capped)
+                .hearing(Optional.of(new PressureTopic("home/gauge", "/p", PressureUnit.PSI)));
+        try (CellarStore store = CellarStore.open(folder, clock, "test")) {
+            store.save(store.cellar()
+                    .withBatch(new Batch(
+                            "ale",
+                            "Ale",
+                            batch.beer(),
+                            batch.yeast(),
+                            batch.priming(),
+                            batch.fillingMethod(),
+                            Optional.of(capped),
+                            List.of(lot.withGauge(gauge)),
+                            List.of(),
+                            "")));
+        }
+        try (OpenCellar cellar = open()) {
+            Mqtt3BlockingClient sensor = broker.sensor();
+            LiveBroker.await(() -> {
+                LiveBroker.send(sensor, "home/gauge", MqttQos.AT_LEAST_ONCE, "{\"p\": 14.5038}");
+                clock.goOn(Duration.ofSeconds(70));
+                work.beat();
+                return !cellar.workspace().getCellar().batch("ale").readings().isEmpty();
+            });
+            Reading.Gauge read = (Reading.Gauge)
+                    cellar.workspace().getCellar().batch("ale").readings().get(0);
+            assertEquals(1, read.gaugeBar(), 0.001);
+            assertEquals("live", read.gauge());
+            assertEquals("brown", read.lotId());
+        }
     }
 
     @Test

@@ -42,6 +42,8 @@ import undercroft.cellar.Lot;
 import undercroft.cellar.Origin;
 import undercroft.cellar.Packaging;
 import undercroft.cellar.Place;
+import undercroft.cellar.PressureTopic;
+import undercroft.cellar.PressureUnit;
 import undercroft.cellar.Priming;
 import undercroft.cellar.PrintedLabel;
 import undercroft.cellar.Reading;
@@ -207,7 +209,11 @@ public final class RichCellar {
                                 false,
                                 List.of(new Stay("vault", CAPPED, Cover.OPEN_CRATE)),
                                 List.of(),
-                                Optional.of(new FittedGauge("dial", CAPPED, Optional.of(at("2026-02-20T18:00:00Z")))))),
+                                Optional.of(new FittedGauge(
+                                        "dial",
+                                        CAPPED,
+                                        Optional.of(at("2026-02-20T18:00:00Z")),
+                                        Optional.of(new PressureTopic("home/gauge", "/bar", PressureUnit.PSI)))))),
                 List.of(
                         new Reading.Gauge(at("2026-01-12T08:00:00Z"), "brown", "gauge 1", 0.85),
                         new Reading.Gauge(

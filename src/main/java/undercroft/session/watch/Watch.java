@@ -19,6 +19,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.report.Acts;
 import undercroft.series.TimeSeries;
 import undercroft.session.IncomingFiles;
+import undercroft.session.LiveGauges;
 import undercroft.store.Broker;
 import undercroft.store.CellarStore;
 import undercroft.store.Export;
@@ -51,6 +52,7 @@ public final class Watch implements AutoCloseable {
     private final Pending pending = new Pending();
     private final GrowingLogs logs;
     private final Optional<Listener> listener;
+    private final LiveGauges gauges = new LiveGauges();
     private final ShelfMemory memory = new ShelfMemory();
     private Acts acts;
     private Instant nextShelf;
@@ -129,6 +131,8 @@ public final class Watch implements AutoCloseable {
                 Map<String, TimeSeries> all = new HashMap<>(samples);
                 heard.ifPresent(live ->
                         live.celsius().forEach((id, celsius) -> all.merge(id, celsius, TimeSeries::mergedWith)));
+                heard.ifPresent(live ->
+                        gauges.drop(Incoming.of(folder), CellarStore.read(folder), live.bars(), clock.instant()));
                 keep(all);
                 saved = true;
             } finally {

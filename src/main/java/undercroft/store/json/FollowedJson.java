@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.ZoneId;
 import undercroft.cellar.FollowedLog;
 import undercroft.cellar.FollowedTopic;
+import undercroft.cellar.PressureTopic;
+import undercroft.cellar.PressureUnit;
 import undercroft.cellar.TemperatureUnit;
 
 /** What a place follows, as JSON: a logger's growing file, a sensor's topic. */
@@ -82,6 +84,21 @@ final class FollowedJson {
         double lowest = fields.number("lowestCelsius");
         double highest = fields.number("highestCelsius");
         return fields.made(() -> new FollowedTopic(name, pointer, unit, lowest, highest));
+    }
+
+    static PressureTopic readPressure(JsonFields fields) {
+        String name = fields.note("name");
+        String pointer = fields.note("pointer");
+        PressureUnit unit = fields.listed(PressureUnit.class, "unit");
+        return fields.made(() -> new PressureTopic(name, pointer, unit));
+    }
+
+    static ObjectNode write(PressureTopic topic) {
+        return new JsonWriter()
+                .put("name", topic.name())
+                .putTold("pointer", topic.pointer())
+                .put("unit", topic.unit())
+                .node();
     }
 
     static ObjectNode write(FollowedTopic topic) {

@@ -10,6 +10,7 @@ import undercroft.cellar.BurstCause;
 import undercroft.cellar.Draw;
 import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Lot;
+import undercroft.cellar.PressureTopic;
 import undercroft.cellar.Stay;
 
 /** A lot as JSON, with its stays and draws. */
@@ -47,13 +48,16 @@ final class LotJson {
         String instrument = fields.text("instrument");
         Instant from = fields.instant("from");
         Optional<Instant> opened = fields.optionalInstant("opened");
-        return fields.made(() -> new FittedGauge(instrument, from, opened));
+        Optional<PressureTopic> topic =
+                Optional.ofNullable(fields.optionalObject("topic", FollowedJson::readPressure, null));
+        return fields.made(() -> new FittedGauge(instrument, from, opened, topic));
     }
 
     private static ObjectNode writeGauge(FittedGauge gauge) {
         JsonWriter writer = new JsonWriter()
                 .put("instrument", gauge.instrument())
                 .put("from", gauge.from().toString());
+        gauge.topic().ifPresent(topic -> writer.put("topic", FollowedJson.write(topic)));
         gauge.opened().ifPresent(at -> writer.put("opened", at.toString()));
         return writer.node();
     }

@@ -37,7 +37,7 @@ class SensorWordsTest {
 
     private static SensorWords heard(InvalidInput... faults) {
         SensorState sensor = new SensorState(Optional.of(HEARD), 7, faults.length, List.of(faults));
-        return words(new Sensors.State(true, Optional.empty(), Map.of("loft", sensor)));
+        return words(new Sensors.State(true, Optional.empty(), Map.of("loft", sensor), List.of()));
     }
 
     @Test
@@ -55,7 +55,7 @@ class SensorWordsTest {
     void silenceNonsenseAndAMissingBrokerWantLooking() {
         assertTrue(words(Sensors.State.NOTHING).wantsLooking());
         SensorWords away = words(new Sensors.State(
-                true, Optional.of(new InvalidInput("broker.home:1883", "listen.fault.away")), Map.of()));
+                true, Optional.of(new InvalidInput("broker.home:1883", "listen.fault.away")), Map.of(), List.of()));
         assertEquals("broker not connected", away.sign());
         assertTrue(away.sentences().get(0).startsWith("The broker is not there"), "" + away.sentences());
         SensorWords silent = heard(new InvalidInput("Loft", "listen.fault.silent", "home/loft"));

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.BooleanBinding;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.DateTimeField;
 import undercroft.app.form.Field;
@@ -17,7 +18,10 @@ import undercroft.cellar.Draw;
 import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Origin;
+import undercroft.cellar.PressureTopic;
+import undercroft.cellar.PressureUnit;
 import undercroft.cellar.Reading;
+import undercroft.quantity.InvalidInput;
 import undercroft.wording.Messages;
 
 /** The two ends of a gauge experiment: a gauge is fitted to a bottle; weeks later that bottle is opened and tasted. */
@@ -28,6 +32,9 @@ public final class ExperimentForm extends Form {
     private final WordsField gauge;
     private final ChoiceField<PerceivedCarbonation> taste;
     private final DateTimeField at;
+    private final WordsField topic;
+    private final WordsField pointer;
+    private final ChoiceField<PressureUnit> unit;
 
     /** Ends the experiment that goes on with the lot, or begins one. */
     public ExperimentForm(Messages messages, Cellar cellar, Batch batch, Lot lot, Instant now) {
@@ -63,7 +70,23 @@ public final class ExperimentForm extends Form {
                 "at",
                 "gauge.from",
                 "opened");
+        topic = add(new WordsField(messages(), "experiment-topic", words("topic"), ""), "topic.name");
+        topic.hintProperty().set(words("topic-hint"));
+        pointer = add(
+                new WordsField(messages(), "experiment-pointer", messages().of("form.place.pointer"), ""),
+                "topic.pointer");
+        pointer.hintProperty().set(messages().of("form.place.pointer-hint"));
+        unit = add(ChoiceField.of(
+                messages(),
+                "experiment-unit",
+                messages().of("form.place.topic-unit"),
+                PressureUnit.class,
+                PressureUnit.BAR));
         gauge.asked(running.isEmpty());
+        topic.asked(running.isEmpty());
+        BooleanBinding heard = topic.textProperty().isNotEmpty().and(topic.askedProperty());
+        pointer.askWhen(heard);
+        unit.askWhen(heard);
         taste.asked(running.isPresent());
         begin();
     }
@@ -78,7 +101,19 @@ public final class ExperimentForm extends Form {
     }
 
     public List<Field<?>> fields() {
-        return List.of(gauge, taste, at);
+        return List.of(gauge, taste, at, topic, pointer, unit);
+    }
+
+    /** A gauge that sends what it shows; empty for one that is read by eye. */
+    private Optional<PressureTopic> heard() {
+        if (topic.value().isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new PressureTopic(topic.value(), pointer.value(), unit.value()));
+        } catch (InvalidInput fault) {
+            throw fault.at("topic." + fault.where());
+        }
     }
 
     @Override
@@ -91,7 +126,8 @@ public final class ExperimentForm extends Form {
         Batch changed = current.batch(batch.id());
         Lot bottles = changed.lot(lot.id());
         if (running.isEmpty()) {
-            return current.withBatch(changed.withLot(bottles.withGauge(new FittedGauge(gauge.value(), at.value()))));
+            FittedGauge fitted = new FittedGauge(gauge.value(), at.value()).hearing(heard());
+            return current.withBatch(changed.withLot(bottles.withGauge(fitted)));
         }
         FittedGauge opened = running.get().opened(at.value());
         List<Reading> readings = new ArrayList<>(changed.readings());

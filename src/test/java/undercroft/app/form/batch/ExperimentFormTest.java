@@ -14,6 +14,8 @@ import undercroft.cellar.Draw;
 import undercroft.cellar.FittedGauge;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Origin;
+import undercroft.cellar.PressureTopic;
+import undercroft.cellar.PressureUnit;
 import undercroft.cellar.Reading;
 import undercroft.wording.Messages;
 
@@ -31,9 +33,16 @@ class ExperimentFormTest {
         FormSamples.type(begin, "experiment-gauge", "");
         assertFalse(begin.canSave());
         FormSamples.type(begin, "experiment-gauge", "dial");
+        FormSamples.type(begin, "experiment-topic", "home/#");
+        assertFalse(begin.canSave(), "a pattern is no topic");
+        FormSamples.type(begin, "experiment-topic", "home/gauge");
+        FormSamples.choose(begin, "experiment-unit", PressureUnit.PSI);
         Cellar begun = begin.applyTo(FormSamples.CELLAR);
         Lot lot = begun.batch(FormSamples.batch().id()).lot(FormSamples.lot().id());
-        assertEquals(Optional.of(new FittedGauge("dial", lot.stays().get(0).from())), lot.gauge());
+        assertEquals(
+                Optional.of(new FittedGauge("dial", lot.stays().get(0).from())
+                        .hearing(Optional.of(new PressureTopic("home/gauge", "", PressureUnit.PSI)))),
+                lot.gauge());
 
         ExperimentForm end = form(begun);
         assertTrue(end.ends());
