@@ -22,9 +22,10 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.robot.Robot;
 import javafx.stage.Screen;
 import javafx.stage.Window;
-import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A person at the window, with a mouse and a keyboard, who waits until there is something to be seen. */
@@ -32,8 +33,16 @@ final class Hand {
     private static final int PATIENCE_SECONDS = 15;
     private static final int MOST_TABS = 90;
 
-    private final FxRobot robot = new FxRobot();
+    private Robot robot;
     private int clicks;
+
+    /** Made once the toolkit runs. */
+    private Robot robot() {
+        if (robot == null) {
+            robot = new Robot();
+        }
+        return robot;
+    }
 
     /** How often the mouse was pressed. */
     int clicks() {
@@ -132,9 +141,17 @@ final class Hand {
         boolean onScreen = onWindowThread(
                 () -> Screen.getPrimary().getVisualBounds().contains(there.getCenterX(), there.getCenterY()));
         assertTrue(onScreen, node + " is off the screen: " + there);
-        robot.clickOn(node);
+        clickAt(there);
+    }
+
+    private void clickAt(Bounds there) {
+        onWindowThread(() -> {
+            robot().mouseMove(there.getCenterX(), there.getCenterY());
+            robot().mouseClick(MouseButton.PRIMARY);
+            return true;
+        });
         clicks++;
-        WaitForAsyncUtils.waitForFxEvents(2);
+        WaitForAsyncUtils.waitForFxEvents(3);
     }
 
     /** Who aims waits until what is aimed at stands still. */
@@ -169,9 +186,8 @@ final class Hand {
     void chooseLine(String words) {
         await("a line " + words, () -> menuItem(words).isPresent());
         Node line = onWindowThread(() -> menuItem(words).orElseThrow());
-        robot.clickOn(line);
-        clicks++;
-        WaitForAsyncUtils.waitForFxEvents(2);
+        awaitRest(line);
+        clickAt(onWindowThread(() -> line.localToScreen(line.getLayoutBounds())));
     }
 
     private static Optional<Node> menuItem(String words) {
@@ -231,8 +247,24 @@ final class Hand {
     }
 
     void push(KeyCode... keys) {
-        robot.push(keys);
+        onWindowThread(() -> {
+            for (KeyCode key : keys) {
+                robot().keyPress(key);
+            }
+            for (int i = keys.length - 1; i >= 0; i--) {
+                robot().keyRelease(keys[i]);
+            }
+            return true;
+        });
         WaitForAsyncUtils.waitForFxEvents(2);
+    }
+
+    /** Waits a little for the keyboard to go on; at an end it stays. */
+    private static void awaitStep(String before) {
+        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(1);
+        while (focused().equals(before) && System.nanoTime() < until) {
+            WaitForAsyncUtils.waitForFxEvents(1);
+        }
     }
 
     /** Goes on with the Tab key until the keyboard is there. */
@@ -246,6 +278,7 @@ final class Hand {
             }
             passed.add(at);
             push(KeyCode.TAB);
+            awaitStep(at);
         }
         fail("Tab never comes to " + id + ", only to " + passed);
     }
@@ -267,6 +300,7 @@ final class Hand {
             }
             passed.add(at);
             push(arrow);
+            awaitStep(at);
         }
         fail(arrow + " never comes to " + id + ", only to " + passed);
     }

@@ -39,8 +39,7 @@ class FirstCellarFormTest {
         form.name().textProperty().set("Barn");
         form.zone().textProperty().set("Vienna");
         assertEquals(ZoneId.of("Europe/Vienna"), form.made().zone());
-        assertEquals(
-                ZoneId.of("Europe/Vienna"), form.in(UnitSystem.US).made().zone());
+        assertEquals(ZoneId.of("Europe/Vienna"), form.in(UnitSystem.US).made().zone());
         form.zone().textProperty().set("Nowhere");
         assertFalse(form.canSave());
     }
