@@ -82,8 +82,9 @@ class SmallWindowUiTest {
 
     @Test
     void longNewsAreWrappedAndStayInTheWindow() {
-        String what = "a reading of Orchard Sour with a rather long name: pressure now 2.1 to 2.4 bar, before 1.8 to 3.1 bar,"
-                + " 57 % narrower than it was";
+        String what =
+                "a reading of Orchard Sour with a rather long name: pressure now 2.1 to 2.4 bar, before 1.8 to 3.1 bar,"
+                        + " 57 % narrower than it was";
         WaitForAsyncUtils.waitForAsyncFx(10_000, () -> {
             sample.context.workspace().change(what, cellar -> cellar.withName("Barn"));
             window.scene().getRoot().applyCss();
