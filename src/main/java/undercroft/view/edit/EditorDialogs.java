@@ -143,17 +143,17 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        MoveForm form = moveForm(batch, lot, LotDialogs.offered(cellar(), outlook(), batch.id(), lot.id()));
+        MoveForm form = moveForm(batch, lot, LotDialogs.offered(cellar(), outlook(), batch.id(), lot.id()), LotDialogs.wantsCover(outlook(), batch.id(), lot.id()));
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
     public void moveTo(Batch batch, Lot lot, Place place) {
-        MoveForm form = moveForm(batch, lot, Optional.of(place));
+        MoveForm form = moveForm(batch, lot, Optional.of(place), false);
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
-    private MoveForm moveForm(Batch batch, Lot lot, Optional<Place> offered) {
+    private MoveForm moveForm(Batch batch, Lot lot, Optional<Place> offered, boolean covered) {
         return new MoveForm(
                 messages,
                 cellar(),
@@ -161,6 +161,7 @@ public final class EditorDialogs implements Editors {
                 lot,
                 clock.instant(),
                 offered,
+                covered,
                 place -> LotDialogs.warning(messages, outlook(), batch.id(), lot.id(), place));
     }
 
