@@ -293,7 +293,8 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     public void startPage() {
         onStartPage = true;
         faults = new Faults();
-        new StartWindow(messages, this, faults, ZoneId.systemDefault(), host.documents(), colours()).show(stage);
+        new StartWindow(messages, this, faults, ZoneId.systemDefault(), host.documents(), opening, colours())
+                .show(stage);
     }
 
     @Override

@@ -53,7 +53,7 @@ public final class Commands {
     @Command(
             name = "undercroft",
             mixinStandardHelpOptions = true,
-            versionProvider = ProgramVersion.class,
+            versionProvider = VersionLine.class,
             synopsisSubcommandLabel = "[command]")
     private static final class Root {
         /** Heard before the line is read, as it decides the words in which its faults are told. */

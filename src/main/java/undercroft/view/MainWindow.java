@@ -5,9 +5,6 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -24,9 +21,11 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.bottling.BottlingView;
+import undercroft.view.help.HelpWindow;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.Notices;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.view.servings.ServingsView;
 import undercroft.view.shelf.ShelfPage;
 import undercroft.view.shelf.ToDoActions;
@@ -43,10 +42,17 @@ public final class MainWindow {
     private final ShelfPage shelfPage;
     private final ShelfViewModel shelf;
     private final Pages pages = new Pages();
+    private final HelpWindow help;
     private boolean wasShown;
 
     public MainWindow(WindowContext context) {
         this.context = context;
+        help = new HelpWindow(
+                context.messages(),
+                () -> context.workspace().getCellar().settings().units(),
+                context.workspace().getCellar().zone(),
+                context.tasks(),
+                context.dark());
         shelf = new ShelfViewModel(context.messages(), context.forecasts().soFarProperty());
         BatchViewModel batch = new BatchViewModel(
                 context.messages(), context.workspace(), context.forecasts().outlookProperty(), shelf.chosenProperty());
@@ -96,7 +102,7 @@ public final class MainWindow {
                         shelf.batchOpenProperty()));
         strip.managedProperty().bind(strip.visibleProperty());
         VBox top = new VBox(
-                new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages())),
+                new TopBar(context, time, new PageBar(context.messages(), pages, deck.pages()), help),
                 new StandingBar(context),
                 new FaultBar(context.messages(), context.faults()),
                 strip);
@@ -174,18 +180,14 @@ public final class MainWindow {
     }
 
     private void addKeys() {
-        key(
-                new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN),
-                () -> context.workspace().undo());
-        key(
-                new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
-                () -> context.workspace().redo());
-        key(
-                new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN),
-                () -> context.workspace().redo());
+        key(Shortcut.UNDO, () -> context.workspace().undo());
+        key(Shortcut.REDO, () -> context.workspace().redo());
+        help.listenIn(scene);
     }
 
-    private void key(KeyCombination keys, Runnable act) {
-        scene.getAccelerators().put(keys, () -> context.faults().guard(act));
+    private void key(Shortcut shortcut, Runnable act) {
+        shortcut.keys()
+                .forEach(keys ->
+                        scene.getAccelerators().put(keys, () -> context.faults().guard(act)));
     }
 }

@@ -8,6 +8,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import undercroft.app.Faults;
+import undercroft.quantity.UnitSystem;
+import undercroft.session.BackgroundTasks;
+import undercroft.view.help.HelpWindow;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Looks;
 import undercroft.view.start.StartView;
@@ -26,9 +29,11 @@ public final class StartWindow {
             Faults faults,
             ZoneId zone,
             Path documents,
+            BackgroundTasks tasks,
             BooleanProperty dark) {
         this.messages = messages;
-        page = new StartView(messages, chooser, zone, documents, dark);
+        HelpWindow help = new HelpWindow(messages, () -> UnitSystem.METRIC, zone, tasks, dark);
+        page = new StartView(messages, chooser, zone, documents, dark, () -> help.show(scene()));
         VBox above = new VBox(new FaultBar(messages, faults));
         above.getStyleClass().add("start-above");
         VBox.setVgrow(page, Priority.ALWAYS);
@@ -36,8 +41,13 @@ public final class StartWindow {
         root.getStyleClass().add("window");
         root.setId("start-window");
         scene = new Scene(root);
+        help.listenIn(scene);
         Looks.dress(scene, dark.get());
         dark.addListener((property, before, after) -> Looks.dress(scene, after));
+    }
+
+    private Scene scene() {
+        return scene;
     }
 
     public void show(Stage stage) {

@@ -1,5 +1,6 @@
 package undercroft.view;
 
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -16,6 +17,7 @@ import undercroft.app.TimeViewModel;
 import undercroft.cellar.Settings;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
+import undercroft.view.help.HelpWindow;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
@@ -23,9 +25,16 @@ import undercroft.view.start.LanguageMenu;
 
 /** Name of the cellar, the day looked at, undo, units and colours. */
 final class TopBar extends HBox {
-    private final WindowContext context;
+    private static final String UNDO_SIGN = "↩";
+    private static final String REDO_SIGN = "↪";
 
-    TopBar(WindowContext context, TimeViewModel time, PageBar links) {
+    private final WindowContext context;
+    private final Button undo;
+    private final Button redo;
+    /** How wide all of it wanted to be when it was fitted last. */
+    private double fitted = -1;
+
+    TopBar(WindowContext context, TimeViewModel time, PageBar links, HelpWindow help) {
         this.context = context;
         getStyleClass().add("top-bar");
         setMinWidth(0);
@@ -43,26 +52,49 @@ final class TopBar extends HBox {
         working.setMinWidth(USE_PREF_SIZE);
         working.visibleProperty().bind(context.forecasts().workingProperty().and(working.managedProperty()));
         AsOfBar asOf = new AsOfBar(context.messages(), time, context.dark());
-        getChildren().addAll(name, cellarMenu(), links, left, asOf, working, right, undo(), redo(), view());
+        undo = undo();
+        redo = redo();
+        getChildren().addAll(name, cellarMenu(), links, left, asOf, working, right, undo, redo, view(), help(help));
         Widths.follow(this, width -> fit(width, name, asOf, working));
+        // A longer date or another name wants other room at the same width.
+        needsLayoutProperty().addListener((property, before, needs) -> {
+            if (!needs && fitted >= 0 && wanted() != fitted) {
+                Platform.runLater(() -> fit(getWidth(), name, asOf, working));
+            }
+        });
     }
 
     /**
      * What gives way where the words of a language do not fit: that it calculates, then the slider, which goes into a
-     * popover, then the program's name, which stands in the title of the window.
+     * popover, then the program's name, which stands in the title of the window, then the words for undo and redo.
      */
     private void fit(double width, Label name, AsOfBar asOf, Label working) {
         asOf.setCompact(false);
         working.setManaged(true);
         name.setManaged(true);
-        if (prefWidth(USE_COMPUTED_SIZE) > width) {
+        undo.setText(context.messages().of("bar.undo.button"));
+        redo.setText(context.messages().of("bar.redo.button"));
+        if (wanted() > width) {
             working.setManaged(false);
         }
-        if (prefWidth(USE_COMPUTED_SIZE) > width) {
+        if (wanted() > width) {
             asOf.setCompact(true);
         }
-        name.setManaged(prefWidth(USE_COMPUTED_SIZE) <= width);
+        if (wanted() > width) {
+            name.setManaged(false);
+        }
+        if (wanted() > width) {
+            undo.setText(UNDO_SIGN);
+            redo.setText(REDO_SIGN);
+        }
         name.setVisible(name.isManaged());
+        fitted = wanted();
+    }
+
+    /** What was just put in has no size before it has its style. */
+    private double wanted() {
+        applyCss();
+        return prefWidth(USE_COMPUTED_SIZE);
     }
 
     private Node cellarMenu() {
@@ -110,42 +142,42 @@ final class TopBar extends HBox {
         return item;
     }
 
-    private Node undo() {
+    private Button undo() {
         Workspace workspace = context.workspace();
-        Button undo = button("undo", context.messages().of("bar.undo.button"), workspace::undo);
+        Button button = button("undo", context.messages().of("bar.undo.button"), workspace::undo);
         Tooltip tip = new Tooltip();
-        undo.setTooltip(tip);
+        button.setTooltip(tip);
         Runnable show = () -> {
             String what = workspace.undoTextProperty().get();
-            undo.setDisable(what.isEmpty());
+            button.setDisable(what.isEmpty());
             tip.setText(
                     what.isEmpty()
                             ? context.messages().of("bar.undo.nothing")
                             : context.messages().of("bar.undo.sentence", what));
-            undo.setAccessibleText(tip.getText());
+            button.setAccessibleText(tip.getText());
         };
         workspace.undoTextProperty().addListener((property, before, after) -> show.run());
         show.run();
-        return undo;
+        return button;
     }
 
-    private Node redo() {
+    private Button redo() {
         Workspace workspace = context.workspace();
-        Button redo = button("redo", context.messages().of("bar.redo.button"), workspace::redo);
+        Button button = button("redo", context.messages().of("bar.redo.button"), workspace::redo);
         Tooltip tip = new Tooltip();
-        redo.setTooltip(tip);
+        button.setTooltip(tip);
         Runnable show = () -> {
             String what = workspace.redoTextProperty().get();
-            redo.setDisable(what.isEmpty());
+            button.setDisable(what.isEmpty());
             tip.setText(
                     what.isEmpty()
                             ? context.messages().of("bar.redo.nothing")
                             : context.messages().of("bar.redo.sentence", what));
-            redo.setAccessibleText(tip.getText());
+            button.setAccessibleText(tip.getText());
         };
         workspace.redoTextProperty().addListener((property, before, after) -> show.run());
         show.run();
-        return redo;
+        return button;
     }
 
     /** Units and colours, each line named for what a click does. */
@@ -166,6 +198,14 @@ final class TopBar extends HBox {
         menu.setOnShowing(event -> name.run());
         name.run();
         return menu;
+    }
+
+    private Button help(HelpWindow help) {
+        Button button = button("help-button", context.messages().of("help.button"), () -> help.show(getScene()));
+        button.getStyleClass().add("help-button");
+        button.setAccessibleText(context.messages().of("help.button-sentence"));
+        button.setTooltip(new Tooltip(button.getAccessibleText()));
+        return button;
     }
 
     private Menu language() {

@@ -12,15 +12,14 @@ public final class SampleWorkspace {
     private SampleWorkspace() {}
 
     public static Workspace of(Cellar cellar) {
-        return new Workspace(new Memory(cellar), new BackgroundTasks(Runnable::run, Runnable::run));
+        return of(cellar, Map.of());
     }
 
-    private record Memory(Cellar cellar) implements CellarRepository {
-        @Override
-        public Map<String, TimeSeries> temperatures() {
-            return Map.of();
-        }
+    public static Workspace of(Cellar cellar, Map<String, TimeSeries> temperatures) {
+        return new Workspace(new Memory(cellar, temperatures), new BackgroundTasks(Runnable::run, Runnable::run));
+    }
 
+    private record Memory(Cellar cellar, Map<String, TimeSeries> temperatures) implements CellarRepository {
         @Override
         public void save(Cellar changed) {}
 

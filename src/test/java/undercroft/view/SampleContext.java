@@ -13,7 +13,9 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.stage.Stage;
 import undercroft.app.Faults;
 import undercroft.cellar.Cellar;
+import undercroft.demo.DemoShelf;
 import undercroft.outlook.OutlookSamples;
+import undercroft.outlook.Outlooks;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
 import undercroft.session.SampleWorkspace;
@@ -28,26 +30,40 @@ import undercroft.wording.Messages;
 final class SampleContext {
     final List<Instant> asked = new ArrayList<>();
     final NoEditors editors = new NoEditors();
-    final ObjectProperty<Instant> now = new SimpleObjectProperty<>(OutlookSamples.NOW);
+    final ObjectProperty<Instant> now;
     final WindowContext context;
 
     SampleContext(Cellar cellar) {
+        this(
+                Messages.english(),
+                SampleWorkspace.of(cellar),
+                (shown, temperatures, at) -> OutlookSamples.outlook(shown, at),
+                OutlookSamples.NOW);
+    }
+
+    /** The demo at the moment at which it begins, its own temperatures and forecasts in it. */
+    static SampleContext ofTheDemo(Messages messages) {
+        Workspace demo = SampleWorkspace.of(DemoShelf.cellar(), DemoShelf.temperatures());
+        return new SampleContext(messages, demo, Outlooks::of, DemoShelf.NOW);
+    }
+
+    private SampleContext(Messages messages, Workspace workspace, Forecasts.Calculator outlooks, Instant begun) {
         BackgroundTasks atOnce = new BackgroundTasks(Runnable::run, Runnable::run);
-        Workspace workspace = SampleWorkspace.of(cellar);
-        Clock clock = Clock.fixed(OutlookSamples.NOW, ZoneOffset.UTC);
+        now = new SimpleObjectProperty<>(begun);
+        Clock clock = Clock.fixed(begun, ZoneOffset.UTC);
         Faults faults = new Faults();
         Forecasts forecasts = new Forecasts(
                 workspace,
                 (shown, temperatures, at) -> {
                     asked.add(at);
-                    return OutlookSamples.outlook(shown, at);
+                    return outlooks.outlook(shown, temperatures, at);
                 },
                 atOnce,
                 clock,
                 faults::show);
         forecasts.refresh();
         context = new WindowContext(
-                Messages.english(),
+                messages,
                 workspace,
                 forecasts,
                 atOnce,

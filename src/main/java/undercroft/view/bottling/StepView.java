@@ -10,7 +10,6 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.HBox;
@@ -20,6 +19,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import undercroft.app.bottling.DayList;
 import undercroft.bottling.Step;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.QuantityFormat;
 
 /** One step of the day: a wide button that ticks it, and its timer beside. */
@@ -103,12 +103,8 @@ final class StepView extends HBox {
     }
 
     private void key(KeyEvent event) {
-        int move = switch (event.getCode()) {
-            case UP -> -1;
-            case DOWN -> 1;
-            default -> 0;
-        };
-        if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+        int move = Shortcut.STEP_BEFORE.matches(event) ? -1 : Shortcut.STEP_AFTER.matches(event) ? 1 : 0;
+        if (Shortcut.TICK.matches(event)) {
             turn();
             event.consume();
         } else if (move != 0) {

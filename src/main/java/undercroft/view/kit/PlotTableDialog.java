@@ -5,11 +5,11 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Scene;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import undercroft.plot.PlotTable;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.Messages;
 
 /** The plots as a table, row by row what the cursor would read off them. */
@@ -45,7 +45,7 @@ final class PlotTableDialog {
                 root, TIME_WIDTH + VALUE_WIDTH * Math.min(4, table.titles().size()) + 24, HEIGHT);
         Looks.dress(scene, dark);
         scene.setOnKeyPressed(event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
+            if (Shortcut.CLOSE.matches(event)) {
                 stage.close();
             }
         });

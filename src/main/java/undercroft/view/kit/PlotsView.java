@@ -22,6 +22,7 @@ import undercroft.plot.Readout;
 import undercroft.plot.mark.Palette;
 import undercroft.plot.mark.Picture;
 import undercroft.plot.scale.TimeScale;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.Messages;
 
 /**
@@ -32,6 +33,7 @@ public final class PlotsView extends Region {
     private static final double WHEEL_ZOOM = 1.2;
     private static final double KEY_ZOOM = 1.5;
     private static final double KEY_PAN_PIXELS = 80;
+    private static final double KEY_CURSOR_PIXELS = 4;
     private static final long CLOSEST_SECONDS = 6 * 3600L;
 
     private final Canvas chart = new Canvas();
@@ -235,28 +237,23 @@ public final class PlotsView extends Region {
         if (picture == null || picture.areas().isEmpty()) {
             return;
         }
-        TimeScale time = picture.time();
-        double middle = middle();
-        double step = event.isShiftDown() ? 4 : 0;
-        switch (event.getCode()) {
-            case PLUS, EQUALS, ADD -> look(time.zoomedAbout(middle, KEY_ZOOM));
-            case MINUS, SUBTRACT -> look(time.zoomedAbout(middle, 1 / KEY_ZOOM));
-            case LEFT -> panOrPoint(middle, -step, KEY_PAN_PIXELS);
-            case RIGHT -> panOrPoint(middle, step, -KEY_PAN_PIXELS);
-            case HOME -> showUsual();
-            case ESCAPE -> pointAt(Double.NaN);
-            default -> {
-                return;
-            }
-        }
-        event.consume();
+        Shortcut.of(Shortcut.Field.PLOTS, event).ifPresent(pressed -> {
+            act(pressed);
+            event.consume();
+        });
     }
 
-    private void panOrPoint(double from, double step, double pan) {
-        if (step == 0) {
-            look(picture.time().pannedBy(pan));
-        } else {
-            pointAt(Math.max(picture.time().left(), Math.min(picture.time().right(), from + step)));
+    private void act(Shortcut pressed) {
+        TimeScale time = picture.time();
+        switch (pressed) {
+            case CLOSER -> look(time.zoomedAbout(middle(), KEY_ZOOM));
+            case WIDER -> look(time.zoomedAbout(middle(), 1 / KEY_ZOOM));
+            case EARLIER -> look(time.pannedBy(KEY_PAN_PIXELS));
+            case LATER -> look(time.pannedBy(-KEY_PAN_PIXELS));
+            case CURSOR_EARLIER -> pointAt(Math.max(time.left(), middle() - KEY_CURSOR_PIXELS));
+            case CURSOR_LATER -> pointAt(Math.min(time.right(), middle() + KEY_CURSOR_PIXELS));
+            case WHOLE_TIME -> showUsual();
+            default -> pointAt(Double.NaN);
         }
     }
 

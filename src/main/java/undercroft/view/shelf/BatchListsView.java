@@ -11,7 +11,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -21,6 +20,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Lot;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.view.kit.Editors;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.Messages;
 
 /** Readings, bottles, moves and notes of a batch, one list at a time, each with the button that adds to it. */
@@ -117,7 +117,7 @@ final class BatchListsView extends VBox {
 
     /** The arrows go from list to list. */
     private void key(KeyEvent event) {
-        int step = event.getCode() == KeyCode.RIGHT ? 1 : event.getCode() == KeyCode.LEFT ? -1 : 0;
+        int step = Shortcut.LIST_AFTER.matches(event) ? 1 : Shortcut.LIST_BEFORE.matches(event) ? -1 : 0;
         int at = List.of(Sort.values()).indexOf(open) + step;
         if (step != 0 && at >= 0 && at < names.getChildren().size()) {
             ToggleButton next = (ToggleButton) names.getChildren().get(at);

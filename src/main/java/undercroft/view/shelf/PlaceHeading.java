@@ -6,12 +6,12 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import undercroft.app.shelf.ShelfPlan;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.Messages;
 
 /** The flat heading of a place; a click, the right button or Enter anywhere on it opens what can be done with the place. */
@@ -57,7 +57,7 @@ final class PlaceHeading extends HBox {
             event.consume();
         });
         heading.setOnKeyPressed(event -> {
-            if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+            if (Shortcut.OPEN_PLACE.matches(event)) {
                 heading.open();
                 event.consume();
             }

@@ -11,7 +11,6 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -21,6 +20,7 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.cellar.Place;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.Messages;
 
 /** What is looked for on the shelf, which crates are shown, what comes first, and what can be added. */
@@ -46,7 +46,7 @@ final class ShelfHeaderView extends HBox {
         find.setAccessibleText(context.messages().of("shelf.find.sentence"));
         find.textProperty().bindBidirectional(model.searchProperty());
         find.setOnKeyPressed(event -> {
-            if (event.getCode() == KeyCode.ESCAPE && !find.getText().isEmpty()) {
+            if (Shortcut.LEAVE.matches(event) && !find.getText().isEmpty()) {
                 find.clear();
                 event.consume();
             }

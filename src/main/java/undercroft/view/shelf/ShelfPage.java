@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -16,6 +15,7 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.keys.Shortcut;
 
 /**
  * The shelf with its inspector, or the batch that was opened from it; in a wide window the shelf stays beside the batch.
@@ -154,7 +154,7 @@ public final class ShelfPage extends VBox {
     }
 
     private void key(KeyEvent event) {
-        if (event.isShortcutDown() && event.getCode() == KeyCode.F) {
+        if (Shortcut.FIND.matches(event)) {
             if (!wide) {
                 model.batchOpenProperty().set(false);
             }
@@ -162,17 +162,16 @@ public final class ShelfPage extends VBox {
             event.consume();
             return;
         }
-        if (event.getCode() == KeyCode.ESCAPE && !compare.chosenProperty().get().isEmpty()) {
+        if (Shortcut.LEAVE.matches(event) && !compare.chosenProperty().get().isEmpty()) {
             compare.stop();
             event.consume();
-        } else if (event.getCode() == KeyCode.ESCAPE
-                && model.batchOpenProperty().get()) {
+        } else if (Shortcut.LEAVE.matches(event) && model.batchOpenProperty().get()) {
             model.batchOpenProperty().set(false);
             event.consume();
-        } else if (event.isShortcutDown() && event.getCode() == KeyCode.PAGE_DOWN) {
+        } else if (Shortcut.NEXT_BATCH.matches(event)) {
             model.move(ShelfViewModel.Step.NEXT);
             event.consume();
-        } else if (event.isShortcutDown() && event.getCode() == KeyCode.PAGE_UP) {
+        } else if (Shortcut.PREVIOUS_BATCH.matches(event)) {
             model.move(ShelfViewModel.Step.PREVIOUS);
             event.consume();
         }

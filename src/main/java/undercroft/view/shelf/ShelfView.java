@@ -8,7 +8,6 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -30,6 +29,7 @@ import undercroft.view.kit.Looks;
 import undercroft.view.kit.Scrolls;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.ShelfWords;
 
 /** The shelf as one picture with its season: a heading for each place, under it the crates, each the head of its row in time. */
@@ -307,39 +307,40 @@ final class ShelfView extends VBox {
     }
 
     private void key(KeyEvent event) {
-        if (event.getTarget() != board || event.isShortcutDown() || event.isAltDown()) {
-            return;
-        }
-        if (event.getCode() == KeyCode.ESCAPE) {
-            if (!model.markedProperty().get().isEmpty()) {
-                model.unmarkAll();
+        if (event.getTarget() == board) {
+            Shortcut.of(Shortcut.Field.CRATES, event).filter(this::act).ifPresent(pressed -> {
+                card.requestLayout();
                 event.consume();
-            }
-            return;
+            });
         }
+    }
+
+    /** Whether there was anything to do. */
+    private boolean act(Shortcut pressed) {
         ShelfPlan.Crate chosen = model.chosenProperty().get();
-        switch (event.getCode()) {
-            case UP -> model.move(ShelfViewModel.Step.PREVIOUS);
-            case DOWN -> model.move(ShelfViewModel.Step.NEXT);
-            case PAGE_UP -> model.move(ShelfViewModel.Step.PLANK_UP);
-            case PAGE_DOWN -> model.move(ShelfViewModel.Step.PLANK_DOWN);
-            case HOME -> model.move(ShelfViewModel.Step.FIRST);
-            case END -> model.move(ShelfViewModel.Step.LAST);
-            case LEFT -> time.step(-1);
-            case RIGHT -> time.step(1);
-            case PLUS, EQUALS, ADD -> season.zoom(middle(), ZOOM);
-            case MINUS, SUBTRACT -> season.zoom(middle(), 1 / ZOOM);
-            case SPACE -> {
+        switch (pressed) {
+            case CRATE_BEFORE -> model.move(ShelfViewModel.Step.PREVIOUS);
+            case CRATE_AFTER -> model.move(ShelfViewModel.Step.NEXT);
+            case PLACE_BEFORE -> model.move(ShelfViewModel.Step.PLANK_UP);
+            case PLACE_AFTER -> model.move(ShelfViewModel.Step.PLANK_DOWN);
+            case FIRST_CRATE -> model.move(ShelfViewModel.Step.FIRST);
+            case LAST_CRATE -> model.move(ShelfViewModel.Step.LAST);
+            case DAY_BEFORE -> time.step(-1);
+            case DAY_AFTER -> time.step(1);
+            case LESS_OF_THE_SEASON -> season.zoom(middle(), ZOOM);
+            case MORE_OF_THE_SEASON -> season.zoom(middle(), 1 / ZOOM);
+            case OPEN_BATCH -> model.batchOpenProperty().set(chosen != null);
+            case MARK -> {
                 if (chosen != null) {
                     model.mark(chosen);
                 }
             }
-            case ENTER -> model.batchOpenProperty().set(chosen != null);
             default -> {
-                return;
+                boolean any = !model.markedProperty().get().isEmpty();
+                model.unmarkAll();
+                return any;
             }
         }
-        card.requestLayout();
-        event.consume();
+        return true;
     }
 }

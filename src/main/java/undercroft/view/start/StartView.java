@@ -37,8 +37,15 @@ public final class StartView extends ScrollPane {
      * @param zone whose clock the new cellar follows
      * @param documents the folder in which people keep what is theirs
      * @param dark whether colours are dark; the page changes it
+     * @param help opens the help
      */
-    public StartView(Messages messages, CellarChooser chooser, ZoneId zone, Path documents, BooleanProperty dark) {
+    public StartView(
+            Messages messages,
+            CellarChooser chooser,
+            ZoneId zone,
+            Path documents,
+            BooleanProperty dark,
+            Runnable help) {
         this.messages = messages;
         own = new OwnCellarView(messages, new FirstCellarForm(messages, zone, UnitSystem.METRIC), documents, chooser);
         others = new OtherWaysView(messages, chooser, dark.get());
@@ -46,7 +53,7 @@ public final class StartView extends ScrollPane {
         getStyleClass().add("start");
         ways.setHgap(20);
         ways.setVgap(20);
-        VBox page = new VBox(20, head(messages, chooser), ways, foot(chooser, dark));
+        VBox page = new VBox(20, head(messages, chooser), ways, foot(chooser, dark, help));
         page.getStyleClass().add("start-page");
         setContent(page);
         setFitToWidth(true);
@@ -83,7 +90,7 @@ public final class StartView extends ScrollPane {
         return head;
     }
 
-    private Node foot(CellarChooser chooser, BooleanProperty dark) {
+    private Node foot(CellarChooser chooser, BooleanProperty dark, Runnable help) {
         Label units = new Label(messages.of("start.units.label"));
         Button theme = new Button();
         theme.setId("theme");
@@ -104,7 +111,12 @@ public final class StartView extends ScrollPane {
         language.setId("language");
         language.getStyleClass().add("quiet");
         language.setMinWidth(USE_PREF_SIZE);
-        HBox foot = new HBox(10, units, own.units(), theme, language, between, caution);
+        Button open = new Button(messages.of("help.title"));
+        open.setId("help-button");
+        open.getStyleClass().add("quiet");
+        open.setMinWidth(USE_PREF_SIZE);
+        open.setOnAction(event -> help.run());
+        HBox foot = new HBox(10, units, own.units(), theme, language, open, between, caution);
         foot.setAlignment(Pos.CENTER_LEFT);
         units.setMinWidth(USE_PREF_SIZE);
         return foot;

@@ -3,11 +3,11 @@ package undercroft.view.kit.form;
 import javafx.geometry.Pos;
 import javafx.scene.control.DatePicker;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import undercroft.app.form.DateTimeField;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.Messages;
 
 /** Date and time of day as text, the date also from a calendar. */
@@ -25,8 +25,8 @@ final class DateTimeControl extends HBox {
         date.setAccessibleText(messages.of("words.list.joint", field.name(), messages.of("form.moment.date")));
         date.setAccessibleHelp(messages.of("form.moment.hint"));
         date.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN) {
-                field.stepDays(event.getCode() == KeyCode.UP ? 1 : -1);
+            if (Shortcut.DATE_UP.matches(event) || Shortcut.DATE_DOWN.matches(event)) {
+                field.stepDays(Shortcut.DATE_UP.matches(event) ? 1 : -1);
                 event.consume();
             }
         });

@@ -8,7 +8,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.util.StringConverter;
 import undercroft.app.form.BooleanField;
@@ -19,6 +18,7 @@ import undercroft.app.form.Field;
 import undercroft.app.form.MonthDayField;
 import undercroft.app.form.NumberField;
 import undercroft.app.form.WordsField;
+import undercroft.view.kit.keys.Shortcut;
 
 /** The control for a field, bound to it. */
 public final class FieldControls {
@@ -99,8 +99,8 @@ public final class FieldControls {
         TextField text = text(date.textProperty());
         text.setMaxWidth(NUMBER_WIDTH);
         text.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN) {
-                date.stepDays(event.getCode() == KeyCode.UP ? 1 : -1);
+            if (Shortcut.DATE_UP.matches(event) || Shortcut.DATE_DOWN.matches(event)) {
+                date.stepDays(Shortcut.DATE_UP.matches(event) ? 1 : -1);
                 event.consume();
             }
         });

@@ -10,8 +10,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -21,6 +19,7 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.Messages;
 
 /** A small window over the main one: a title, what is asked, and buttons. Escape leaves it without a change. */
@@ -127,9 +126,9 @@ public final class FormDialog {
         cancel.setText(messages.of("form.button.cancel"));
         confirm.setOnAction(event -> act.run());
         buttons.getChildren().add(confirm);
-        stage.getScene()
-                .getAccelerators()
-                .put(new KeyCodeCombination(KeyCode.ENTER, KeyCodeCombination.SHORTCUT_DOWN), confirm::fire);
+        Shortcut.CONFIRM
+                .keys()
+                .forEach(key -> stage.getScene().getAccelerators().put(key, confirm::fire));
         return confirm;
     }
 

@@ -1,0 +1,2 @@
+/** The window with the help. */
+package undercroft.view.help;

@@ -1,0 +1,2 @@
+/** The keys that do something, bound and told from one list. */
+package undercroft.view.kit.keys;
