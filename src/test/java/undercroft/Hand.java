@@ -11,19 +11,20 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javafx.event.Event;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListCell;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
+import javafx.stage.PopupWindow;
 import javafx.stage.Screen;
 import javafx.stage.Window;
 import org.testfx.util.WaitForAsyncUtils;
@@ -127,20 +128,25 @@ final class Hand {
     }
 
     void click(String id) {
-        press(see(id));
+        press(id, () -> find("#" + id));
     }
 
-    private void press(Node node) {
-        await(node + " can be pressed", () -> !node.isDisabled());
-        onWindowThread(() -> {
-            scrollTo(node);
-            return true;
+    /** Looks for it anew until it stands still and can be pressed: a page that is written anew has other parts. */
+    private void press(String what, Supplier<Optional<Node>> wanted) {
+        Bounds[] last = new Bounds[1];
+        await(what + " can be pressed", () -> {
+            Optional<Node> found = wanted.get().filter(node -> !node.isDisabled());
+            found.ifPresent(Hand::scrollTo);
+            Bounds now = found.map(node -> node.localToScreen(node.getLayoutBounds()))
+                    .orElse(null);
+            boolean rests = now != null && now.equals(last[0]);
+            last[0] = now;
+            return rests;
         });
-        awaitRest(node);
-        Bounds there = onWindowThread(() -> node.localToScreen(node.getLayoutBounds()));
+        Bounds there = last[0];
         boolean onScreen = onWindowThread(
                 () -> Screen.getPrimary().getVisualBounds().contains(there.getCenterX(), there.getCenterY()));
-        assertTrue(onScreen, node + " is off the screen: " + there);
+        assertTrue(onScreen, what + " is off the screen: " + there);
         clickAt(there);
     }
 
@@ -152,17 +158,6 @@ final class Hand {
         });
         clicks++;
         WaitForAsyncUtils.waitForFxEvents(3);
-    }
-
-    /** Who aims waits until what is aimed at stands still. */
-    private void awaitRest(Node node) {
-        Bounds[] last = new Bounds[1];
-        await(node + " stands still", () -> {
-            Bounds now = node.localToScreen(node.getLayoutBounds());
-            boolean rests = now.equals(last[0]);
-            last[0] = now;
-            return rests;
-        });
     }
 
     /** As the wheel would, which is no click. */
@@ -184,18 +179,14 @@ final class Hand {
 
     /** Chooses a line of the menu that is open. */
     void chooseLine(String words) {
-        await("a line " + words, () -> menuItem(words).isPresent());
-        Node line = onWindowThread(() -> menuItem(words).orElseThrow());
-        awaitRest(line);
-        clickAt(onWindowThread(() -> line.localToScreen(line.getLayoutBounds())));
+        press("the line " + words, () -> menuItem(words));
     }
 
     private static Optional<Node> menuItem(String words) {
         return windows().stream()
                 .filter(Window::isShowing)
                 .flatMap(window -> window.getScene().getRoot().lookupAll(".menu-item").stream())
-                .filter(node ->
-                        node.getProperties().values().stream().anyMatch(MenuItem.class::isInstance) || node.isVisible())
+                .filter(Node::isVisible)
                 .filter(node -> node.lookup(".label") instanceof Labeled label
                         && label.getText().contains(words))
                 .findFirst();
@@ -204,14 +195,13 @@ final class Hand {
     /** Opens a list of choices and takes the one that says so. */
     void choose(String id, String words) {
         click(id);
-        await("a choice " + words, () -> choice(words).isPresent());
-        press(onWindowThread(() -> choice(words).orElseThrow()));
+        press("the choice " + words, () -> choice(words));
     }
 
     private static Optional<Node> choice(String words) {
         return windows().stream()
                 .filter(Window::isShowing)
-                .filter(window -> window instanceof javafx.stage.PopupWindow)
+                .filter(window -> window instanceof PopupWindow)
                 .flatMap(window -> window.getScene().getRoot().lookupAll(".list-cell").stream())
                 .filter(node -> node instanceof ListCell<?> cell
                         && cell.isVisible()
