@@ -30,7 +30,8 @@ class DestinationTest {
                     offered.withinLimit(),
                     lot.id() + " in " + lot.place().name());
             assertEquals(
-                    Destination.wantsCover(lot), offered.placeId().equals(lot.place().id()));
+                    Destination.wantsCover(lot),
+                    offered.placeId().equals(lot.place().id()));
         }
     }
 

@@ -143,7 +143,11 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        MoveForm form = moveForm(batch, lot, LotDialogs.offered(cellar(), outlook(), batch.id(), lot.id()), LotDialogs.wantsCover(outlook(), batch.id(), lot.id()));
+        MoveForm form = moveForm(
+                batch,
+                lot,
+                LotDialogs.offered(cellar(), outlook(), batch.id(), lot.id()),
+                LotDialogs.wantsCover(outlook(), batch.id(), lot.id()));
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 

@@ -74,8 +74,7 @@ public final class MoveForm extends Form {
         place.chosenProperty()
                 .addListener((property, before, after) -> place.hintProperty()
                         .set(Optional.ofNullable(after).flatMap(warning).orElse(nowIn)));
-        cover = add(
-                ChoiceField.of(
+        cover = add(ChoiceField.of(
                 messages(),
                 "move-cover",
                 messages().of("form.move.cover"),

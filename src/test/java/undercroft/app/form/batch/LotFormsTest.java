@@ -24,7 +24,14 @@ class LotFormsTest {
 
     private static MoveForm move() {
         return new MoveForm(
-                Messages.english(), CELLAR, BATCH, LOT, FormSamples.NOW, Optional.empty(), false, place -> Optional.empty());
+                Messages.english(),
+                CELLAR,
+                BATCH,
+                LOT,
+                FormSamples.NOW,
+                Optional.empty(),
+                false,
+                place -> Optional.empty());
     }
 
     private static DrawForm draw() {
