@@ -220,7 +220,7 @@ final class Hand {
     /** Letter by letter into what has the keyboard. */
     void type(String text) {
         onWindowThread(() -> {
-            for (String letter : text.split("")) {
+            for (String letter : text.codePoints().mapToObj(Character::toString).toList()) {
                 Scene scene = windows().stream()
                         .filter(Window::isFocused)
                         .findFirst()
