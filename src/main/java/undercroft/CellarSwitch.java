@@ -28,6 +28,7 @@ import undercroft.store.CellarStore;
 import undercroft.view.MainWindow;
 import undercroft.view.StartWindow;
 import undercroft.view.edit.EditorDialogs;
+import undercroft.view.edit.FileQuestions;
 import undercroft.view.kit.CellarChooser;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Language;
@@ -42,6 +43,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private final Stage stage;
     private final HostEnvironment host;
+    private final FileQuestions questions;
     private Messages messages;
     private final Doors doors;
     private final OpenedBefore before;
@@ -64,7 +66,8 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     /** What is on the stage. Its faults and colours are its own, so that nothing which stays holds it once it is left. */
     private record Shown(OpenCellar cellar, Faults faults, BooleanProperty colours, MainWindow window, boolean demo) {}
 
-    CellarSwitch(Stage stage, HostEnvironment host, Clock clock) {
+    CellarSwitch(Stage stage, HostEnvironment host, Clock clock, FileQuestions questions) {
+        this.questions = questions;
         this.stage = stage;
         this.host = host;
         this.doors = new Doors(host, clock);
@@ -209,7 +212,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     private MainWindow window(Shown of) {
         OpenCellar cellar = of.cellar();
-        EditorDialogs editors = new EditorDialogs(messages, cellar, of.colours(), () -> stage);
+        EditorDialogs editors = new EditorDialogs(messages, cellar, of.colours(), questions, () -> stage);
         return new MainWindow(new WindowContext(
                 messages,
                 cellar.workspace(),
@@ -321,13 +324,12 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
 
     @Override
     public Optional<Path> askFolder(String title, Path begin) {
-        return FolderQuestion.ask(stage, title, begin);
+        return questions.folder(stage, title, begin);
     }
 
     @Override
     public void open() {
-        FolderQuestion.ask(stage, messages.of("start.folder.choose"), host.home())
-                .ifPresent(this::show);
+        questions.folder(stage, messages.of("start.folder.choose"), host.home()).ifPresent(this::show);
     }
 
     @Override
@@ -339,7 +341,8 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
     @Override
     public void saveElsewhere() {
         OpenCellar cellar = shown.cellar();
-        FolderQuestion.ask(stage, messages.of("fault.save.choose"), host.home())
+        questions
+                .folder(stage, messages.of("fault.save.choose"), host.home())
                 .ifPresent(folder -> opening.run(
                         () -> {
                             cellar.workspace().saveElsewhere(folder);

@@ -6,6 +6,7 @@ import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.stage.Stage;
 import undercroft.command.WindowRequest;
+import undercroft.view.edit.SystemFileQuestions;
 import undercroft.view.kit.Looks;
 
 /** The window's program: hands the stage to what leads from cellar to cellar. */
@@ -34,7 +35,7 @@ public final class UndercroftApp extends Application {
     public void start(Stage stage) {
         Looks.loadFonts();
         stage.getIcons().setAll(Looks.icons());
-        cellars = new CellarSwitch(stage, HostEnvironment.here(), Clock.systemUTC());
+        cellars = new CellarSwitch(stage, HostEnvironment.here(), Clock.systemUTC(), new SystemFileQuestions());
         // The border of the window: what nobody caught is told in one sentence, on whatever thread it was.
         Thread.UncaughtExceptionHandler border = (thread, trouble) -> cellars.tell(trouble);
         Thread.currentThread().setUncaughtExceptionHandler(border);

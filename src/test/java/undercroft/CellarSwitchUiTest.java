@@ -35,6 +35,7 @@ import undercroft.command.WindowRequest;
 import undercroft.quantity.UnitSystem;
 import undercroft.store.CellarStore;
 import undercroft.store.RecentCellars;
+import undercroft.view.edit.FixedFiles;
 import undercroft.view.kit.Looks;
 
 @ExtendWith(ApplicationExtension.class)
@@ -54,7 +55,7 @@ class CellarSwitchUiTest {
         stage = shown;
         host = new HostEnvironment(
                 Map.of("XDG_CONFIG_HOME", home.resolve("settings").toString()), "Linux", home, home, Locale.UK);
-        cellars = new CellarSwitch(stage, host, CLOCK);
+        cellars = new CellarSwitch(stage, host, CLOCK, new FixedFiles());
         cellars.begin(WindowRequest.of(List.of()));
     }
 
@@ -230,7 +231,7 @@ class CellarSwitchUiTest {
         WaitForAsyncUtils.waitForFxEvents();
         onWindowThread(cellars::close);
         onWindowThread(() -> {
-            cellars = new CellarSwitch(stage, host, CLOCK);
+            cellars = new CellarSwitch(stage, host, CLOCK, new FixedFiles());
             cellars.begin(WindowRequest.of(List.of()));
         });
         awaitTitle("Attic");

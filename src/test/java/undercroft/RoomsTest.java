@@ -224,6 +224,17 @@ final class RoomsTest {
             .because("a knot of packages inside one room is as tight as one between rooms, only harder to see");
 
     @ArchTest
+    static final ArchRule NOTHING_MOVES_BY_ITSELF = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .haveNameMatching(
+                    "javafx\\.animation\\.(Fade|Fill|Parallel|Path|Rotate|Scale|Sequential|Stroke|Translate)Transition")
+            .orShould()
+            .dependOnClassesThat()
+            .haveNameMatching("javafx\\.animation\\.AnimationTimer")
+            .because("who is made ill by motion needs no setting where nothing slides, turns or fades");
+
+    @ArchTest
     static final ArchRule NAMES_ARE_NOUNS_OF_THE_FIELD = noClasses()
             .should()
             .haveNameMatching(".*(Manager|Helper|Utils?|Impl)")

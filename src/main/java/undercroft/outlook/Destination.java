@@ -42,27 +42,35 @@ public record Destination(String placeId, String placeName, double warmestCelsiu
     }
 
     /**
-     * The place to offer first for what the lot wants: one that is not too warm for it, and warm where its yeast stands
-     * still in the cold, dark where light falls on it. Where every other place is too warm it is the coolest; empty when
-     * it freezes in all of them.
+     * The place to offer first for what the lot wants: its own where light falls on it and a cover is enough, else another
+     * that is not too warm for it, and the warmest of those where its yeast stands still in the cold. Where every other
+     * place is too warm it is the coolest; empty when it freezes in all of them.
      */
     static Optional<Destination> offered(List<PlaceOutlook> places, LotOutlook lot, Instant at) {
         Verdict verdict = lot.verdict();
         if (verdict.danger() != Alert.CLEAR || verdict.has(Cause.Kind.TOO_HOT_FOR_YEAST)) {
             return coolest(places, lot, at);
         }
-        boolean wantsWarmth = verdict.has(Cause.Kind.STALLED) || verdict.has(Cause.Kind.SLOW);
-        boolean wantsDark = verdict.has(Cause.Kind.LIGHT_FALLS);
+        if (wantsCover(lot)) {
+            return places.stream()
+                    .filter(place -> place.place().id().equals(lot.place().id()))
+                    .map(place -> of(place, lot, at))
+                    .findFirst();
+        }
         List<Destination> fit = elsewhere(places, lot, at)
-                .sorted(Comparator.comparing(
-                        place -> wantsDark && !place.place().light().isDark()))
                 .map(place -> of(place, lot, at))
                 .filter(Destination::withinLimit)
                 .toList();
+        boolean wantsWarmth = verdict.has(Cause.Kind.STALLED) || verdict.has(Cause.Kind.SLOW);
         return (wantsWarmth
                         ? fit.stream().max(Comparator.comparingDouble(Destination::warmestCelsius))
                         : fit.stream().findFirst())
                 .or(() -> coolest(places, lot, at));
+    }
+
+    /** Whether a closed box would do: light falls on the lot, and nothing worse is the matter. */
+    public static boolean wantsCover(LotOutlook lot) {
+        return lot.verdict().danger() == Alert.CLEAR && lot.verdict().has(Cause.Kind.LIGHT_FALLS);
     }
 
     private static Stream<PlaceOutlook> elsewhere(List<PlaceOutlook> places, LotOutlook lot, Instant at) {

@@ -33,6 +33,8 @@ final class NewsView extends HBox {
         setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         setPickOnBounds(true);
         sentence.setId("news-sentence");
+        sentence.setWrapText(true);
+        sentence.setMinHeight(USE_PREF_SIZE);
         undo.setText(context.messages().of("bar.undo.button"));
         undo.setId("news-undo");
         undo.getStyleClass().add("quiet");

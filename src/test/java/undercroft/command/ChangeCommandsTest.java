@@ -100,6 +100,7 @@ class ChangeCommandsTest {
                 batch.lots().get(0),
                 NOW,
                 Optional.of(before.place("outhouse")),
+                false,
                 place -> Optional.empty());
         type(form, "move-count", "5");
         Terminal said = run("move", "quarry-porter", "--to", "outhouse", "--count", "5");

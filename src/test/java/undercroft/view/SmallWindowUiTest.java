@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +24,7 @@ import undercroft.view.kit.Looks;
 /** The least window: what does not fit scrolls, and nothing is pushed out of sight. */
 @ExtendWith(ApplicationExtension.class)
 class SmallWindowUiTest {
+    private SampleContext sample;
     private MainWindow window;
 
     @Start
@@ -28,7 +32,8 @@ class SmallWindowUiTest {
         Looks.loadFonts();
         stage.setWidth(WindowBounds.LEAST_WIDTH);
         stage.setHeight(WindowBounds.LEAST_HEIGHT);
-        window = new MainWindow(new SampleContext(OutlookSamples.cellar()).context);
+        sample = new SampleContext(OutlookSamples.cellar());
+        window = new MainWindow(sample.context);
         window.show(stage);
     }
 
@@ -73,5 +78,25 @@ class SmallWindowUiTest {
         Node part = window.scene().lookup("#" + id);
         double edge = side.localToScene(side.getLayoutBounds()).getMaxX();
         assertTrue(part.localToScene(part.getLayoutBounds()).getMaxX() <= edge, () -> id + " " + part);
+    }
+
+    @Test
+    void longNewsAreWrappedAndStayInTheWindow() {
+        String what =
+                "a reading of Orchard Sour with a rather long name: pressure now 2.1 to 2.4 bar, before 1.8 to 3.1 bar,"
+                        + " 57 % narrower than it was";
+        WaitForAsyncUtils.waitForAsyncFx(10_000, () -> {
+            sample.context.workspace().change(what, cellar -> cellar.withName("Barn"));
+            window.scene().getRoot().applyCss();
+            window.scene().getRoot().layout();
+        });
+        Label sentence = (Label) window.scene().lookup("#news-sentence");
+        Node news = window.scene().lookup("#news");
+        assertEquals(sentence.getText(), ((Text) sentence.lookup(".text")).getText());
+        assertTrue(sentence.getHeight() > 24, "two lines: " + sentence.getHeight());
+        Bounds bounds = news.localToScene(news.getLayoutBounds());
+        assertTrue(
+                bounds.getMinX() >= 0 && bounds.getMaxX() <= WindowBounds.LEAST_WIDTH && bounds.getHeight() < 60,
+                bounds::toString);
     }
 }

@@ -2,6 +2,7 @@ package undercroft.app.servings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
@@ -62,10 +63,10 @@ public final class ServingsViewModel {
                         .toList()));
     }
 
-    /** Batches for an occasion, best first. */
-    public List<ServingChoice> choices(OccasionForm.Occasion occasion) {
+    /** Batches for an occasion, best first; worked out, of the shelf as it is now, in whatever thread asks for them. */
+    public Callable<List<ServingChoice>> choices(OccasionForm.Occasion occasion) {
         CellarOutlook shown = outlook.getValue();
-        return shown == null ? List.of() : shown.choices(occasion.at(), occasion.bottles());
+        return () -> shown == null ? List.of() : shown.choices(occasion.at(), occasion.bottles());
     }
 
     public String nameOf(ServingChoice choice) {

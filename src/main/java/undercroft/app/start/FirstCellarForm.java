@@ -12,6 +12,7 @@ import undercroft.app.form.Measure;
 import undercroft.app.form.NumberField;
 import undercroft.app.form.Slug;
 import undercroft.app.form.WordsField;
+import undercroft.app.form.ZoneText;
 import undercroft.app.form.place.Stacking;
 import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Cellar;
@@ -38,9 +39,11 @@ public final class FirstCellarForm extends Form {
     private final NumberField coldest;
     private final NumberField warmest;
     private final ChoiceField<LightPlace> light;
+    private final WordsField zone;
 
-    public FirstCellarForm(Messages messages, ZoneId zone, UnitSystem units) {
-        super(messages, Cellar.empty(FALLBACK, zone).withSettings(new Settings(units, 0)));
+    /** {@code here} is the clock that is offered. */
+    public FirstCellarForm(Messages messages, ZoneId here, UnitSystem units) {
+        super(messages, Cellar.empty(FALLBACK, here).withSettings(new Settings(units, 0)));
         name = add(new WordsField(messages(), "start-name", messages().of("start.name.label"), "").required(), "name");
         spot = add(new ChoiceField<>(
                 messages(),
@@ -61,6 +64,9 @@ public final class FirstCellarForm extends Form {
                 List.of(LightPlace.DARK, LightPlace.ROOM_EVENING, LightPlace.ROOM_DAY),
                 kind -> messages().of("start.light." + kind.id()),
                 LightPlace.DARK));
+        zone = add(
+                new WordsField(messages(), "start-zone", messages().of("form.settings.zone"), here.getId()).required(),
+                "zone");
         BooleanBinding other =
                 Bindings.createBooleanBinding(() -> spot.chosenProperty().get() == Spot.OTHER, spot.chosenProperty());
         placeName.askWhen(other);
@@ -76,6 +82,7 @@ public final class FirstCellarForm extends Form {
         form.spot.chosenProperty().set(spot.chosenProperty().get());
         form.placeName.textProperty().set(placeName.textProperty().get());
         form.light.chosenProperty().set(light.chosenProperty().get());
+        form.zone.textProperty().set(zone.textProperty().get());
         if (isSound(usual) && isSound(coldest) && isSound(warmest)) {
             form.usual.show(usual.figure());
             form.coldest.show(coldest.figure());
@@ -131,6 +138,11 @@ public final class FirstCellarForm extends Form {
 
     public ChoiceField<LightPlace> light() {
         return light;
+    }
+
+    /** Whose clock the cellar follows. */
+    public WordsField zone() {
+        return zone;
     }
 
     public UnitSystem unitSystem() {
@@ -191,6 +203,8 @@ public final class FirstCellarForm extends Form {
                 new TemperatureSource.FixedGuess(middle, Math.min(20, spread)),
                 Stacking.CRATE.lagHours(),
                 LightSetting.usual(light.value()));
-        return current.withName(name.value()).withPlace(place.withSummerMaximum(OptionalDouble.of(high)));
+        return current.withName(name.value())
+                .withZone(ZoneText.parse("zone", zone.value()))
+                .withPlace(place.withSummerMaximum(OptionalDouble.of(high)));
     }
 }

@@ -52,6 +52,7 @@ public final class EditorDialogs implements Editors {
     private final Clock clock;
     private final BrokerChoice brokers;
     private final Supplier<Window> owner;
+    private final FileQuestions questions;
     private final FormDialogs dialogs;
 
     /**
@@ -60,6 +61,7 @@ public final class EditorDialogs implements Editors {
      * @param forecasts tells which bottles want caution
      * @param tasks reads files
      * @param brokers where live sensors are heard
+     * @param questions asks for files
      * @param owner the main window, asked each time
      */
     public EditorDialogs(
@@ -70,7 +72,9 @@ public final class EditorDialogs implements Editors {
             Clock clock,
             BrokerChoice brokers,
             ObservableBooleanValue dark,
+            FileQuestions questions,
             Supplier<Window> owner) {
+        this.questions = questions;
         this.messages = messages;
         this.workspace = workspace;
         this.forecasts = forecasts;
@@ -82,7 +86,12 @@ public final class EditorDialogs implements Editors {
     }
 
     /** Of all that an open cellar has. */
-    public EditorDialogs(Messages messages, OpenCellar cellar, ObservableBooleanValue dark, Supplier<Window> owner) {
+    public EditorDialogs(
+            Messages messages,
+            OpenCellar cellar,
+            ObservableBooleanValue dark,
+            FileQuestions questions,
+            Supplier<Window> owner) {
         this(
                 messages,
                 cellar.workspace(),
@@ -91,6 +100,7 @@ public final class EditorDialogs implements Editors {
                 cellar.clock(),
                 cellar.sensors(),
                 dark,
+                questions,
                 owner);
     }
 
@@ -133,17 +143,21 @@ public final class EditorDialogs implements Editors {
         if (hasNone(batch, lot)) {
             return;
         }
-        MoveForm form = moveForm(batch, lot, LotDialogs.offered(cellar(), outlook(), batch.id(), lot.id()));
+        MoveForm form = moveForm(
+                batch,
+                lot,
+                LotDialogs.offered(cellar(), outlook(), batch.id(), lot.id()),
+                LotDialogs.wantsCover(outlook(), batch.id(), lot.id()));
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
     @Override
     public void moveTo(Batch batch, Lot lot, Place place) {
-        MoveForm form = moveForm(batch, lot, Optional.of(place));
+        MoveForm form = moveForm(batch, lot, Optional.of(place), false);
         dialogs.open(messages.of("form.move.title", batch.name()), form, content(batch, lot, form.fields()));
     }
 
-    private MoveForm moveForm(Batch batch, Lot lot, Optional<Place> offered) {
+    private MoveForm moveForm(Batch batch, Lot lot, Optional<Place> offered, boolean covered) {
         return new MoveForm(
                 messages,
                 cellar(),
@@ -151,6 +165,7 @@ public final class EditorDialogs implements Editors {
                 lot,
                 clock.instant(),
                 offered,
+                covered,
                 place -> LotDialogs.warning(messages, outlook(), batch.id(), lot.id(), place));
     }
 
@@ -246,7 +261,7 @@ public final class EditorDialogs implements Editors {
 
     @Override
     public void importInto(Place place) {
-        new ImportDialog(dialogs, place.name(), new ImportForm(messages, workspace, place, tasks), null).open();
+        new ImportDialog(dialogs, place.name(), new ImportForm(messages, workspace, place, tasks), questions).open();
     }
 
     @Override

@@ -1,9 +1,6 @@
 package undercroft.view.edit;
 
-import java.io.File;
-import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -14,8 +11,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
-import javafx.stage.Window;
 import javafx.util.Duration;
 import undercroft.app.form.place.ImportForm;
 import undercroft.app.form.place.ImportPreview;
@@ -34,7 +29,6 @@ final class ImportDialog {
 
     private final Messages messages;
     private final ImportForm form;
-    private final Supplier<Optional<Path>> chooser;
     private final FormDialog dialog;
     private final boolean dark;
     private final Label none = new Label();
@@ -43,8 +37,7 @@ final class ImportDialog {
     private final VBox result = new VBox();
     private final Button confirm;
 
-    /** {@code chooser} asks for a file, or is null for the system's own window. */
-    ImportDialog(FormDialogs dialogs, String placeName, ImportForm form, Supplier<Optional<Path>> chooser) {
+    ImportDialog(FormDialogs dialogs, String placeName, ImportForm form, FileQuestions questions) {
         this.form = form;
         this.dark = dialogs.isDark();
         this.messages = dialogs.messages();
@@ -53,12 +46,12 @@ final class ImportDialog {
         VBox content = new VBox(none, choose, progress(), FormGrid.fault(form.faultProperty()), preview, result);
         content.getStyleClass().add("form-content");
         dialog = dialogs.bare(dialogs.owner(), dialogs.messages().of("form.import.title", placeName), content);
-        this.chooser = chooser == null ? () -> ask(dialog.stage()) : chooser;
         none.setWrapText(true);
         preview.getStyleClass().add("form-content");
         result.getStyleClass().add("form-content");
         choose.setId("import-choose");
-        choose.setOnAction(event -> this.chooser.get().ifPresent(form::choose));
+        choose.setOnAction(
+                event -> questions.loggerFile(dialog.stage(), messages).ifPresent(form::choose));
         CheckBox follow = new CheckBox(dialogs.messages().of("form.import.follow"));
         follow.setId("import-follow");
         follow.selectedProperty().bindBidirectional(form.followsProperty());
@@ -76,17 +69,6 @@ final class ImportDialog {
     FormDialog open() {
         dialog.show(Optional.of(choose));
         return dialog;
-    }
-
-    private Optional<Path> ask(Window over) {
-        FileChooser files = new FileChooser();
-        files.getExtensionFilters()
-                .addAll(
-                        new FileChooser.ExtensionFilter(
-                                messages.of("form.import.files"), "*.csv", "*.txt", "*.tsv", "*.log"),
-                        new FileChooser.ExtensionFilter(messages.of("form.import.all-files"), "*"));
-        File file = files.showOpenDialog(over);
-        return Optional.ofNullable(file).map(File::toPath);
     }
 
     private HBox progress() {

@@ -8,6 +8,7 @@ import undercroft.app.form.Field;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Place;
 import undercroft.outlook.CellarOutlook;
+import undercroft.outlook.Destination;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.view.kit.CautionView;
@@ -47,6 +48,12 @@ final class LotDialogs {
                 .flatMap(there -> cellar.places().stream()
                         .filter(place -> place.id().equals(there.placeId()))
                         .findFirst());
+    }
+
+    static boolean wantsCover(Optional<CellarOutlook> outlook, String batchId, String lotId) {
+        return outlook.flatMap(known -> lot(known, batchId, lotId))
+                .filter(Destination::wantsCover)
+                .isPresent();
     }
 
     private static Optional<LotOutlook> lot(CellarOutlook outlook, String batchId, String lotId) {

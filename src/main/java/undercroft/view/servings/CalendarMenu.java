@@ -1,6 +1,8 @@
 package undercroft.view.servings;
 
 import java.io.File;
+import java.nio.file.Path;
+import java.time.Instant;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.stage.DirectoryChooser;
@@ -9,6 +11,7 @@ import javafx.stage.Window;
 import undercroft.outlook.CellarOutlook;
 import undercroft.report.ShelfCalendar;
 import undercroft.store.Export;
+import undercroft.view.kit.SavedFiles;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.ShelfWords;
 
@@ -49,14 +52,25 @@ final class CalendarMenu extends MenuButton {
     private void write(File chosen, boolean perBatch) {
         CellarOutlook outlook = context.forecasts().outlookProperty().get();
         if (chosen != null && outlook != null) {
-            ShelfCalendar calendar = ShelfCalendar.of(
-                    ShelfWords.of(outlook, context.messages()), context.clock().instant());
-            if (perBatch) {
-                Export.ofTexts().texts(chosen.toPath(), calendar.perBatch(), Export.Replacing.OURS);
-            } else {
-                // The chooser has asked before it gives the name of a file that is there.
-                Export.ofTexts().file(chosen.toPath(), calendar.text(), Export.Replacing.ANY);
-            }
+            Instant now = context.clock().instant();
+            context.tasks()
+                    .run(
+                            () -> write(
+                                    chosen.toPath(),
+                                    perBatch,
+                                    ShelfCalendar.of(ShelfWords.of(outlook, context.messages()), now)),
+                            written -> context.faults().tell(context.messages().of("save.done", written)),
+                            context.faults()::show);
         }
+    }
+
+    private static Path write(Path chosen, boolean perBatch, ShelfCalendar calendar) {
+        if (perBatch) {
+            Export.ofTexts().texts(chosen, calendar.perBatch(), Export.Replacing.OURS);
+            return chosen;
+        }
+        // The chooser has asked before it gives the name of a file that is there.
+        Path file = SavedFiles.withEnding(chosen, "ics");
+        return Export.ofTexts().file(file, calendar.text(), Export.Replacing.ANY);
     }
 }

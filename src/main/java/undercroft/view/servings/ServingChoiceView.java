@@ -14,6 +14,7 @@ import undercroft.app.servings.OccasionForm;
 import undercroft.app.servings.ServingForm;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.outlook.serving.ServingChoice;
+import undercroft.session.BackgroundTasks;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.form.FormGrid;
 
@@ -25,11 +26,13 @@ final class ServingChoiceView extends VBox {
     private final WindowContext context;
     private final OccasionForm form;
     private final VBox choices = new VBox();
+    private final BackgroundTasks.Line line;
     private boolean showsAll;
 
     ServingChoiceView(ServingsViewModel model, WindowContext context) {
         this.model = model;
         this.context = context;
+        this.line = context.tasks().line();
         form = new OccasionForm(
                 context.messages(),
                 context.workspace().getCellar(),
@@ -49,12 +52,17 @@ final class ServingChoiceView extends VBox {
     }
 
     private void fill() {
-        choices.getChildren().clear();
         Optional<OccasionForm.Occasion> occasion = form.occasionProperty().get();
         if (occasion.isEmpty()) {
+            line.drop();
+            choices.getChildren().clear();
             return;
         }
-        List<ServingChoice> all = model.choices(occasion.get());
+        line.run(model.choices(occasion.get()), all -> show(all, occasion.get()), context.faults()::show);
+    }
+
+    private void show(List<ServingChoice> all, OccasionForm.Occasion occasion) {
+        choices.getChildren().clear();
         if (all.isEmpty()) {
             Label none = new Label(context.messages().of("servings.which.none"));
             none.getStyleClass().add("faint");
@@ -62,14 +70,14 @@ final class ServingChoiceView extends VBox {
         }
         int shown = showsAll ? all.size() : Math.min(SHOWN_AT_FIRST, all.size());
         for (int i = 0; i < shown; i++) {
-            choices.getChildren().add(row(i + 1, all.get(i), occasion.get()));
+            choices.getChildren().add(row(i + 1, all.get(i), occasion));
         }
         if (shown < all.size()) {
             Button more = new Button(context.messages().of("servings.which.more", all.size() - shown));
             more.getStyleClass().add("quiet");
             more.setOnAction(event -> {
                 showsAll = true;
-                fill();
+                show(all, occasion);
             });
             choices.getChildren().add(more);
         }

@@ -19,6 +19,8 @@ final class EmptyShelf {
         Button place = new Button(context.messages().of("shelf.empty.add-place"));
         place.setOnAction(event -> context.editors().addPlace());
         Button batch = new Button(context.messages().of("shelf.empty.add-batch"));
+        place.setId("empty-add-place");
+        batch.setId("empty-add-batch");
         batch.setOnAction(event -> context.editors().addBatch());
         boolean hasPlace = !context.workspace().getCellar().places().isEmpty();
         (hasPlace ? batch : place).getStyleClass().add("accent");

@@ -41,6 +41,7 @@ public final class SpellsView extends HBox {
     private final WhatIfViewModel supposing;
     private final ScrollPane boardScroll = new ScrollPane();
     private boolean isSupposing;
+    private boolean tabChosen;
 
     /** {@code openBatch} turns to a batch as it was at an instant. */
     public SpellsView(WindowContext context, BiConsumer<String, Instant> openBatch) {
@@ -132,6 +133,14 @@ public final class SpellsView extends HBox {
             draw(false);
         });
         group.selectToggle(model.pageProperty().get() == null ? whatIf : spell);
+        // The first spell may come only when what was brought in is worked out; a choice of the person's stays.
+        whatIf.setOnAction(event -> tabChosen = true);
+        spell.setOnAction(event -> tabChosen = true);
+        model.pageProperty().addListener((property, before, after) -> {
+            if (before == null && after != null && !tabChosen) {
+                group.selectToggle(spell);
+            }
+        });
         HBox tabs = new HBox(4, spell, whatIf);
         tabs.getStyleClass().add("page-links");
         VBox side = new VBox(tabs, shown);

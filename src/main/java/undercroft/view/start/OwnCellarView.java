@@ -29,6 +29,7 @@ import undercroft.wording.Messages;
 final class OwnCellarView extends VBox {
     private final Messages messages;
     private static final double NUMBER_WIDTH = 72;
+    private static final double ZONE_WIDTH = 170;
     private static final double NAME_WIDTH = 340;
 
     private final CellarChooser chooser;
@@ -97,7 +98,7 @@ final class OwnCellarView extends VBox {
                         place,
                         named,
                         group(messages.of("start.warmth.title"), messages.of("start.warmth.hint"), warmth, faults),
-                        group(form.light().label(), "", new ChipsView<>(form.light())),
+                        lightAndClock(),
                         FormGrid.fault(form.faultProperty()));
         Stream.<Observable>of(
                         form.name().textProperty(),
@@ -108,6 +109,17 @@ final class OwnCellarView extends VBox {
                         form.temperatures().get(2).textProperty())
                 .forEach(each -> each.addListener((InvalidationListener) changed -> show()));
         show();
+    }
+
+    private Node lightAndClock() {
+        TextField zone = (TextField) FieldControls.of(form.zone());
+        zone.setPrefWidth(ZONE_WIDTH);
+        FlowPane row = new FlowPane(28, 14);
+        row.getChildren()
+                .addAll(
+                        group(form.light().label(), "", new ChipsView<>(form.light())),
+                        group(form.zone().label(), "", zone, fault(form.zone())));
+        return row;
     }
 
     private static Node fault(Field<?> field) {

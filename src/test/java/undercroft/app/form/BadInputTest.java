@@ -35,6 +35,7 @@ class BadInputTest {
                         FormSamples.lot(),
                         FormSamples.NOW,
                         Optional.empty(),
+                        false,
                         place -> Optional.empty());
             case "draw" ->
                 new DrawForm(

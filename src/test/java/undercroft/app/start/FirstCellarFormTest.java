@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,17 @@ class FirstCellarFormTest {
         assertEquals("cupboard", made.places().get(0).id());
         assertTrue(made.places().get(0).light().isDark());
         assertEquals(Path.of("docs", "orchard-row"), form.folderIn(Path.of("docs")));
+    }
+
+    @Test
+    void theClockIsShownAndTheNameOfATownChangesIt() {
+        assertEquals("Z", form.zone().textProperty().get());
+        form.name().textProperty().set("Barn");
+        form.zone().textProperty().set("Vienna");
+        assertEquals(ZoneId.of("Europe/Vienna"), form.made().zone());
+        assertEquals(ZoneId.of("Europe/Vienna"), form.in(UnitSystem.US).made().zone());
+        form.zone().textProperty().set("Nowhere");
+        assertFalse(form.canSave());
     }
 
     @Test

@@ -72,7 +72,8 @@ class EditorDialogsUiTest {
         forecasts = new Forecasts(
                 workspace, (cellar, logs, at) -> OutlookSamples.outlook(cellar, at), atOnce, clock, fault -> {});
         forecasts.refresh();
-        editors = new EditorDialogs(Messages.english(), workspace, forecasts, atOnce, clock, brokers, dark, () -> main);
+        editors = new EditorDialogs(
+                Messages.english(), workspace, forecasts, atOnce, clock, brokers, dark, new FixedFiles(), () -> main);
     }
 
     @AfterEach
@@ -290,7 +291,7 @@ class EditorDialogsUiTest {
                         dialogs,
                         place.name(),
                         new ImportForm(Messages.english(), workspace, place, atOnce),
-                        () -> Optional.of(file))
+                        new FixedFiles(file))
                 .open());
         assertTrue(node("form-save").isDisabled());
         press("import-choose");

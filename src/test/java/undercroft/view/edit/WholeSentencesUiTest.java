@@ -36,11 +36,15 @@ import undercroft.session.Forecasts;
 import undercroft.session.SampleWorkspace;
 import undercroft.session.Workspace;
 import undercroft.view.NoBroker;
+import undercroft.view.Spoken;
 import undercroft.view.kit.Looks;
 import undercroft.wording.Language;
 import undercroft.wording.Messages;
 
-/** No dialog cuts what it says, in either language; the one sentence that matters is often the longest. */
+/**
+ * No dialog cuts what it says, in either language: the one sentence that matters is often the longest. And whoever does not
+ * see it hears what each of its fields is.
+ */
 @ExtendWith(ApplicationExtension.class)
 class WholeSentencesUiTest {
     private Stage main;
@@ -85,7 +89,7 @@ class WholeSentencesUiTest {
     @EnumSource(
             value = Language.class,
             names = {"ENGLISH", "GERMAN"})
-    void everyDialogShowsItsSentencesWhole(Language language) {
+    void everyDialogShowsItsSentencesWholeAndNamesItsFields(Language language) {
         Messages messages = language.messages(Locale.UK);
         Workspace workspace = SampleWorkspace.of(OutlookSamples.cellar());
         BackgroundTasks atOnce = new BackgroundTasks(Runnable::run, Runnable::run);
@@ -103,6 +107,7 @@ class WholeSentencesUiTest {
                 clock,
                 new NoBroker(),
                 new SimpleBooleanProperty(false),
+                new FixedFiles(),
                 () -> main);
         Cellar cellar = workspace.getCellar();
         Batch beacon = cellar.batch("beacon");
@@ -128,6 +133,7 @@ class WholeSentencesUiTest {
                         each.getScene().getRoot().layout();
                         List<String> here = new ArrayList<>();
                         cut(each.getScene().getRoot(), here);
+                        here.addAll(Spoken.nameless(each.getScene().getRoot()));
                         here.forEach(one -> cut.add(name + ": " + one));
                         each.hide();
                     }

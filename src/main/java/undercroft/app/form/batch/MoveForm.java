@@ -33,6 +33,7 @@ public final class MoveForm extends Form {
      * A form for the bottles of a lot.
      *
      * @param offered the place that is chosen to begin with; empty for the next one
+     * @param covered whether a closed box is chosen to begin with, instead of what they stand in
      * @param warning what is to be said of a place before the bottles go there; empty for nothing
      */
     public MoveForm(
@@ -42,6 +43,7 @@ public final class MoveForm extends Form {
             Lot lot,
             Instant now,
             Optional<Place> offered,
+            boolean covered,
             Function<? super Place, Optional<String>> warning) {
         super(messages, cellar);
         this.batch = batch;
@@ -72,8 +74,12 @@ public final class MoveForm extends Form {
         place.chosenProperty()
                 .addListener((property, before, after) -> place.hintProperty()
                         .set(Optional.ofNullable(after).flatMap(warning).orElse(nowIn)));
-        cover = add(
-                ChoiceField.of(messages(), "move-cover", messages().of("form.move.cover"), Cover.class, stay.cover()));
+        cover = add(ChoiceField.of(
+                messages(),
+                "move-cover",
+                messages().of("form.move.cover"),
+                Cover.class,
+                covered ? Cover.CLOSED_BOX : stay.cover()));
         at = add(
                 new DateTimeField(
                                 messages(),

@@ -149,7 +149,7 @@ public final class FormDialog {
 
     public void show(Optional<Node> first) {
         Window owner = stage.getOwner();
-        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        Rectangle2D screen = screen();
         stage.setMaxHeight(screen.getHeight() - ROOM_AROUND / 2);
         scroll.setMaxHeight(mostHeight() + 2);
         stage.setOnShown(event -> {
@@ -176,11 +176,33 @@ public final class FormDialog {
             scroll.setPrefViewportHeight(
                     Math.min(mostHeight(), scroll.getContent().getLayoutBounds().getHeight()));
             stage.sizeToScene();
+            stayOnScreen();
         });
     }
 
-    private static double mostHeight() {
-        return Screen.getPrimary().getVisualBounds().getHeight() - 2 * ROOM_AROUND;
+    /** A window that has grown is not to end below the screen, where its buttons are out of reach. */
+    private void stayOnScreen() {
+        Rectangle2D screen = screen();
+        double lowest = screen.getMaxY() - stage.getHeight();
+        if (stage.isShowing() && stage.getY() > lowest) {
+            stage.setY(Math.max(screen.getMinY(), lowest));
+        }
+    }
+
+    private double mostHeight() {
+        return screen().getHeight() - 2 * ROOM_AROUND;
+    }
+
+    /** The screen of the window it lies over. */
+    private Rectangle2D screen() {
+        Window owner = stage.getOwner();
+        return owner == null
+                ? Screen.getPrimary().getVisualBounds()
+                : Screen.getScreensForRectangle(owner.getX(), owner.getY(), owner.getWidth(), owner.getHeight())
+                        .stream()
+                        .findFirst()
+                        .orElse(Screen.getPrimary())
+                        .getVisualBounds();
     }
 
     private void bringIntoView(Node focused) {

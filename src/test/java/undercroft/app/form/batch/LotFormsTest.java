@@ -24,7 +24,14 @@ class LotFormsTest {
 
     private static MoveForm move() {
         return new MoveForm(
-                Messages.english(), CELLAR, BATCH, LOT, FormSamples.NOW, Optional.empty(), place -> Optional.empty());
+                Messages.english(),
+                CELLAR,
+                BATCH,
+                LOT,
+                FormSamples.NOW,
+                Optional.empty(),
+                false,
+                place -> Optional.empty());
     }
 
     private static DrawForm draw() {
@@ -75,6 +82,7 @@ class LotFormsTest {
                 batch.lots().get(0),
                 FormSamples.NOW,
                 Optional.empty(),
+                false,
                 place -> Optional.empty());
         FormSamples.type(form, "move-at", "25 Nov 2026|17:00");
 

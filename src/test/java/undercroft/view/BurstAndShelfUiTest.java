@@ -7,10 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -32,11 +29,8 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import undercroft.app.Faults;
-import undercroft.cellar.Batch;
 import undercroft.cellar.BurstCause;
 import undercroft.cellar.Cellar;
-import undercroft.cellar.Reading;
-import undercroft.cellar.Serving;
 import undercroft.outlook.OutlookSamples;
 import undercroft.session.BackgroundTasks;
 import undercroft.session.Forecasts;
@@ -44,13 +38,14 @@ import undercroft.session.SampleWorkspace;
 import undercroft.session.Sensors;
 import undercroft.session.Workspace;
 import undercroft.view.edit.EditorDialogs;
+import undercroft.view.edit.FixedFiles;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.Messages;
 
-/** What a person does of an evening, from the first click to the last, with the real dialogs. */
+/** A burst with its question, and the shelf by keyboard, with the real dialogs. */
 @ExtendWith(ApplicationExtension.class)
-class JourneysUiTest {
+class BurstAndShelfUiTest {
     private final Messages messages = Messages.english();
     private Stage main;
     private Workspace workspace;
@@ -82,8 +77,8 @@ class JourneysUiTest {
                 workspace, (shown, logs, at) -> OutlookSamples.outlook(shown, at), atOnce, clock, faults::show);
         forecasts.refresh();
         SimpleBooleanProperty dark = new SimpleBooleanProperty(false);
-        EditorDialogs editors =
-                new EditorDialogs(messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, () -> main);
+        EditorDialogs editors = new EditorDialogs(
+                messages, workspace, forecasts, atOnce, clock, new NoBroker(), dark, new FixedFiles(), () -> main);
         window = new MainWindow(new WindowContext(
                 messages,
                 workspace,
@@ -149,42 +144,6 @@ class JourneysUiTest {
     }
 
     @Test
-    void bottlesAreServedOnSaturdayFromAKitchenFridgeThatIsNoPlace() {
-        fire("page-servings");
-        fire("serving-add");
-        fx(() -> ((TextField) asked("serving-at")).setText("Saturday 18:00"));
-        fx(() -> ((TextField) asked("serving-bottles")).setText("4"));
-        save();
-        Serving serving = workspace.getCellar().servings().get(0);
-        assertEquals(Optional.empty(), serving.placeId());
-        // 28 November 2026 is a Saturday; London keeps winter time then.
-        assertEquals(Instant.parse("2026-11-28T18:00:00Z"), serving.at());
-        assertEquals(
-                "4 bottles of " + workspace.getCellar().batch(serving.batchId()).name(), text("serving-title"));
-        assertTrue(text("news-sentence").startsWith("Done: "), text("news-sentence"));
-    }
-
-    @Test
-    void aGaugeReadingChangesTheForecastAndThePageSaysByHowMuch() {
-        Batch hedge = workspace.getCellar().batch("hedge");
-        openBatch("hedge");
-        double bar = OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW)
-                .batch("hedge")
-                .mainLot()
-                .pressure()
-                .atPresent()
-                .median();
-        List<Reading> readings = new ArrayList<>(hedge.readings());
-        readings.add(new Reading.Gauge(OutlookSamples.NOW.minus(Duration.ofHours(2)), "lot-1", "gauge bottle", bar));
-        fx(() -> workspace.change(
-                "reading", cellar -> cellar.withBatch(cellar.batch("hedge").withReadings(readings))));
-        String told = text("news-sentence");
-        assertTrue(told.startsWith("Hedge Saison: ") && told.contains("narrower"), told);
-        fire("tab-readings");
-        assertNotNull(window.scene().lookup("#batch-list .list-row"));
-    }
-
-    @Test
     void aBottleBurstsThePageChangesAndUndoTakesItBack() {
         openBatch("hedge");
         String before = text("headline");
@@ -224,16 +183,6 @@ class JourneysUiTest {
         fire("undo");
         assertEquals(before, text("headline"));
         assertNull(window.scene().lookup("#burst-question"));
-    }
-
-    @Test
-    void aSuppositionIsAnsweredAndGoesWithItsQuestion() {
-        fire("page-warm-spells");
-        fire("tab-what-if");
-        fire("what-if-ask");
-        assertNotNull(window.scene().lookup("#what-if-headline"));
-        fx(() -> ((TextField) window.scene().lookup("#whatif-kelvin")).setText("3"));
-        assertNull(window.scene().lookup("#what-if-headline"), "another question has no answer yet");
     }
 
     @Test
