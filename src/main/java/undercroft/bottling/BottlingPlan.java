@@ -46,10 +46,10 @@ public record BottlingPlan(
             throw new IllegalArgumentException("bottles do not match the plan's");
         }
         if (filling.shares().bottleLitres() < LEAST_LITRES) {
-            throw new InvalidInput("shares", "is all taken by loss and keg; leave some beer for bottles");
+            throw new InvalidInput("shares", "bottling.fault.no-beer");
         }
         if (filling.bottles().stream().mapToInt(BottleStock::available).sum() == 0) {
-            throw new InvalidInput("bottles", "none are set out; give at least one kind with its count");
+            throw new InvalidInput("bottles", "bottling.fault.no-bottles");
         }
         for (int i = 0; i < filling.gravities().size(); i++) {
             if (filling.gravities().get(i).day().isAfter(today)) {
@@ -60,8 +60,7 @@ public record BottlingPlan(
 
     /** The plan of a batch that is not capped yet. */
     public static BottlingPlan from(Cellar cellar, Batch batch, LocalDate today) {
-        FillingPlan filling = batch.plan()
-                .orElseThrow(() -> new InvalidInput("plan", "is missing; start bottling day for this batch first"));
+        FillingPlan filling = batch.plan().orElseThrow(() -> new InvalidInput("plan", "bottling.fault.no-plan"));
         return of(
                 batch.beer(),
                 batch.yeast(),

@@ -14,7 +14,7 @@ public record PressureTopic(String name, String pointer, PressureUnit unit) impl
 
     public PressureTopic {
         name = SensorTopic.checkedName(name);
-        pointer = SensorTopic.checkedPointer(pointer);
+        pointer = SensorTopic.checkedPointer("pointer", pointer);
     }
 
     @Override

@@ -13,6 +13,11 @@ public sealed interface SensorTopic permits FollowedTopic, PressureTopic {
     /** Where the number stands in a JSON message (RFC 6901); empty for a message that is a plain number. */
     String pointer();
 
+    /** Where the moment of measuring stands in a JSON message; empty where the moment of its coming is taken for it. */
+    default String timePointer() {
+        return "";
+    }
+
     /** A number of a message in the unit that is kept. */
     double kept(double number);
 
@@ -30,10 +35,10 @@ public sealed interface SensorTopic permits FollowedTopic, PressureTopic {
         return text;
     }
 
-    static String checkedPointer(String pointer) {
-        String text = text("pointer", pointer);
+    static String checkedPointer(String where, String pointer) {
+        String text = text(where, pointer);
         if (!text.isEmpty() && !text.startsWith("/")) {
-            throw new InvalidInput("pointer", "cellar.fault.pointer");
+            throw new InvalidInput(where, "cellar.fault.pointer");
         }
         return text;
     }

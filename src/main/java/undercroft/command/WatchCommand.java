@@ -14,7 +14,10 @@ import undercroft.session.watch.Watch;
 final class WatchCommand implements Callable<Integer> {
     private static final long LOOK_EVERY_MILLISECONDS = 1_000;
 
+    private static final long LONGEST_END_MILLISECONDS = 20_000;
+
     private final Console console;
+    private volatile boolean ended;
 
     @Parameters(index = "0", paramLabel = "folder", descriptionKey = "folder")
     private Path folder;
@@ -29,9 +32,37 @@ final class WatchCommand implements Callable<Integer> {
         this.console = console;
     }
 
-    /** Goes on until the program is ended. */
+    /** Goes on until the program is ended, which waits for what is to be saved. */
     @Override
     public Integer call() {
+        Thread watching = Thread.currentThread();
+        Thread end = new Thread(
+                () -> {
+                    ended = true;
+                    try {
+                        watching.join(LONGEST_END_MILLISECONDS);
+                    } catch (InterruptedException hurried) {
+                        Thread.currentThread().interrupt();
+                    }
+                },
+                "undercroft-end");
+        Runtime.getRuntime().addShutdownHook(end);
+        try {
+            return watch();
+        } finally {
+            forget(end);
+        }
+    }
+
+    private static void forget(Thread end) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(end);
+        } catch (IllegalStateException isEnding) {
+            // It is what called this end.
+        }
+    }
+
+    private int watch() {
         Consumer<String> says = line(console.out());
         try (Watch watch = new Watch(
                 folder,
@@ -51,16 +82,19 @@ final class WatchCommand implements Callable<Integer> {
     }
 
     /** Until the next round; what sensors bring meanwhile is saved when it should be. */
-    private static boolean waited(Watch watch) {
+    private boolean waited(Watch watch) {
         try {
             for (long second = 0; second < Watch.STEP.toSeconds(); second++) {
+                if (ended) {
+                    return false;
+                }
                 Thread.sleep(LOOK_EVERY_MILLISECONDS);
                 if (watch.isDue()) {
                     watch.save();
                 }
             }
-            return true;
-        } catch (InterruptedException ended) {
+            return !ended;
+        } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             return false;
         }

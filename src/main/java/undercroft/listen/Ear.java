@@ -20,6 +20,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.quantity.Phrase;
 import undercroft.series.TimeSeries;
 import undercroft.store.json.MessageNumber;
+import undercroft.store.json.MessageTime;
 
 /**
  * What is heard of one sensor: of a place, or of a gauge on a bottle. Of each second one reading is kept, so that a flood takes no more room than a
@@ -35,6 +36,12 @@ final class Ear {
     private static final int GRACE_SECONDS = 5;
 
     private static final int REMEMBERED_SECONDS = 600;
+    /** So far ahead a sensor's clock may be without being called wrong. */
+    private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(2);
+
+    /** A message that was longer under way is from a clock that was never set. */
+    private static final Duration LATEST_MESSAGE = Duration.ofDays(30);
+
     private static final Duration SILENCE = Duration.ofHours(1);
 
     private final String place;
@@ -45,6 +52,7 @@ final class Ear {
     private Optional<Instant> heard = Optional.empty();
     private String nonsense = "";
     private boolean looksFahrenheit;
+    private boolean wrongClock;
     private Counts counts = new Counts(0, 0, 0, 0, 0);
     private long toldOut;
     private boolean refused;
@@ -87,7 +95,8 @@ final class Ear {
     /** Takes in one message, or counts why not. */
     void hear(byte[] message, boolean retained, Instant now) {
         Counts c = counts;
-        if (retained) {
+        Optional<Instant> measured = measured(message, now);
+        if (retained && measured.isEmpty()) {
             counts = new Counts(c.taken, c.numberless, c.implausible, c.crowded, c.retained + 1);
             return;
         }
@@ -105,12 +114,26 @@ final class Ear {
                     topic instanceof FollowedTopic temperature && temperature.looksFahrenheit(number.getAsDouble());
             return;
         }
-        heard = Optional.of(now);
-        long second = now.getEpochSecond();
+        Instant at = measured.orElse(now);
+        Instant came = retained ? at : now;
+        heard = heard.filter(before -> before.isAfter(came)).or(() -> Optional.of(came));
+        long second = at.getEpochSecond();
         boolean crowded = readings.putIfAbsent(second, value) != null;
         minutes.add(Math.floorDiv(second, MINUTE));
         counts = new Counts(
                 c.taken + (crowded ? 0 : 1), c.numberless, c.implausible, c.crowded + (crowded ? 1 : 0), c.retained);
+    }
+
+    /** When the sensor says it measured; empty where it does not say, or cannot be right. */
+    private Optional<Instant> measured(byte[] message, Instant now) {
+        if (topic.timePointer().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Instant> told = MessageTime.of(message, topic.timePointer());
+        Optional<Instant> sure =
+                told.filter(at -> !at.isAfter(now.plus(CLOCKS_DIFFER)) && at.isAfter(now.minus(LATEST_MESSAGE)));
+        wrongClock = told.isPresent() && sure.isEmpty();
+        return sure.map(at -> at.isAfter(now) ? now : at);
     }
 
     /** Whether a minute is complete and not handed on yet. */
@@ -221,6 +244,9 @@ final class Ear {
         }
         if (counts.implausible > 0) {
             faults.add(new InvalidInput(place, implausible(), topic.name(), nonsense));
+        }
+        if (wrongClock) {
+            faults.add(new InvalidInput(place, "listen.fault.clock", topic.name()));
         }
         if (counts.crowded > 0) {
             faults.add(new InvalidInput(place, "listen.fault.crowded", topic.name()));

@@ -225,15 +225,15 @@ public final class Listener implements AutoCloseable {
         private final Map<GaugeBottle, TimeSeries> bars = new LinkedHashMap<>();
         private final List<Mqtt3Publish> toAnswer;
 
-        private Flush() {
+        private Flush(boolean all) {
             at = clock.instant();
             toAnswer = List.copyOf(unanswered);
-            ears.forEach((placeId, ear) -> put(placeId, ear, celsius));
-            gauges.forEach((bottle, ear) -> put(bottle, ear, bars));
+            boolean open = all || !toAnswer.isEmpty();
+            ears.forEach((placeId, ear) -> put(placeId, ear.samples(at, open), celsius));
+            gauges.forEach((bottle, ear) -> put(bottle, ear.samples(at, open), bars));
         }
 
-        private <K> void put(K key, Ear ear, Map<K, TimeSeries> heard) {
-            TimeSeries samples = ear.samples(at, !toAnswer.isEmpty());
+        private static <K> void put(K key, TimeSeries samples, Map<K, TimeSeries> heard) {
             if (!samples.isEmpty()) {
                 heard.put(key, samples);
             }
@@ -264,7 +264,12 @@ public final class Listener implements AutoCloseable {
 
     /** All that is heard and not saved yet. */
     public synchronized Flush flush() {
-        return new Flush();
+        return new Flush(false);
+    }
+
+    /** The same with the minute that is not over yet: nothing more will be heard. */
+    public synchronized Flush lastFlush() {
+        return new Flush(true);
     }
 
     /** What a person should know: the broker first, then each place. */

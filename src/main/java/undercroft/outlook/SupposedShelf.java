@@ -98,7 +98,7 @@ final class SupposedShelf {
     private static void change(Map<String, PlaceClimate> climates, String placeId, Change change) {
         PlaceClimate climate = climates.get(placeId);
         if (climate == null) {
-            throw new InvalidInput("place", "\"" + placeId + "\" is not there any more; choose another");
+            throw new InvalidInput("place", "whatif.fault.place-gone", placeId);
         }
         climates.put(placeId, climate.withBottles(change.of(climate)));
     }

@@ -35,11 +35,11 @@ public sealed interface Supposition {
         public Forecast {
             days = List.copyOf(days);
             if (days.isEmpty()) {
-                throw new InvalidInput("days", "has no day; give a date with its lowest and highest temperature");
+                throw new InvalidInput("days", "whatif.fault.no-day");
             }
             for (int i = 1; i < days.size(); i++) {
                 if (!days.get(i).date().isAfter(days.get(i - 1).date())) {
-                    throw new InvalidInput("days[" + i + "]", "does not come after the day before it");
+                    throw new InvalidInput("days[" + i + "]", "whatif.fault.not-after");
                 }
             }
         }

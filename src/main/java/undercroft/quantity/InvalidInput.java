@@ -8,6 +8,9 @@ import java.util.List;
  * Everything that reads input throws this and nothing else.
  */
 public final class InvalidInput extends RuntimeException {
+    /** Key of a fault on a line of a file; its arguments are the number of the line and what is wrong there. */
+    public static final String LINE = "fault.line";
+
     private static final long serialVersionUID = 2L;
 
     private final String where;
@@ -43,11 +46,6 @@ public final class InvalidInput extends RuntimeException {
         return arguments == null ? List.of() : arguments;
     }
 
-    /** What is wrong and what to do, as one sentence without the place. */
-    public String what() {
-        return key;
-    }
-
     /** What is wrong and what to do, without the place. */
     public Phrase phrase() {
         return new Phrase(key, arguments());
@@ -56,6 +54,11 @@ public final class InvalidInput extends RuntimeException {
     /** The same fault, found to stand elsewhere. */
     public InvalidInput at(String place) {
         return new InvalidInput(place, key, arguments().toArray());
+    }
+
+    /** The same fault, found to stand on a line of the file that it names. */
+    public InvalidInput onLine(int line) {
+        return new InvalidInput(where, LINE, line, phrase());
     }
 
     /** The same fault seen from one level further out: {@code outer} is put before the place. */

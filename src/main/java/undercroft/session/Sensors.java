@@ -174,7 +174,7 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
             return;
         }
         if (now.isDue() && saving.compareAndSet(false, true)) {
-            threads.forSaving().run(() -> saved(now), this::shown, fault -> {
+            threads.forSaving().run(() -> saved(now.flush()), this::shown, fault -> {
                 saving.set(false);
                 whenFaulty.accept(fault);
             });
@@ -184,8 +184,7 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
     }
 
     /** What is heard goes to the disk, in line with other changes, before anybody is told that it did. */
-    private List<IncomingFiles.Samples> saved(Listener now) {
-        Listener.Flush heard = now.flush();
+    private List<IncomingFiles.Samples> saved(Listener.Flush heard) {
         List<IncomingFiles.Samples> all = new ArrayList<>();
         heard.celsius().forEach((placeId, celsius) -> {
             IncomingFiles.takeInAlone(store, placeId, celsius);
@@ -231,6 +230,10 @@ public final class Sensors implements BrokerChoice, AutoCloseable {
     public void close() {
         if (!closed) {
             closed = true;
+            Listener last = listener;
+            if (last != null) {
+                threads.forSaving().run(() -> saved(last.lastFlush()), saved -> {}, whenFaulty);
+            }
             leave();
         }
     }

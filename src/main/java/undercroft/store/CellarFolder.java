@@ -33,13 +33,14 @@ record CellarFolder(Path path, Disk disk) {
 
     static CellarFolder of(Path path, Disk disk) {
         if (!Files.isDirectory(path)) {
-            String what = Files.exists(path) ? "is not a folder" : "does not exist";
-            throw new InvalidInput(path.toString(), what + "; give the folder that holds " + FILE);
+
+            throw new InvalidInput(
+                    path.toString(), Files.exists(path) ? "store.fault.no-folder" : "store.fault.not-there", FILE);
         }
         try {
             return new CellarFolder(path.toRealPath(), disk);
         } catch (IOException failure) {
-            throw new InvalidInput(path.toString(), "could not be read (" + AtomicFile.reason(failure) + ")");
+            throw new InvalidInput(path.toString(), "store.fault.unread", AtomicFile.reason(failure));
         }
     }
 
@@ -57,7 +58,7 @@ record CellarFolder(Path path, Disk disk) {
 
     void requireNone() {
         if (kindOf(file()) != Disk.Kind.NOTHING) {
-            throw new InvalidInput(path.toString(), "holds a cellar already; open it, or choose another folder");
+            throw new InvalidInput(path.toString(), "store.fault.cellar-there");
         }
     }
 
@@ -65,8 +66,7 @@ record CellarFolder(Path path, Disk disk) {
         for (Path entry : list(path, path.toString())) {
             String name = entry.getFileName().toString();
             if (!name.startsWith(".") && !LITTER.contains(name) && !AtomicFile.isLeftover(entry)) {
-                throw new InvalidInput(
-                        path.toString(), "holds other files (" + name + "); choose a new or an empty folder");
+                throw new InvalidInput(path.toString(), "store.fault.other-files", name);
             }
         }
     }
@@ -76,7 +76,7 @@ record CellarFolder(Path path, Disk disk) {
             return disk.entry(entry).kind();
         } catch (IOException failure) {
             throw new InvalidInput(
-                    String.valueOf(entry.getFileName()), "could not be read (" + AtomicFile.reason(failure) + ")");
+                    String.valueOf(entry.getFileName()), "store.fault.unread", AtomicFile.reason(failure));
         }
     }
 
@@ -86,13 +86,11 @@ record CellarFolder(Path path, Disk disk) {
             return switch (disk.entry(inside).kind()) {
                 case FOLDER -> disk.list(inside);
                 case NOTHING -> List.of();
-                case LINK -> throw new InvalidInput(name, "is a link; put the folder itself there");
-                default -> throw new InvalidInput(name, "is no folder; take it away");
+                case LINK -> throw new InvalidInput(name, "store.fault.folder-link");
+                default -> throw new InvalidInput(name, "store.fault.folder-file");
             };
         } catch (IOException failure) {
-            throw new InvalidInput(
-                    name,
-                    "could not be listed (" + AtomicFile.reason(failure) + "); allow this program to read the folder");
+            throw new InvalidInput(name, "store.fault.unlisted", AtomicFile.reason(failure));
         }
     }
 

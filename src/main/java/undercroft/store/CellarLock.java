@@ -25,8 +25,7 @@ import undercroft.store.disk.Disk;
 final class CellarLock implements AutoCloseable {
     static final String FILE = "cellar.lock";
 
-    private static final String HELD_ELSEWHERE =
-            "is open in another window or program; close it there before changing it here";
+    private static final String HELD_ELSEWHERE = "store.fault.open-elsewhere";
 
     private static final int LOOK_EVERY_MILLISECONDS = 20;
     private static final int MOST_LOOKS = 1_000;
@@ -92,7 +91,7 @@ final class CellarLock implements AutoCloseable {
             Path file = folder.resolve(FILE);
             Disk.Kind kind = cellar.disk().entry(file).kind();
             if (kind != Disk.Kind.FILE && kind != Disk.Kind.NOTHING) {
-                throw new InvalidInput(FILE, "is no ordinary file but a link, folder or pipe; take it away");
+                throw new InvalidInput(FILE, "store.fault.not-ordinary");
             }
             FileLock lock = tryLock(cellar.disk().openToLock(file), folder, inPassing);
             taken = true;
@@ -138,8 +137,7 @@ final class CellarLock implements AutoCloseable {
     }
 
     private static InvalidInput refused(IOException failure) {
-        return new InvalidInput(
-                FILE, "could not be made (" + AtomicFile.reason(failure) + "); the folder must be writable");
+        return new InvalidInput(FILE, "store.fault.not-locked", AtomicFile.reason(failure));
     }
 
     private static InvalidInput heldElsewhere(Path folder) {

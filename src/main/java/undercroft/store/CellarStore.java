@@ -142,14 +142,11 @@ public final class CellarStore implements AutoCloseable {
      */
     public synchronized Optional<InvalidInput> lookOnly() {
         if (current.isNewer()) {
-            return Optional.of(CellarJson.newer(
-                            current.schema(), "so it opens to be looked at only; update it to change this cellar")
-                    .within(CellarFolder.FILE));
+            return Optional.of(
+                    CellarJson.newer(current.schema(), "store.newer.change").within(CellarFolder.FILE));
         }
         return lock == null
-                ? Optional.of(new InvalidInput(
-                        folder.path().toString(),
-                        "is open in another window or program and is only looked at here; close it there to change it"))
+                ? Optional.of(new InvalidInput(folder.path().toString(), "store.fault.only-looked-at"))
                 : Optional.empty();
     }
 
@@ -176,10 +173,7 @@ public final class CellarStore implements AutoCloseable {
         CellarJson changed = current.with(cellar, writtenBy);
         CellarJson.read(changed.bytes(), CellarFolder.FILE);
         if (others.isChanged(current)) {
-            throw new InvalidInput(
-                    CellarFolder.FILE,
-                    "was changed by another program since it was opened and is left as it is; your version is kept in "
-                            + others.keepMine(changed) + "; choose which one holds");
+            throw new InvalidInput(CellarFolder.FILE, "store.fault.changed-elsewhere", others.keepMine(changed));
         }
         write(changed, current.bytes());
     }

@@ -29,7 +29,7 @@ public final class DemoCellar {
     public static DemoCellar of(String name) {
         byte[] file = resource(name, CellarFolder.FILE);
         if (file == null) {
-            throw new InvalidInput(name, "is no demo cellar of this version");
+            throw new InvalidInput(name, "store.fault.no-demo");
         }
         return new DemoCellar(
                 name, file, CellarJson.read(file, CellarFolder.FILE).cellar());
@@ -71,7 +71,7 @@ public final class DemoCellar {
         try (InputStream in = DemoCellar.class.getResourceAsStream("/undercroft/demo-data/" + name + "/" + path)) {
             return in == null ? null : in.readAllBytes();
         } catch (IOException failure) {
-            throw new InvalidInput(name, "could not be read from the program (" + AtomicFile.reason(failure) + ")");
+            throw new InvalidInput(name, "store.fault.unread-demo", AtomicFile.reason(failure));
         }
     }
 }

@@ -25,10 +25,7 @@ final class FolderCheck {
             }
             for (Path file : folder.list(folder.path(), path.toString())) {
                 if (OtherVersions.isNamedLikeACopy(file)) {
-                    faults.add(
-                            new InvalidInput(
-                                    file.getFileName().toString(),
-                                    "is another version of the cellar; open the cellar in the window to choose which one holds"));
+                    faults.add(new InvalidInput(file.getFileName().toString(), "store.fault.copy"));
                 }
             }
             for (Path file : logs) {
@@ -47,8 +44,7 @@ final class FolderCheck {
         try {
             CellarJson json = CellarJson.read(folder.bytes(), CellarFolder.FILE, faults);
             if (json != null && json.isNewer()) {
-                faults.add(CellarJson.newer(json.schema(), "so it opens to be looked at only")
-                        .within(CellarFolder.FILE));
+                faults.add(CellarJson.newer(json.schema(), "store.newer.look").within(CellarFolder.FILE));
             }
             return json == null ? null : json.cellar();
         } catch (InvalidInput fault) {
@@ -61,10 +57,7 @@ final class FolderCheck {
         for (Place place : cellar.places()) {
             Path file = folder.temperatureFile(place.id());
             if (place.temperature() instanceof TemperatureSource.Logged && folder.kindOf(file) == Disk.Kind.NOTHING) {
-                faults.add(new InvalidInput(
-                        TemperatureFile.nameOf(file),
-                        "is missing, though the place \"" + place.id()
-                                + "\" is said to be logged; import its temperatures or give it a guess"));
+                faults.add(new InvalidInput(TemperatureFile.nameOf(file), "store.fault.log-missing", place.id()));
             }
         }
     }
@@ -79,9 +72,7 @@ final class FolderCheck {
         String fileName = file.getFileName().toString();
         String id = fileName.substring(0, fileName.length() - ".csv".length());
         if (cellar.places().stream().noneMatch(place -> place.id().equals(id))) {
-            faults.add(new InvalidInput(
-                    TemperatureFile.nameOf(file),
-                    "belongs to no place; rename it to the id of a place or take it away"));
+            faults.add(new InvalidInput(TemperatureFile.nameOf(file), "store.fault.no-place"));
         }
     }
 

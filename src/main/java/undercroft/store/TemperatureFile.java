@@ -50,7 +50,7 @@ final class TemperatureFile {
         TimeSeries series = new TemperatureLines(bytes, name, tell, false).read();
         faults.addAll(found);
         if (more[0] > 0) {
-            faults.add(new InvalidInput(name, "has " + more[0] + " more lines at fault; correct the first ones first"));
+            faults.add(new InvalidInput(name, "store.fault.more-lines", more[0]));
         }
         return series;
     }
@@ -69,11 +69,16 @@ final class TemperatureFile {
         for (int i = 0; i < series.size(); i++) {
             long time = series.timeAt(i);
             if (time < JsonFields.EARLIEST.getEpochSecond() || time >= JsonFields.LATEST.getEpochSecond()) {
-                throw new InvalidInput(name, "would hold a time outside the years 1900 to 2200; correct the date");
+                throw new InvalidInput(name, "store.fault.would-hold-time");
             }
             double celsius = series.valueAt(i);
             if (celsius < TemperatureLines.COLDEST || celsius > TemperatureLines.WARMEST) {
-                throw new InvalidInput(name, "would hold " + celsius + " °C; temperatures are from -60 to 100 °C");
+                throw new InvalidInput(
+                        name,
+                        "store.fault.would-hold-celsius",
+                        celsius,
+                        TemperatureLines.COLDEST,
+                        TemperatureLines.WARMEST);
             }
             rounded.add(time, Math.round(celsius * 1000) / 1000.0);
         }

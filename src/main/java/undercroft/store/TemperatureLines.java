@@ -2,6 +2,7 @@ package undercroft.store;
 
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
+import undercroft.quantity.Check;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
@@ -16,10 +17,6 @@ final class TemperatureLines {
 
     private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
     private static final int TIME_LENGTH = "2026-03-29T01:30:00Z".length();
-    private static final String SHAPE = "is not a time and a temperature; write it like 2026-03-29T01:30:00Z,12.5";
-
-    private static final String CUT_OFF =
-            "has no end and may be cut off in the middle of a number; end it with a line break if it is whole";
 
     private final byte[] bytes;
     private final String name;
@@ -44,9 +41,7 @@ final class TemperatureLines {
     /** The samples of all sound lines. A file without heading and without a sound line is another's: one fault is told. */
     TimeSeries read() {
         if (!hasHeading()) {
-            faults.accept(new InvalidInput(
-                    name + ": line 1",
-                    "is not the heading \"" + HEADER + "\"; it is no temperature file or was damaged"));
+            faults.accept(new InvalidInput(name, "store.fault.heading", HEADER).onLine(1));
             if (isForeign(bytes)) {
                 return series.build();
             }
@@ -87,28 +82,29 @@ final class TemperatureLines {
             long time = time(end);
             double celsius = time == Long.MIN_VALUE ? Double.NaN : celsius(position + TIME_LENGTH + 1, end);
             boolean cutOff = !mayEndAnywhere && end == bytes.length;
-            String fault = cutOff ? CUT_OFF : faultOf(time, celsius, previous);
+            InvalidInput fault =
+                    cutOff ? new InvalidInput(name, "store.fault.cut-off") : faultOf(time, celsius, previous);
             if (fault == null) {
                 series.add(time, celsius);
                 previous = time;
             } else {
-                faults.accept(new InvalidInput(name + ": line " + line, fault));
+                faults.accept(fault.onLine(line));
             }
         }
         return series.build();
     }
 
-    private static String faultOf(long time, double celsius, long previous) {
+    private InvalidInput faultOf(long time, double celsius, long previous) {
         if (time == Long.MIN_VALUE || Double.isNaN(celsius)) {
-            return SHAPE;
+            return new InvalidInput(name, "store.fault.line-shape");
         }
         if (celsius < COLDEST || celsius > WARMEST) {
-            return "is " + celsius + " °C, outside what is possible here; give -60 to 100 °C";
+            return new InvalidInput(name, Check.RANGE, celsius, COLDEST, WARMEST, "°C");
         }
         if (time == previous) {
-            return "has the time of a line before it; keep one of them";
+            return new InvalidInput(name, "store.fault.same-time");
         }
-        return time < previous ? "is earlier than a line before it; sort the file by time" : null;
+        return time < previous ? new InvalidInput(name, "store.fault.earlier") : null;
     }
 
     private void skipByteOrderMark() {

@@ -116,10 +116,7 @@ final class TemperatureLogs {
 
     private TimeSeries soundLines(byte[] bytes, String placeId, List<InvalidInput> faults) {
         if (TemperatureLines.isForeign(bytes)) {
-            throw new InvalidInput(
-                    nameOf(placeId),
-                    "is no temperature file any more: another program put something else there, which is left as it is;"
-                            + " move it somewhere else, and the readings are saved again");
+            throw new InvalidInput(nameOf(placeId), "store.fault.foreign-log");
         }
         return TemperatureFile.readWhatIsSound(bytes, nameOf(placeId), faults);
     }

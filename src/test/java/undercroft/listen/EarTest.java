@@ -92,4 +92,45 @@ class EarTest {
         assertEquals(18, json.samples(NOON.plusSeconds(65), false).valueAt(0), 1e-9);
         assertEquals(1, json.counts().numberless());
     }
+
+    private final Ear timed =
+            new Ear("Loft", new FollowedTopic("loft", "/t", "/at", TemperatureUnit.CELSIUS, -10, 45), NOON);
+
+    private void hear(String at, double celsius, boolean retained) {
+        String message = "{\"t\": " + celsius + ", \"at\": " + at + "}";
+        timed.hear(message.getBytes(StandardCharsets.UTF_8), retained, NOON);
+    }
+
+    /** The same moment in the three ways a sensor may tell it; 20 minutes late, and kept by the broker. */
+    @Test
+    void aMessageThatSaysWhenItWasMeasuredCountsForThatMoment() {
+        long then = T - 1_200;
+        for (String at : List.of("\"2026-11-25T12:40:00+01:00\"", String.valueOf(then), then + "000")) {
+            Ear fresh = new Ear("Loft", timed.topic(), NOON);
+            String message = "{\"t\": 17.5, \"at\": " + at + "}";
+            fresh.hear(message.getBytes(StandardCharsets.UTF_8), true, NOON);
+            assertEquals(TimeSeries.of(new long[] {then}, new double[] {17.5}), fresh.samples(NOON, false), at);
+            assertEquals(List.of(), fresh.faults(NOON));
+        }
+    }
+
+    @Test
+    void aClockThatWasNeverSetIsToldAndTheMomentOfComingTaken() {
+        hear("120", 18, false);
+        assertEquals(
+                List.of("listen.fault.clock"),
+                timed.faults(NOON).stream().map(InvalidInput::key).toList());
+        assertEquals(T, timed.samples(NOON.plusSeconds(70), false).firstTime());
+        hear(String.valueOf(T + 7_200), 18, true);
+        assertEquals(1, timed.counts().retained(), "of one that was kept nobody knows when it came");
+        hear(String.valueOf(T - 60), 18, false);
+        assertEquals(List.of(), timed.faults(NOON), "the clock is set");
+    }
+
+    @Test
+    void twiceTheSameMessageIsOneReading() {
+        hear(String.valueOf(T - 60), 18, false);
+        hear(String.valueOf(T - 60), 18, false);
+        assertEquals(1, timed.counts().taken());
+    }
 }

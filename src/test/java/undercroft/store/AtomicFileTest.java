@@ -28,6 +28,7 @@ import undercroft.series.TimeSeries;
 import undercroft.store.disk.AtomicFile;
 import undercroft.store.disk.Disk;
 import undercroft.store.disk.FaultyDisk;
+import undercroft.wording.English;
 
 class AtomicFileTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T12:00:00Z"), ZoneOffset.UTC);
@@ -56,7 +57,7 @@ class AtomicFileTest {
         Map<String, String> before = RichCellar.contents(folder);
         try (CellarStore store = CellarStore.open(folder, CLOCK, "test", operations)) {
             InvalidInput fault = assertThrows(InvalidInput.class, () -> store.save(CHANGED));
-            assertTrue(fault.getMessage().contains(reason), fault.getMessage());
+            assertTrue(English.placed(fault).contains(reason), English.placed(fault));
             assertEquals(RichCellar.CELLAR, store.cellar());
         }
         assertEquals(before, RichCellar.contents(folder));
@@ -101,7 +102,8 @@ class AtomicFileTest {
                 "Input/output error", (call, path) -> failing[0] && call == FaultyDisk.Call.FORCE_FOLDER);
         try (CellarStore store = CellarStore.open(folder, CLOCK, "test", disk)) {
             InvalidInput fault = assertThrows(InvalidInput.class, () -> store.save(CHANGED));
-            assertTrue(fault.getMessage().contains("did not confirm it (Input/output error)"), fault.getMessage());
+            assertTrue(
+                    English.placed(fault).contains("did not confirm it (Input/output error)"), English.placed(fault));
             assertEquals(CHANGED, store.cellar(), "it is there all the same");
             assertThrows(InvalidInput.class, () -> store.save(CHANGED), "and told until it is confirmed");
             failing[0] = false;
@@ -207,7 +209,7 @@ class AtomicFileTest {
             InvalidInput fault = assertThrows(
                     InvalidInput.class,
                     () -> store.replaceTemperatures("loft", TimeSeries.of(new long[] {0}, new double[] {12})));
-            assertTrue(fault.getMessage().contains("temperatures/loft.csv: is a link"), fault.getMessage());
+            assertTrue(English.placed(fault).contains("temperatures/loft.csv: is a link"), English.placed(fault));
             assertEquals(1, store.temperatures().faults().size());
         }
         assertEquals("not a cellar's business", Files.readString(secret));
@@ -219,7 +221,7 @@ class AtomicFileTest {
         Files.move(folder.resolve("cellar.json"), elsewhere);
         Files.createSymbolicLink(folder.resolve("cellar.json"), elsewhere);
         InvalidInput fault = assertThrows(InvalidInput.class, () -> CellarStore.open(folder, CLOCK, "test"));
-        assertTrue(fault.getMessage().startsWith("cellar.json: is a link"), fault.getMessage());
+        assertTrue(English.placed(fault).startsWith("cellar.json: is a link"), English.placed(fault));
     }
 
     @Test

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.json.CellarJson;
+import undercroft.wording.English;
 import undercroft.wording.Messages;
 
 /** What is JSON and what is not is taken from RFC 8259 (2017); times from ISO 8601. */
@@ -57,14 +58,14 @@ class CellarFaultsTest {
                 "\"schema\": 2 | \"schema\": \"one\" | schema: is text",
                 "\"schema\": 2 | \"schema\": 0 | schema: is 0, which never was",
                 "\"schema\": 2, | | schema: is missing",
-                "\"cappedAt\": \"2026-01-10T15 | \"cappedAt\": \"2026-02-30T15 | batches[0].cappedAt: \"2026-02-30T15:00:00Z\" is no time",
-                "2026-01-10T15:00:00Z | yesterday | batches[0].cappedAt: \"yesterday\" is no time",
+                "\"cappedAt\": \"2026-01-10T15 | \"cappedAt\": \"2026-02-30T15 | batches[0].cappedAt: “2026-02-30T15:00:00Z” is no time",
+                "2026-01-10T15:00:00Z | yesterday | batches[0].cappedAt: “yesterday” is no time",
                 "2026-02-10T19:00:00.250Z | 9926-02-10T19:00:00Z | batches[0].lots[0].draws[1].at: is not between",
-                "\"warmestDay\": \"08-03\" | \"warmestDay\": \"02-30\" | places[2].temperature.warmestDay: \"02-30\" is no day",
-                "Europe/Vienna | Europe/Nowhere | zone: \"Europe/Nowhere\" is no time zone",
-                "\"units\": \"us\" | \"units\": \"imperial\" | settings.units: \"imperial\" is not known",
-                "\"kind\": \"guess\" | \"kind\": \"hunch\" | places[1].temperature.kind: \"hunch\" is not known; use one of",
-                "\"kind\": \"gravity\" | \"kind\": \"taste\" | batches[0].readings[4].kind: \"taste\" is not known",
+                "\"warmestDay\": \"08-03\" | \"warmestDay\": \"02-30\" | places[2].temperature.warmestDay: “02-30” is no day",
+                "Europe/Vienna | Europe/Nowhere | zone: “Europe/Nowhere” is no time zone",
+                "\"units\": \"us\" | \"units\": \"imperial\" | settings.units: “imperial” is not known",
+                "\"kind\": \"guess\" | \"kind\": \"hunch\" | places[1].temperature.kind: “hunch” is not known; use one of",
+                "\"kind\": \"gravity\" | \"kind\": \"taste\" | batches[0].readings[4].kind: “taste” is not known",
                 "\"fate\": \"burst\" | \"fate\": \"lost\" | batches[0].lots[0].draws[1].fate: “lost” is not known; use one",
                 "\"place\": \"loft\" | \"place\": \"attic\" | batches[0].lots[0].stays[0].place: “attic” is not known",
                 "\"bottle\": \"stone-750\" | \"bottle\": \"jug\" | batches[0].lots[1].bottle: “jug” is not known",
@@ -88,7 +89,7 @@ class CellarFaultsTest {
     @ValueSource(
             strings = {"", "   \n", "[]", "3", "null", "hello", "<cellar/>", "{} {}", "{'schema': 1}", "{\"a\": 1,}"})
     void whatIsNoJsonObjectIsRefusedInOneSentence(String text) {
-        String message = faultOf(text).getMessage();
+        String message = English.placed(faultOf(text));
         assertTrue(message.startsWith("cellar.json: "), message);
         assertFalse(message.contains("\n"), message);
     }
@@ -97,7 +98,7 @@ class CellarFaultsTest {
     void aTruncatedFileIsToldWithLineAndColumn() {
         String json = RichCellar.json();
         for (int length = json.indexOf("\"places\""); length < json.lastIndexOf('}'); length += 7) {
-            String message = faultOf(json.substring(0, length)).getMessage();
+            String message = English.placed(faultOf(json.substring(0, length)));
             assertTrue(message.matches("cellar\\.json: breaks off at line \\d+, column \\d+; .*"), message);
         }
     }
@@ -119,9 +120,8 @@ class CellarFaultsTest {
 
     @Test
     void anIdOfAMegabyteIsRefused() {
-        assertTrue(faultOf(with("\"id\": \"shed\"", "\"id\": \"" + "a-".repeat(500_000) + "\""))
-                .getMessage()
-                .endsWith("places[1].id: is longer than 200 characters; shorten it"));
+        assertTrue(English.placed(faultOf(with("\"id\": \"shed\"", "\"id\": \"" + "a-".repeat(500_000) + "\"")))
+                .endsWith("places[1].id: this is longer than 200 characters; shorten it"));
     }
 
     @Test

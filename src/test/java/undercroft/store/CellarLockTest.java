@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.English;
 
 class CellarLockTest {
     @TempDir
@@ -35,7 +36,7 @@ class CellarLockTest {
             try (CellarStore store = CellarStore.open(Path.of(arguments[0]), Clock.systemUTC(), "second")) {
                 System.out.print("opened " + store.cellar().name());
             } catch (InvalidInput fault) {
-                System.out.print(fault.what());
+                System.out.print(English.of(fault));
             }
         }
     }
@@ -60,7 +61,7 @@ class CellarLockTest {
     void aSecondWindowIsTurnedAwayUntilTheFirstCloses() {
         CellarStore first = open();
         InvalidInput fault = assertThrows(InvalidInput.class, this::open);
-        assertTrue(fault.what().startsWith("is open in another window or program"), fault.what());
+        assertTrue(English.of(fault).startsWith("is open in another window or program"), English.of(fault));
         assertThrows(
                 InvalidInput.class,
                 () -> Rescue.of(folder)

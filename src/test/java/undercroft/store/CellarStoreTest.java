@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.wording.English;
 
 class CellarStoreTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T12:00:00Z"), ZoneOffset.UTC);
@@ -92,12 +93,12 @@ class CellarStoreTest {
         assertEquals(empty, CellarStore.read(fresh));
 
         InvalidInput twice = assertThrows(InvalidInput.class, () -> CellarStore.create(fresh, empty, CLOCK, PROGRAM));
-        assertTrue(twice.getMessage().contains("holds a cellar already"), twice.getMessage());
+        assertTrue(English.placed(twice).contains("holds a cellar already"), English.placed(twice));
 
         Path photos = Files.createDirectory(folder.resolve("photos"));
         Files.createFile(photos.resolve("cat.jpg"));
         InvalidInput full = assertThrows(InvalidInput.class, () -> CellarStore.create(photos, empty, CLOCK, PROGRAM));
-        assertTrue(full.getMessage().contains("cat.jpg"), full.getMessage());
+        assertTrue(English.placed(full).contains("cat.jpg"), English.placed(full));
         assertEquals(Map.of("cat.jpg", ""), RichCellar.contents(photos));
 
         Path littered = Files.createDirectory(folder.resolve("littered"));
@@ -122,7 +123,7 @@ class CellarStoreTest {
         Files.writeString(folder.resolve("cellar.json"), "{\"schema\": 7, \"barrels\": []}");
         Map<String, String> before = RichCellar.contents(folder);
         InvalidInput fault = assertThrows(InvalidInput.class, this::open);
-        assertTrue(fault.getMessage().contains("newer version"), fault.getMessage());
+        assertTrue(English.placed(fault).contains("newer version"), English.placed(fault));
         assertEquals(before, RichCellar.contents(folder));
     }
 

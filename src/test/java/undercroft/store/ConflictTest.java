@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import undercroft.cellar.Cellar;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.json.CellarJson;
+import undercroft.wording.English;
 
 /** Two writers at a time: whatever the order, both versions are on the disk until the user has chosen, and after it. */
 class ConflictTest {
@@ -50,7 +51,7 @@ class ConflictTest {
         CellarStore store = open();
         RichCellar.folderWith(folder, THEIRS);
         InvalidInput fault = assertThrows(InvalidInput.class, () -> store.save(MINE));
-        assertTrue(fault.getMessage().contains("changed by another program"), fault.getMessage());
+        assertTrue(English.placed(fault).contains("changed by another program"), English.placed(fault));
         return store;
     }
 
@@ -161,7 +162,7 @@ class ConflictTest {
         try (CellarStore writer = open();
                 CellarStore looker = CellarStore.look(folder, CLOCK)) {
             assertEquals(RichCellar.CELLAR, looker.cellar());
-            assertTrue(looker.lookOnly().orElseThrow().getMessage().contains("only looked at"));
+            assertTrue(English.placed(looker.lookOnly().orElseThrow()).contains("only looked at"));
             assertThrows(InvalidInput.class, () -> looker.save(MINE));
             writer.save(MINE);
         }

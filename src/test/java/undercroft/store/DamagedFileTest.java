@@ -18,6 +18,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.English;
 
 class DamagedFileTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T12:00:00Z"), ZoneOffset.UTC);
@@ -54,7 +55,7 @@ class DamagedFileTest {
         } catch (InvalidInput fault) {
             refused = true;
             assertTrue(fault.where().startsWith("cellar.json"), fault.getMessage());
-            assertFalse(fault.what().isBlank());
+            assertFalse(English.of(fault).isBlank());
         }
         long ofTheFile = CellarStore.faults(folder).stream()
                 .filter(fault -> fault.where().startsWith("cellar.json"))

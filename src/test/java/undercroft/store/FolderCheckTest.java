@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.English;
 
 class FolderCheckTest {
     private static final String SOUND = "time,celsius\n2026-01-01T00:00:00Z,4\n";
@@ -31,7 +32,11 @@ class FolderCheckTest {
     }
 
     private List<String> places() {
-        return CellarStore.faults(folder).stream().map(InvalidInput::where).toList();
+        return CellarStore.faults(folder).stream()
+                .map(fault -> fault.key().equals(InvalidInput.LINE)
+                        ? fault.where() + ": line " + fault.arguments().get(0)
+                        : fault.where())
+                .toList();
     }
 
     @Test
@@ -68,8 +73,8 @@ class FolderCheckTest {
         write("loft", "time,celsius\n" + "rubbish\n".repeat(1_000));
         assertEquals(TemperatureFile.TOLD_PER_FILE + 1, places().size());
         assertEquals(
-                "has 980 more lines at fault; correct the first ones first",
-                CellarStore.faults(folder).get(TemperatureFile.TOLD_PER_FILE).what());
+                "temperatures/loft.csv: has 980 more lines at fault; correct the first ones first",
+                English.placed(CellarStore.faults(folder).get(TemperatureFile.TOLD_PER_FILE)));
     }
 
     @Test

@@ -110,7 +110,7 @@ public final class RichCellar {
                                         Optional.of(new LitHours(LocalTime.of(18, 30), LocalTime.of(6, 0)))),
                                 Optional.empty(),
                                 Optional.of(new FollowedTopic(
-                                        "home/shed/air", "/temperature", TemperatureUnit.FAHRENHEIT, -25, 55)),
+                                        "home/shed/air", "/temperature", "/at", TemperatureUnit.FAHRENHEIT, -25, 55)),
                                 OptionalDouble.of(31.5)),
                         new Place(
                                 "vault",

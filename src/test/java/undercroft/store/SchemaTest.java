@@ -31,6 +31,7 @@ import undercroft.cellar.Reading;
 import undercroft.quantity.InvalidInput;
 import undercroft.store.disk.FaultyDisk;
 import undercroft.store.json.CellarJson;
+import undercroft.wording.English;
 
 /** Files of every schema there was: one sample of each lies beside this class and is never written anew. */
 class SchemaTest {
@@ -164,7 +165,7 @@ class SchemaTest {
         try (CellarStore store = CellarStore.open(folder, CLOCK, "test", full)) {
             Cellar changed = store.cellar().withName("Changed");
             InvalidInput fault = assertThrows(InvalidInput.class, () -> store.save(changed));
-            assertTrue(fault.getMessage().contains("No space left on device"), fault.getMessage());
+            assertTrue(English.placed(fault).contains("No space left on device"), English.placed(fault));
         }
         assertArrayEquals(sample(1), Files.readAllBytes(folder.resolve("cellar.json")));
     }
@@ -208,7 +209,7 @@ class SchemaTest {
         assertEquals(RichCellar.CELLAR, CellarStore.read(folder));
         try (CellarStore store = CellarStore.open(folder, CLOCK, "test")) {
             assertEquals(RichCellar.CELLAR, store.cellar());
-            String said = store.lookOnly().orElseThrow().getMessage();
+            String said = English.placed(store.lookOnly().orElseThrow());
             assertTrue(said.contains("is 3, written by a newer version"), said);
             assertThrows(InvalidInput.class, () -> store.save(RichCellar.CELLAR.withName("Changed")));
             assertThrows(
@@ -218,7 +219,7 @@ class SchemaTest {
         assertEquals(
                 1,
                 CellarStore.faults(folder).stream()
-                        .filter(fault -> fault.getMessage().contains("newer version"))
+                        .filter(fault -> English.placed(fault).contains("newer version"))
                         .count());
     }
 
@@ -226,6 +227,6 @@ class SchemaTest {
     void aNewerSchemaThatCannotBeReadSaysThatAndNothingElse() throws IOException {
         put("{\"schema\": 3, \"lager\": []}".getBytes(StandardCharsets.UTF_8));
         InvalidInput fault = assertThrows(InvalidInput.class, () -> CellarStore.read(folder));
-        assertTrue(fault.getMessage().contains("is 3, written by a newer version"), fault.getMessage());
+        assertTrue(English.placed(fault).contains("is 3, written by a newer version"), English.placed(fault));
     }
 }

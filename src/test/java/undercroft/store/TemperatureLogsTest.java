@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
+import undercroft.wording.English;
 
 /** Temperature files that other programs write to as well. */
 class TemperatureLogsTest {
@@ -123,7 +124,8 @@ class TemperatureLogsTest {
             Files.writeString(loft, foreign);
             InvalidInput fault =
                     assertThrows(InvalidInput.class, () -> store.replaceTemperatures("loft", series(0, 10, 600, 12)));
-            assertTrue(fault.getMessage().contains("another program put something else there"), fault.getMessage());
+            assertTrue(
+                    English.placed(fault).contains("another program put something else there"), English.placed(fault));
             assertEquals(foreign, Files.readString(loft));
             Files.move(loft, folder.resolve("diary.txt"));
             store.replaceTemperatures("loft", series(0, 10, 600, 12));
@@ -142,7 +144,9 @@ class TemperatureLogsTest {
             LoggedTemperatures all = store.temperatures();
             assertEquals(series(0, 10, 600, 11, 1_800, 13), all.celsius().get("loft"));
             assertEquals(1, all.faults().size());
-            assertEquals("temperatures/loft.csv: line 4", all.faults().get(0).where());
+            assertEquals(
+                    "temperatures/loft.csv: line 4: 999 is outside what is possible here; give -60 to 100 °C",
+                    English.placed(all.faults().get(0)));
         }
     }
 

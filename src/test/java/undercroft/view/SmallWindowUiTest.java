@@ -69,7 +69,7 @@ class SmallWindowUiTest {
     @ValueSource(strings = {"serving-add", "occasion-at-time", "which-batch"})
     void theColumnOfTheServingsHidesNoneOfItsParts(String id) {
         turnTo("servings");
-        Node side = window.scene().lookup(".serving-side");
+        Node side = window.scene().lookup("#servings");
         Node part = window.scene().lookup("#" + id);
         double edge = side.localToScene(side.getLayoutBounds()).getMaxX();
         assertTrue(part.localToScene(part.getLayoutBounds()).getMaxX() <= edge, () -> id + " " + part);

@@ -26,4 +26,9 @@ public final class English {
     public static String of(InvalidInput fault) {
         return of(fault.phrase());
     }
+
+    /** Where it stands, what is wrong and what to do. */
+    public static String placed(InvalidInput fault) {
+        return Messages.english().fault(fault);
+    }
 }

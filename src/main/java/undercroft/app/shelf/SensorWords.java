@@ -47,7 +47,7 @@ public record SensorWords(String sign, List<String> sentences, boolean wantsLook
     }
 
     private static SensorWords waiting(Messages messages) {
-        return new SensorWords(messages.of("listen.state.waiting"), List.of(), false);
+        return new SensorWords(messages.of("listen.state.never"), List.of(), false);
     }
 
     private static SensorWords heard(SensorState sensor, Messages messages, QuantityFormat format) {
@@ -60,7 +60,7 @@ public record SensorWords(String sign, List<String> sentences, boolean wantsLook
         boolean silent = sensor.faults().stream().anyMatch(fault -> fault.key().equals("listen.fault.silent"));
         String sign = sensor.heard()
                 .map(at -> messages.of(silent ? "listen.state.silent" : "listen.state.heard", format.clock(at)))
-                .orElseGet(() -> messages.of(silent ? "listen.state.never" : "listen.state.waiting"));
+                .orElseGet(() -> messages.of("listen.state.never"));
         boolean leftOut =
                 sensor.faults().stream().anyMatch(fault -> !fault.key().equals("listen.fault.silent"));
         return new SensorWords(

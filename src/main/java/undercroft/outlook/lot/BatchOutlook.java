@@ -55,7 +55,7 @@ public record BatchOutlook(Batch batch, List<LotOutlook> lots) {
         return lots.stream()
                 .filter(lot -> lot.id().equals(lotId))
                 .findFirst()
-                .orElseThrow(() -> new InvalidInput("batch " + id(), "is not capped yet; finish bottling day first"));
+                .orElseThrow(() -> new InvalidInput(id(), "fault.uncapped"));
     }
 
     /** The lot whose figure stands for the batch. */
@@ -73,7 +73,7 @@ public record BatchOutlook(Batch batch, List<LotOutlook> lots) {
     public LotOutlook mainLot() {
         return lots.stream()
                 .max(Comparator.comparingInt(LotOutlook::left))
-                .orElseThrow(() -> new InvalidInput("batch " + id(), "is not capped yet; finish bottling day first"));
+                .orElseThrow(() -> new InvalidInput(id(), "fault.uncapped"));
     }
 
     /** The lot whose pressure comes nearest to its working pressure, or goes furthest beyond it, in the weeks ahead. */

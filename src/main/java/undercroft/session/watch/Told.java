@@ -48,7 +48,8 @@ final class Told {
     void standing(String kind, List<InvalidInput> faults) {
         Set<String> now = new HashSet<>();
         for (InvalidInput fault : faults) {
-            String what = kind + "/" + fault.where() + "/" + fault.key();
+            String what = kind + "/" + fault.where() + "/" + fault.key()
+                    + (fault.key().equals(InvalidInput.LINE) ? fault.arguments() : "");
             now.add(what);
             if (!standing.containsKey(what)) {
                 fault(what, fault);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import undercroft.cellar.Cellar;
 import undercroft.listen.Listener;
 import undercroft.outlook.CellarOutlook;
@@ -123,9 +124,13 @@ public final class Watch implements AutoCloseable {
 
     /** Saves what came in. Blocks on a disk. */
     public void save() {
+        save(Listener::flush);
+    }
+
+    private void save(Function<Listener, Listener.Flush> hearing) {
         told.attempt("save", () -> {
             Map<String, TimeSeries> samples = pending.take();
-            Optional<Listener.Flush> heard = listener.map(Listener::flush);
+            Optional<Listener.Flush> heard = listener.map(hearing);
             boolean saved = false;
             try {
                 Map<String, TimeSeries> all = new HashMap<>(samples);
@@ -190,8 +195,10 @@ public final class Watch implements AutoCloseable {
         published.ifPresent(page -> told.attempt("publish", () -> page.write(words, acts)));
     }
 
+    /** What came in last is saved too. */
     @Override
     public void close() {
+        save(Listener::lastFlush);
         logs.close();
         listener.ifPresent(Listener::close);
     }

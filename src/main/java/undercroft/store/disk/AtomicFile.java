@@ -23,6 +23,7 @@ import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 
 /**
  * Replaces a file as a whole or not at all. It is the only way anything in the program is written.
@@ -84,7 +85,7 @@ public final class AtomicFile {
             NewFile prepared = prepare(file, out -> out.write(content));
             prepared.put();
         } catch (IOException failure) {
-            throw refused(name, "could not be written", failure);
+            throw refused(name, "store.fault.unwritten", failure);
         }
     }
 
@@ -94,7 +95,7 @@ public final class AtomicFile {
             NewFile prepared = prepare(file, Content.of(content), true);
             prepared.put();
         } catch (IOException failure) {
-            throw refused(name, "could not be written", failure);
+            throw refused(name, "store.fault.unwritten", failure);
         }
     }
 
@@ -143,8 +144,8 @@ public final class AtomicFile {
             }
         } catch (IOException failure) {
             throw put == 0
-                    ? refused(name, "could not be written", failure)
-                    : new InvalidInput(name, "could be written in part only (" + reason(failure) + "); write it again");
+                    ? refused(name, "store.fault.unwritten", failure)
+                    : new InvalidInput(name, "store.fault.in-part", reason(failure));
         } finally {
             prepared.subList(put, prepared.size()).forEach(NewFile::giveUp);
         }
@@ -167,9 +168,7 @@ public final class AtomicFile {
                 unforced.remove(folder);
             } catch (IOException failure) {
                 throw new InvalidInput(
-                        String.valueOf(folder.getFileName()),
-                        "was written to, but the disk did not confirm it (" + reason(failure)
-                                + "); it is tried again, and lost only in a power cut before that");
+                        String.valueOf(folder.getFileName()), "store.fault.unconfirmed", reason(failure));
             }
         }
     }
@@ -182,12 +181,12 @@ public final class AtomicFile {
         Path target = file.toAbsolutePath();
         Disk.Kind kind = disk.entry(target).kind();
         switch (kind) {
-            case LINK -> throw new IOException("a link stands in its place");
-            case FOLDER -> throw new IOException("a folder stands in its place");
-            case OTHER -> throw new IOException("a pipe or device stands in its place");
+            case LINK -> throw new Obstacle("store.reason.link");
+            case FOLDER -> throw new Obstacle("store.reason.folder");
+            case OTHER -> throw new Obstacle("store.reason.device");
             case FILE -> {
                 if (!Files.isWritable(target)) {
-                    throw new IOException("write-protected");
+                    throw new Obstacle("store.reason.write-protected");
                 }
             }
             case NOTHING -> {}
@@ -232,7 +231,7 @@ public final class AtomicFile {
             disk.rename(file, renamed);
             force(renamed.toAbsolutePath().getParent());
         } catch (IOException failure) {
-            throw refused(name, "could not be renamed", failure);
+            throw refused(name, "store.fault.unrenamed", failure);
         }
     }
 
@@ -248,7 +247,7 @@ public final class AtomicFile {
             makeFolders(absolute, made);
         } catch (IOException failure) {
             made.forEach(this::discard);
-            throw new InvalidInput(name, "could not be made (" + reason(failure) + "); nothing was written");
+            throw new InvalidInput(name, "store.fault.unmade-unwritten", reason(failure));
         }
         return List.copyOf(made);
     }
@@ -272,7 +271,7 @@ public final class AtomicFile {
             disk.makePrivateFolder(folder);
             return folder;
         } catch (IOException failure) {
-            throw new InvalidInput(folder.toString(), "could not be made (" + reason(failure) + ")");
+            throw new InvalidInput(folder.toString(), "store.fault.unmade", reason(failure));
         }
     }
 
@@ -281,14 +280,13 @@ public final class AtomicFile {
         try {
             Disk.Kind kind = disk.entry(folder).kind();
             if (kind == Disk.Kind.LINK) {
-                throw new IOException("a link stands in its place");
+                throw new Obstacle("store.reason.link");
             }
             if (kind != Disk.Kind.FOLDER) {
                 disk.makeFolder(folder);
             }
         } catch (IOException failure) {
-            throw new InvalidInput(
-                    name, "could not be made (" + reason(failure) + "); nothing was saved, what was there stays");
+            throw new InvalidInput(name, "store.fault.unmade-unsaved", reason(failure));
         }
     }
 
@@ -342,20 +340,22 @@ public final class AtomicFile {
         return LEFTOVER.matcher(entry.getFileName().toString()).matches();
     }
 
-    private static InvalidInput refused(String name, String what, IOException failure) {
-        InvalidInput fault =
-                new InvalidInput(name, what + " (" + reason(failure) + "); what was there before is untouched");
+    private static InvalidInput refused(String name, String key, IOException failure) {
+        InvalidInput fault = new InvalidInput(name, key, reason(failure));
         fault.initCause(failure);
         return fault;
     }
 
-    /** Why the system refused, in its own words or those of the kind of failure. */
-    public static String reason(IOException failure) {
+    /** Why the system refused: a phrase, or its own words where it has more to say. */
+    public static Object reason(IOException failure) {
+        if (failure instanceof Obstacle obstacle) {
+            return obstacle.phrase();
+        }
         if (failure instanceof AccessDeniedException) {
-            return "no permission";
+            return Phrase.of("store.reason.permission");
         }
         if (failure instanceof NoSuchFileException) {
-            return "the folder is gone";
+            return Phrase.of("store.reason.gone");
         }
         if (failure instanceof java.nio.file.FileSystemException system && system.getReason() != null) {
             return system.getReason();

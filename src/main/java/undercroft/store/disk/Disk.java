@@ -10,7 +10,6 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
@@ -184,7 +183,7 @@ public interface Disk {
         try (DirectoryStream<Path> found = Files.newDirectoryStream(folder)) {
             for (Path entry : found) {
                 if (entries.size() == MOST_ENTRIES) {
-                    throw new FileSystemLoopException(folder + " holds more than " + MOST_ENTRIES + " entries");
+                    throw new Obstacle("store.reason.crowded", MOST_ENTRIES);
                 }
                 entries.add(entry);
             }

@@ -48,7 +48,7 @@ public final class WholeFile {
             require(disk.entry(resolved), name, most);
             return resolved;
         } catch (java.nio.file.NoSuchFileException nothing) {
-            throw new InvalidInput(name, "there is no such file; choose another");
+            throw new InvalidInput(name, "store.fault.no-file");
         } catch (IOException failure) {
             throw unreadable(name, failure);
         }
@@ -56,12 +56,10 @@ public final class WholeFile {
 
     private static void require(Disk.Entry entry, String name, long most) {
         switch (entry.kind()) {
-            case NOTHING -> throw new InvalidInput(name, "is missing");
-            case FOLDER -> throw new InvalidInput(name, "is a folder; give the file in it");
-            case LINK ->
-                throw new InvalidInput(
-                        name, "is a link to somewhere else; put the file itself there, links inside are not followed");
-            case OTHER -> throw new InvalidInput(name, "is a pipe or device; give an ordinary file");
+            case NOTHING -> throw new InvalidInput(name, "store.fault.absent");
+            case FOLDER -> throw new InvalidInput(name, "store.fault.is-folder");
+            case LINK -> throw new InvalidInput(name, "store.fault.is-link");
+            case OTHER -> throw new InvalidInput(name, "store.fault.is-device");
             case FILE -> {
                 if (entry.bytes() > most) {
                     throw tooLarge(name, most);
@@ -71,12 +69,11 @@ public final class WholeFile {
     }
 
     private static InvalidInput tooLarge(String name, long most) {
-        return new InvalidInput(name, "is larger than " + (most >> 20) + " MB, more than is read; make it smaller");
+        return new InvalidInput(name, "store.fault.too-large", most >> 20);
     }
 
     private static InvalidInput unreadable(String name, IOException failure) {
-        InvalidInput fault =
-                new InvalidInput(name, "could not be read (" + AtomicFile.reason(failure) + "); allow it to be read");
+        InvalidInput fault = new InvalidInput(name, "store.fault.unreadable", AtomicFile.reason(failure));
         fault.initCause(failure);
         return fault;
     }

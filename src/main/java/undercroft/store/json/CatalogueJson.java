@@ -71,7 +71,7 @@ final class CatalogueJson {
         double high = fields.number("high");
         return fields.made(() -> {
             if (!(low <= median && median <= high)) {
-                throw new InvalidInput("", "does not rise from low over median to high; put the three in order");
+                throw new InvalidInput("", "store.fault.not-rising");
             }
             return Interval.of(low, median, high);
         });

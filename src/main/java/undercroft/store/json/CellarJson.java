@@ -15,6 +15,7 @@ import undercroft.cellar.Serving;
 import undercroft.cellar.Settings;
 import undercroft.cellar.TaskNote;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 import undercroft.quantity.UnitSystem;
 
 /**
@@ -78,7 +79,7 @@ public final class CellarJson {
                 read = new CellarJson(cellar, bytes, known, schema);
             } else if (schema > SCHEMA) {
                 found.clear();
-                found.add(newer(schema, "so update it to open this cellar"));
+                found.add(newer(schema, "store.newer.open"));
             } else if (schema == SchemaOne.NUMBER) {
                 found.replaceAll(SchemaOne::asInFile);
             }
@@ -107,7 +108,7 @@ public final class CellarJson {
 
     private static Cellar readCellar(JsonFields fields) {
         String name = fields.text("name");
-        ZoneId zone = fields.parsed("zone", ZoneId::of, "is no time zone; give one such as Europe/Vienna");
+        ZoneId zone = fields.parsed("zone", ZoneId::of, "store.fault.zone");
         Settings settings = fields.optionalObject("settings", CellarJson::readSettings, Settings.USUAL);
         List<Place> places = fields.list("places", PlaceJson::read);
         List<Batch> batches = fields.list("batches", BatchJson::read);
@@ -126,15 +127,14 @@ public final class CellarJson {
             throw faults.remove(0);
         }
         if (schema < SchemaOne.NUMBER) {
-            throw new InvalidInput("schema", "is " + schema + ", which never was; give " + SCHEMA);
+            throw new InvalidInput("schema", "store.fault.no-schema", schema, SCHEMA);
         }
         return schema;
     }
 
-    /** What to say of a file that a newer version wrote. */
+    /** What to say of a file that a newer version wrote; {@code advice} is the key of what to do. */
     public static InvalidInput newer(int schema, String advice) {
-        return new InvalidInput(
-                "schema", "is " + schema + ", written by a newer version; this one knows " + SCHEMA + ", " + advice);
+        return new InvalidInput("schema", "store.fault.newer", schema, SCHEMA, Phrase.of(advice));
     }
 
     private static ObjectNode write(Cellar cellar, String writtenBy) {
@@ -168,7 +168,7 @@ public final class CellarJson {
                 return units;
             }
         }
-        throw new InvalidInput("units", "\"" + id + "\" is not known; use one of metric, us");
+        throw new InvalidInput("units", "fault.unknown", id, "metric, us");
     }
 
     private static String idOf(UnitSystem units) {

@@ -79,7 +79,7 @@ final class FillingPlanJson {
     }
 
     private static DatedGravity readGravity(JsonFields fields) {
-        LocalDate day = fields.parsed("day", LocalDate::parse, "is no day that exists; write it such as 2026-03-29");
+        LocalDate day = fields.parsed("day", LocalDate::parse, "store.fault.day");
         double specificGravity = fields.number("specificGravity");
         boolean includesPriming = fields.optionalFlag("includesPriming");
         return fields.made(() -> new DatedGravity(day, specificGravity, includesPriming));

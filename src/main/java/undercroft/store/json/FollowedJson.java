@@ -25,7 +25,7 @@ final class FollowedJson {
         int valueColumn = fields.whole("valueColumn");
         String timeFormat = fields.text("timeFormat");
         String unit = fields.text("unit");
-        ZoneId zone = fields.parsed("zone", ZoneId::of, "is no time zone; write one such as Europe/Lisbon");
+        ZoneId zone = fields.parsed("zone", ZoneId::of, "store.fault.zone");
         return fields.made(() -> new FollowedLog(
                 path,
                 charset,
@@ -53,7 +53,7 @@ final class FollowedJson {
                     }
                     return text.charAt(0);
                 },
-                "is not one sign; write one such as , or ; or the word tab");
+                "store.fault.sign");
         return sign == null ? ',' : sign;
     }
 
@@ -80,10 +80,11 @@ final class FollowedJson {
     static FollowedTopic readTopic(JsonFields fields) {
         String name = fields.note("name");
         String pointer = fields.note("pointer");
+        String timePointer = fields.note("timePointer");
         TemperatureUnit unit = fields.listed(TemperatureUnit.class, "unit");
         double lowest = fields.number("lowestCelsius");
         double highest = fields.number("highestCelsius");
-        return fields.made(() -> new FollowedTopic(name, pointer, unit, lowest, highest));
+        return fields.made(() -> new FollowedTopic(name, pointer, timePointer, unit, lowest, highest));
     }
 
     static PressureTopic readPressure(JsonFields fields) {
@@ -105,6 +106,7 @@ final class FollowedJson {
         return new JsonWriter()
                 .put("name", topic.name())
                 .putTold("pointer", topic.pointer())
+                .putTold("timePointer", topic.timePointer())
                 .put("unit", topic.unit())
                 .put("lowestCelsius", topic.lowestCelsius())
                 .put("highestCelsius", topic.highestCelsius())

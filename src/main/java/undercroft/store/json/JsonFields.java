@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import undercroft.catalogue.Listed;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 
 /**
  * One JSON object while it is read, with its path in the file. A fault is noted and a stand-in handed back (NaN, null,
@@ -55,12 +56,12 @@ public final class JsonFields {
     /** Notes that {@code kind} is none of the known ones, unless it was at fault already. */
     void refuseKind(String kind, String known) {
         if (faults.size() == faultsBefore) {
-            fault("kind", "\"" + kind + "\" is not known; use one of " + known);
+            fault("kind", "fault.unknown", kind, known);
         }
     }
 
-    void fault(String key, String sentence) {
-        faults.add(new InvalidInput(pathOf(key), sentence));
+    void fault(String key, String sentence, Object... arguments) {
+        faults.add(new InvalidInput(pathOf(key), sentence, arguments));
     }
 
     private String pathOf(String key) {
@@ -75,25 +76,26 @@ public final class JsonFields {
     private JsonNode required(String key, Function<JsonNode, Boolean> fits, String wanted) {
         JsonNode value = node.get(key);
         if (value == null) {
-            fault(key, "is missing; give " + wanted);
+            fault(key, "store.fault.no-value", Phrase.of(wanted));
             return null;
         }
         if (!fits.apply(value)) {
-            fault(key, "is " + kindOf(value) + "; give " + wanted);
+            fault(key, "store.fault.other-kind", kindOf(value), Phrase.of(wanted));
             return null;
         }
         return value;
     }
 
-    private static String kindOf(JsonNode value) {
-        return switch (value.getNodeType()) {
-            case STRING -> "text";
-            case NUMBER -> "a number";
-            case BOOLEAN -> "true or false";
-            case ARRAY -> "a list";
-            case OBJECT -> "an object";
-            default -> "null";
-        };
+    private static Phrase kindOf(JsonNode value) {
+        return Phrase.of(
+                switch (value.getNodeType()) {
+                    case STRING -> "store.kind.text";
+                    case NUMBER -> "store.kind.number";
+                    case BOOLEAN -> "store.kind.flag";
+                    case ARRAY -> "store.kind.list";
+                    case OBJECT -> "store.kind.object";
+                    default -> "store.kind.null";
+                });
     }
 
     String text(String key) {
@@ -101,12 +103,12 @@ public final class JsonFields {
     }
 
     private String text(String key, int longest) {
-        JsonNode value = required(key, JsonNode::isTextual, "text in quotes");
+        JsonNode value = required(key, JsonNode::isTextual, "store.wanted.text");
         if (value == null) {
             return "";
         }
         if (value.textValue().length() > longest) {
-            fault(key, "is longer than " + longest + " characters; shorten it");
+            fault(key, "fault.too-long", longest);
             return "";
         }
         return value.textValue();
@@ -118,7 +120,7 @@ public final class JsonFields {
     }
 
     double number(String key) {
-        JsonNode value = required(key, JsonNode::isNumber, "a number");
+        JsonNode value = required(key, JsonNode::isNumber, "store.wanted.number");
         if (value == null) {
             return Double.NaN;
         }
@@ -130,20 +132,20 @@ public final class JsonFields {
     }
 
     int whole(String key) {
-        JsonNode value = required(key, JsonNode::isNumber, "a whole number");
+        JsonNode value = required(key, JsonNode::isNumber, "store.wanted.whole");
         if (value == null) {
             return 0;
         }
         double number = value.doubleValue();
         if (number != Math.rint(number) || !(Math.abs(number) <= Integer.MAX_VALUE)) {
-            fault(key, "is not a whole number; give one without decimals");
+            fault(key, "store.fault.not-whole");
             return 0;
         }
         return (int) number;
     }
 
     boolean flag(String key) {
-        JsonNode value = required(key, JsonNode::isBoolean, "true or false");
+        JsonNode value = required(key, JsonNode::isBoolean, "store.wanted.flag");
         return value != null && value.booleanValue();
     }
 
@@ -156,7 +158,7 @@ public final class JsonFields {
         return isAbsent(key) ? Optional.empty() : Optional.of(text(key));
     }
 
-    /** The value made from a text; {@code sentence} says what is wrong when it cannot be made. */
+    /** The value made from a text; {@code sentence} is the key of what is wrong with the text when it cannot be made. */
     <T> T parsed(String key, Function<String, T> parser, String sentence) {
         int before = faults.size();
         String text = text(key);
@@ -165,17 +167,16 @@ public final class JsonFields {
         }
         try {
             return parser.apply(text);
-        } catch (DateTimeException fault) {
-            fault(key, "\"" + text + "\" " + sentence);
+        } catch (DateTimeException | IllegalArgumentException fault) {
+            fault(key, sentence, text);
             return null;
         }
     }
 
     Instant instant(String key) {
-        Instant instant =
-                parsed(key, Instant::parse, "is no time that exists; write it in UTC, such as 2026-03-29T01:30:00Z");
+        Instant instant = parsed(key, Instant::parse, "store.fault.time");
         if (instant != null && (instant.isBefore(EARLIEST) || !instant.isBefore(LATEST))) {
-            fault(key, "is not between the years 1900 and 2200; correct the date");
+            fault(key, "store.fault.year");
             return null;
         }
         return instant;
@@ -208,7 +209,7 @@ public final class JsonFields {
     }
 
     <T> T object(String key, Function<JsonFields, T> reader) {
-        JsonNode value = required(key, JsonNode::isObject, "an object { ... }");
+        JsonNode value = required(key, JsonNode::isObject, "store.wanted.object");
         return value == null ? null : reader.apply(new JsonFields((ObjectNode) value, pathOf(key), faults));
     }
 
@@ -217,7 +218,7 @@ public final class JsonFields {
     }
 
     <T> List<T> list(String key, Function<JsonFields, T> reader) {
-        JsonNode value = required(key, JsonNode::isArray, "a list [ ... ]");
+        JsonNode value = required(key, JsonNode::isArray, "store.wanted.list");
         List<T> read = new ArrayList<>();
         if (value instanceof ArrayNode array) {
             for (int i = 0; i < array.size(); i++) {
@@ -225,7 +226,7 @@ public final class JsonFields {
                 if (array.get(i) instanceof ObjectNode element) {
                     read.add(reader.apply(new JsonFields(element, pathOf(at), faults)));
                 } else {
-                    fault(at, "is " + kindOf(array.get(i)) + "; give an object { ... }");
+                    fault(at, "store.fault.other-kind", kindOf(array.get(i)), Phrase.of("store.wanted.object"));
                 }
             }
         }

@@ -20,6 +20,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import undercroft.quantity.InvalidInput;
+import undercroft.quantity.Phrase;
 
 /**
  * JSON as text: bytes to a tree and back. NaN and its like are let through here, so that the fault can be told by its
@@ -57,12 +58,12 @@ public final class JsonText {
     /** The object the bytes hold, or one sentence with line and column. */
     public static ObjectNode parse(byte[] bytes) {
         if (new String(bytes, StandardCharsets.UTF_8).isBlank()) {
-            throw new InvalidInput("", "is empty; restore an earlier version from the history folder");
+            throw new InvalidInput("", "store.fault.empty");
         }
         try (JsonParser parser = MAPPER.createParser(bytes)) {
             return parse(parser, bytes.length);
         } catch (IOException fault) {
-            throw new InvalidInput("", "is not UTF-8 text; it is no cellar file or was damaged");
+            throw new InvalidInput("", "store.fault.not-utf8");
         }
     }
 
@@ -70,16 +71,16 @@ public final class JsonText {
         try {
             JsonNode tree = MAPPER.readTree(parser);
             if (parser.nextToken() != null) {
-                throw new InvalidInput("", "goes on after its end" + at(parser.currentTokenLocation()) + "; remove it");
+                throw new InvalidInput("", "store.fault.goes-on", at(parser.currentTokenLocation()));
             }
             if (tree instanceof ObjectNode object) {
                 return object;
             }
-            throw new InvalidInput("", "does not hold a JSON object { ... }; it is no cellar file");
+            throw new InvalidInput("", "store.fault.no-object");
         } catch (JacksonException fault) {
             throw described(parser, length, fault);
         } catch (IOException fault) {
-            throw new InvalidInput("", "is not UTF-8 text; it is no cellar file or was damaged");
+            throw new InvalidInput("", "store.fault.not-utf8");
         }
     }
 
@@ -87,23 +88,22 @@ public final class JsonText {
         String message = fault.getOriginalMessage() == null ? "" : fault.getOriginalMessage();
         boolean atEnd = parser.currentLocation().getByteOffset() >= length;
         if (!parser.getParsingContext().inRoot() && (atEnd || message.startsWith("Unexpected end-of-input"))) {
-            return new InvalidInput(
-                    "", "breaks off" + at(fault.getLocation()) + "; the end is missing, restore an earlier version");
+            return new InvalidInput("", "store.fault.breaks-off", at(fault.getLocation()));
         }
         String where = path(parser.getParsingContext());
         if (message.startsWith("Duplicate field")) {
-            return new InvalidInput(where, "stands twice" + at(fault.getLocation()) + "; remove one of them");
+            return new InvalidInput(where, "store.fault.twice", at(fault.getLocation()));
         }
         if (fault instanceof StreamConstraintsException) {
-            return new InvalidInput("", "is nested too deeply or has too long a text" + at(fault.getLocation()));
+            return new InvalidInput("", "store.fault.too-deep", at(fault.getLocation()));
         }
-        return new InvalidInput(where, "is not JSON" + at(fault.getLocation()) + "; correct it there");
+        return new InvalidInput(where, "store.fault.not-json", at(fault.getLocation()));
     }
 
-    private static String at(JsonLocation location) {
+    private static Phrase at(JsonLocation location) {
         return location == null
-                ? ""
-                : " at line " + location.getLineNr() + ", column " + Math.max(1, location.getColumnNr());
+                ? Phrase.of("store.at.unknown")
+                : Phrase.of("store.at.line", location.getLineNr(), Math.max(1, location.getColumnNr()));
     }
 
     private static String path(JsonStreamContext context) {

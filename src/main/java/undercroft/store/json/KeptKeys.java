@@ -85,15 +85,15 @@ final class KeptKeys {
     static void refuseUnwritable(JsonNode node, String path, List<InvalidInput> faults) {
         boolean infinite = node.isDouble() && !Double.isFinite(node.doubleValue());
         if (infinite && faults.stream().noneMatch(fault -> fault.where().equals(path))) {
-            faults.add(new InvalidInput(path, "is not a finite number; give a plain figure"));
+            faults.add(new InvalidInput(path, "store.fault.not-finite"));
         }
         if (node.isTextual() && !UTF_8.newEncoder().canEncode(node.textValue())) {
-            faults.add(new InvalidInput(path, "holds half of a character; write it anew"));
+            faults.add(new InvalidInput(path, "store.fault.half-character"));
         }
         for (Map.Entry<String, JsonNode> entry : node.properties()) {
             String inner = path.isEmpty() ? entry.getKey() : path + "." + entry.getKey();
             if (!UTF_8.newEncoder().canEncode(entry.getKey())) {
-                faults.add(new InvalidInput(path, "has a key with half of a character; write it anew"));
+                faults.add(new InvalidInput(path, "store.fault.half-key"));
             }
             refuseUnwritable(entry.getValue(), inner, faults);
         }

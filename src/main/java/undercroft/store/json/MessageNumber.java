@@ -9,7 +9,7 @@ import undercroft.quantity.InvalidInput;
 /** The number in a sensor's message. */
 public final class MessageNumber {
     /** A message with a number in it is far smaller. */
-    private static final int MOST_BYTES = 100_000;
+    static final int MOST_BYTES = 100_000;
 
     private MessageNumber() {}
 

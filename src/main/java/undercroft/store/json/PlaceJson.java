@@ -66,10 +66,7 @@ final class PlaceJson {
     private static TemperatureSource readSwing(JsonFields fields) {
         double mean = fields.number("meanCelsius");
         double amplitude = fields.number("amplitudeKelvin");
-        MonthDay warmest = fields.parsed(
-                "warmestDay",
-                text -> MonthDay.parse("--" + text),
-                "is no day of the year; write month and day, such as 07-28");
+        MonthDay warmest = fields.parsed("warmestDay", text -> MonthDay.parse("--" + text), "store.fault.day-of-year");
         double spread = fields.number("spreadKelvin");
         return fields.made(() -> new TemperatureSource.YearlySwing(mean, amplitude, warmest, spread));
     }
@@ -104,9 +101,9 @@ final class PlaceJson {
         if (fields.isAbsent("litFrom") && fields.isAbsent("litUntil")) {
             return Optional.empty();
         }
-        String sentence = "is no time of day; write it such as 08:30";
-        LocalTime from = fields.parsed("litFrom", LocalTime::parse, sentence);
-        LocalTime until = fields.parsed("litUntil", LocalTime::parse, sentence);
+        String key = "store.fault.time-of-day";
+        LocalTime from = fields.parsed("litFrom", LocalTime::parse, key);
+        LocalTime until = fields.parsed("litUntil", LocalTime::parse, key);
         return from == null || until == null ? Optional.empty() : Optional.of(new LitHours(from, until));
     }
 

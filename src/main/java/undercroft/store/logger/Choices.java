@@ -68,9 +68,7 @@ public record Choices(
                     LoggerUnit.valueOf(log.unit()),
                     log.zone());
         } catch (IllegalArgumentException unknown) {
-            throw new InvalidInput(
-                    log.path(),
-                    "is to be read in a way that is not known here; bring it in by hand once and follow it");
+            throw new InvalidInput(log.path(), "logger.fault.unknown-way");
         }
     }
 

@@ -30,11 +30,11 @@ public final class ForecastFile {
         String name = LoggerFile.nameOf(file);
         try {
             if (Files.size(file) > LONGEST_BYTES) {
-                throw new InvalidInput(name, "is far too long for a forecast; choose a file with a line a day");
+                throw new InvalidInput(name, "logger.forecast.too-long");
             }
             return parse(name, new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
         } catch (IOException unreadable) {
-            throw new InvalidInput(name, "could not be read; check that the file is there and yours to read");
+            throw new InvalidInput(name, "logger.forecast.unreadable");
         }
     }
 
@@ -47,37 +47,46 @@ public final class ForecastFile {
                     && !line.isEmpty()
                     && !Character.isDigit(line.replace("\"", "").charAt(0));
             if (!line.isEmpty() && !heading) {
-                days.add(day(name + ", line " + (i + 1), line));
+                days.add(dayOf(name, line, i + 1));
             }
         }
         if (days.isEmpty()) {
-            throw new InvalidInput(name, "holds no day; give a line a day with date, lowest and highest temperature");
+            throw new InvalidInput(name, "logger.forecast.no-day");
         }
         days.sort(Comparator.comparing(Day::date));
         for (int i = 1; i < days.size(); i++) {
             if (days.get(i).date().equals(days.get(i - 1).date())) {
-                throw new InvalidInput(name, "holds " + days.get(i).date() + " twice; keep one of the lines");
+                throw new InvalidInput(
+                        name, "logger.forecast.twice", days.get(i).date().toString());
             }
         }
         return List.copyOf(days);
+    }
+
+    private static Day dayOf(String name, String line, int number) {
+        try {
+            return day(name, line);
+        } catch (InvalidInput fault) {
+            throw fault.onLine(number);
+        }
     }
 
     private static Day day(String where, String line) {
         char separator = line.indexOf(';') >= 0 ? ';' : line.indexOf('\t') >= 0 ? '\t' : ',';
         List<String> cells = Cells.of(line, separator);
         if (cells.size() < 3) {
-            throw new InvalidInput(where, "does not hold date, lowest and highest temperature");
+            throw new InvalidInput(where, "logger.forecast.cells");
         }
         try {
             LocalDate date = LocalDate.parse(cells.get(0).strip());
             double low = celsius(where, cells.get(1));
             double high = celsius(where, cells.get(2));
             if (low > high) {
-                throw new InvalidInput(where, "has a lowest temperature above the highest; swap them");
+                throw new InvalidInput(where, "logger.forecast.swapped");
             }
             return new Day(date, low, high);
         } catch (DateTimeParseException noDate) {
-            throw new InvalidInput(where, "begins with no date such as 2026-07-14");
+            throw new InvalidInput(where, "logger.forecast.date");
         }
     }
 
@@ -88,8 +97,8 @@ public final class ForecastFile {
                 return celsius;
             }
         } catch (NumberFormatException noNumber) {
-            throw new InvalidInput(where, "holds \"" + cell.strip() + "\" where a temperature in °C should stand");
+            throw new InvalidInput(where, "logger.forecast.not-celsius", cell.strip());
         }
-        throw new InvalidInput(where, "holds " + cell.strip() + " °C; air is from -40 to 60 °C");
+        throw new InvalidInput(where, "logger.forecast.range", cell.strip());
     }
 }

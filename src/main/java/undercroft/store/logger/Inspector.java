@@ -42,11 +42,7 @@ final class Inspector {
         }
         int headerRow = layout.headerRow();
         if (headerRow >= 0 && layout.splitsNumbers(headerRow)) {
-            throw new InvalidInput(
-                    name,
-                    "line " + (layout.data().get(0) + 1)
-                            + " has one cell more than the heading, so its comma may be a decimal one;"
-                            + " export the log with semicolons between the columns or with decimal points");
+            throw new InvalidInput(name, "logger.fault.comma", layout.data().get(0) + 1);
         }
         ValueColumns columns = new ValueColumns(layout, headerRow);
         char mark = columns.decimalMark();
@@ -142,17 +138,11 @@ final class Inspector {
     private InvalidInput nothingFound(List<String> lines) {
         List<String> filled = lines.stream().filter(line -> !line.isBlank()).toList();
         if (filled.isEmpty()) {
-            return new InvalidInput(name, "the file holds only blank lines; export the log again");
+            return new InvalidInput(name, "logger.fault.blank");
         }
         if (filled.size() == 1) {
-            return new InvalidInput(
-                    name,
-                    "line " + (lines.indexOf(filled.get(0)) + 1)
-                            + " is the only line and holds no reading; export the log again with its readings");
+            return new InvalidInput(name, "logger.fault.only-line", lines.indexOf(filled.get(0)) + 1);
         }
-        return new InvalidInput(
-                name,
-                "none of the first " + lines.size()
-                        + " lines holds both a time and a number; export the log as CSV with one reading a line");
+        return new InvalidInput(name, "logger.fault.no-reading", lines.size());
     }
 }

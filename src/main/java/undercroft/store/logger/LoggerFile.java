@@ -118,12 +118,8 @@ public final class LoggerFile {
                                 entry.getValue().count())
                         .thenComparing(Map.Entry::getKey))
                 .map(entry -> new InvalidInput(
-                        name,
-                        "no line can be used; line " + entry.getValue().lines().get(0) + ": "
-                                + entry.getKey().words()
-                                + "; check the columns, the order of the date and the unit"))
-                .orElseGet(() ->
-                        new InvalidInput(name, "no line with data was found; export the log again with its readings"));
+                        name, "logger.fault.unusable", entry.getValue().lines().get(0), entry.getKey()))
+                .orElseGet(() -> new InvalidInput(name, "logger.fault.no-data"));
     }
 
     /** The beginning of a file, enough to show what it is. */
@@ -147,8 +143,9 @@ public final class LoggerFile {
     }
 
     private static InvalidInput unreadable(String name, IOException cause) {
-        String why = cause instanceof NoSuchFileException ? "it is gone" : "the system does not let it be read";
-        InvalidInput fault = new InvalidInput(name, why + "; check that the file is there and yours to read");
+
+        InvalidInput fault = new InvalidInput(
+                name, cause instanceof NoSuchFileException ? "logger.fault.gone" : "logger.fault.unreadable");
         fault.initCause(cause);
         return fault;
     }

@@ -33,7 +33,7 @@ final class BeerView {
                 new FormGrid()
                         .section(context.messages().of("form.batch.section.yeast"))
                         .fields(form.beer().yeastFields()));
-        return Labels.columns(left, right);
+        return new Columns(left, right);
     }
 
     private static List<Node> shares(DaySheet sheet) {

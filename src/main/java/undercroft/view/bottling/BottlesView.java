@@ -41,7 +41,7 @@ final class BottlesView {
             });
         });
         VBox left = new VBox(6, Labels.section(context.messages().of("bottling.bottles.set-out")), rows);
-        return Labels.columns(left, new SheetView(context, form, BottlesView::filled));
+        return new Columns(left, new SheetView(context, form, BottlesView::filled));
     }
 
     private static List<Node> filled(DaySheet sheet) {

@@ -71,7 +71,7 @@ final class CappingView {
                         .addListener((property, before, after) -> write(context, form, differences)));
         form.changesProperty().addListener((property, before, after) -> write(context, form, differences));
         write(context, form, differences);
-        return Labels.columns(left, right);
+        return new Columns(left, right);
     }
 
     private static void saveLabels(BottlingContext context, Button cap, DayPrintouts printouts, CappingForm form) {

@@ -24,7 +24,7 @@ final class CarbonationView {
                 new SheetView(context, form, sheet -> List.of(usual(form, sheet))));
         SheetView warnings = new SheetView(context, form, CarbonationView::warnings);
         SheetView picture = new SheetView(context, form, sheet -> picture(context, sheet));
-        return new VBox(10, Labels.columns(top, warnings), picture);
+        return new VBox(10, new Columns(top, warnings), picture);
     }
 
     private static Node usual(PlanForm form, DaySheet sheet) {

@@ -17,7 +17,7 @@ final class CleaningView {
     static Node of(BottlingContext context, PlanForm form) {
         VBox left = new VBox(
                 8, new FormGrid().fields(form.wash().fields()), new SheetView(context, form, CleaningView::supplies));
-        return Labels.columns(left, new SheetView(context, form, CleaningView::solutions));
+        return new Columns(left, new SheetView(context, form, CleaningView::solutions));
     }
 
     private static List<Node> supplies(DaySheet sheet) {

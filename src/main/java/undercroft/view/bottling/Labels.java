@@ -61,19 +61,4 @@ final class Labels {
         }
         return grid;
     }
-
-    /** Two columns of the same width. */
-    static HBox columns(Node left, Node right) {
-        HBox columns = new HBox(28, column(left), column(right));
-        columns.getStyleClass().add("screen-columns");
-        return columns;
-    }
-
-    private static Node column(Node node) {
-        VBox column = node instanceof VBox box ? box : new VBox(node);
-        column.setPrefWidth(10);
-        column.setMinWidth(300);
-        HBox.setHgrow(column, Priority.ALWAYS);
-        return column;
-    }
 }

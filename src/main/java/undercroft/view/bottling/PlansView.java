@@ -23,7 +23,7 @@ final class PlansView extends ScrollPane {
                 10,
                 Labels.of(context.messages().of("bottling.plans.title"), "batch-title"),
                 Labels.of(context.messages().of("bottling.plans.text"), "faint"),
-                Labels.columns(plans(), begin()));
+                new Columns(plans(), begin()));
         content.getStyleClass().addAll("form", "bottling-card");
         setContent(content);
         setFitToWidth(true);

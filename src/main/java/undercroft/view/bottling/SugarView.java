@@ -19,7 +19,7 @@ final class SugarView {
                 8,
                 new FormGrid().field(form.wish().sugar()).field(form.wish().perBottle()),
                 new SheetView(context, form, SugarView::notes));
-        return Labels.columns(left, new SheetView(context, form, SugarView::figures));
+        return new Columns(left, new SheetView(context, form, SugarView::figures));
     }
 
     private static List<Node> notes(DaySheet sheet) {

@@ -25,7 +25,7 @@ final class VerdictView {
                         .field(form.beer().finalGravity()),
                 BeerView.gravities(form),
                 Labels.of(context.messages().of("bottling.verdict.rule"), "faint"));
-        return Labels.columns(left, new SheetView(context, form, VerdictView::verdict));
+        return new Columns(left, new SheetView(context, form, VerdictView::verdict));
     }
 
     private static List<Node> verdict(DaySheet sheet) {

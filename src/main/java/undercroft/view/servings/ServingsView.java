@@ -12,16 +12,26 @@ import javafx.scene.layout.VBox;
 import undercroft.app.servings.ServingForm;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.view.kit.AlertSign;
+import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.AlertWords;
 
 /** Left the servings to come and which batch to take, right the serving that is chosen. */
 public final class ServingsView extends HBox {
     private static final double LIST_SHARE = 0.36;
+    private static final double LEAST_SIDE = 320;
+    /** Less than this, and list, serving and choice stand below each other. */
+    private static final double BESIDE = 1000;
 
     private final ServingsViewModel model;
     private final WindowContext context;
     private final VBox list = new VBox();
+    private final VBox column = new VBox();
+    private final ScrollPane side = new ScrollPane();
+    private final VBox below = new VBox(12);
+    private final Node header;
+    private final ServingView pane;
+    private final ServingChoiceView choice;
 
     public ServingsView(ServingsViewModel model, WindowContext context) {
         this.context = context;
@@ -29,24 +39,47 @@ public final class ServingsView extends HBox {
         getStyleClass().addAll("middle", "servings");
         setId("servings");
         list.getStyleClass().add("serving-list");
-        VBox column = new VBox(header(), list, new ServingChoiceView(model, context));
         column.getStyleClass().add("serving-column");
-        ScrollPane scroll = new ScrollPane(column);
+        side.setContent(column);
+        choice = new ServingChoiceView(model, context);
+        header = header();
+        pane = new ServingView(model, context);
+        ScrollPane scroll = side;
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
         scroll.getStyleClass().add("serving-side");
         scroll.prefWidthProperty().bind(widthProperty().multiply(LIST_SHARE));
-        scroll.setMinWidth(320);
+        scroll.setMinWidth(LEAST_SIDE);
         setMinWidth(0);
         scroll.setMaxWidth(640);
-        ServingView pane = new ServingView(model, context);
         HBox.setHgrow(pane, Priority.ALWAYS);
+        HBox.setHgrow(below, Priority.ALWAYS);
         pane.setPrefWidth(600);
         pane.setMinWidth(0);
-        getChildren().addAll(scroll, pane);
+        below.setMinWidth(0);
+        arrange(true);
+        Widths.follow(this, width -> arrange(width >= BESIDE));
         model.linesProperty().addListener((property, before, after) -> fill());
         fill();
+    }
+
+    private void arrange(boolean beside) {
+        if (getChildren().contains(beside ? side : below)) {
+            return;
+        }
+        if (beside) {
+            below.getChildren().clear();
+            pane.setMinHeight(0);
+            column.getChildren().setAll(header, list, choice);
+            getChildren().setAll(side, pane);
+        } else {
+            column.getChildren().clear();
+            pane.setMinHeight(USE_PREF_SIZE);
+            getChildren().clear();
+            below.getChildren().setAll(header, list, pane, choice);
+            getChildren().setAll(below);
+        }
     }
 
     private Node header() {

@@ -59,7 +59,7 @@ final class BatchBody extends HBox {
     private void arrange() {
         if (wide) {
             page.getChildren().setAll(above, plots);
-            lists.setMinWidth(LEAST_LIST);
+            lists.setMinWidth(USE_COMPUTED_SIZE);
             lists.setMinHeight(0);
             lists.setPrefHeight(USE_COMPUTED_SIZE);
             getChildren().setAll(scroll, lists);

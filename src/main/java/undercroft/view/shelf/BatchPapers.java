@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import undercroft.app.form.Slug;
+import undercroft.app.shelf.BatchListsCsv;
 import undercroft.app.shelf.BatchPage;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
@@ -82,6 +83,14 @@ final class BatchPapers {
                 name(batch.batch(), "series"),
                 "csv",
                 () -> SeriesCsv.of(batch).getBytes(StandardCharsets.UTF_8));
+    }
+
+    void saveLists(Node from, BatchPage page) {
+        files.save(
+                from.getScene().getWindow(),
+                name(page.batch().batch(), "lists"),
+                "csv",
+                () -> BatchListsCsv.of(page, messages).getBytes(StandardCharsets.UTF_8));
     }
 
     void print(Node from, BatchPage page) {

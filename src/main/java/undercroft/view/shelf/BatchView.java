@@ -211,6 +211,7 @@ final class BatchView extends VBox {
             all.add(action("batch-again", "batch.action.again", () -> brewAgain(batch)));
             all.add(action("batch-labels", "batch.action.labels", () -> papers.saveLabels(this, batch)));
             all.add(action("batch-series", "batch.action.series", () -> papers.saveSeries(this, shown.batch())));
+            all.add(action("batch-lists-save", "batch.action.lists", () -> papers.saveLists(this, shown)));
             all.add(action("batch-print", "batch.action.print", () -> papers.print(this, shown)));
         }
         return all;

@@ -77,6 +77,7 @@ public final class CrateView extends Region {
         Label state = new Label(crate.state());
         state.getStyleClass().add("crate-state");
         state.setMaxWidth(Double.MAX_VALUE);
+        state.setTooltip(new Tooltip(crate.state() + "\n" + crate.sentence()));
         HBox.setHgrow(state, Priority.ALWAYS);
         HBox second = new HBox(6);
         if (crate.alert() != Alert.CLEAR) {

@@ -11,6 +11,9 @@ import undercroft.wording.Messages;
 
 /** What may explain what was seen of a batch: each explanation with its chance before anything was seen, and now. */
 final class EvidenceView extends VBox {
+    /** Chances far from what they are about are read in the wrong line. */
+    private static final double TABLE_WIDTH = 560;
+
     EvidenceView(Messages messages, List<EvidenceWords.Line> lines) {
         getStyleClass().addAll("card", "evidence");
         setId("evidence");
@@ -18,6 +21,7 @@ final class EvidenceView extends VBox {
         title.getStyleClass().add("strong");
         GridPane table = new GridPane();
         table.getStyleClass().add("evidence-table");
+        table.setMaxWidth(TABLE_WIDTH);
         table.setHgap(14);
         table.setVgap(2);
         ColumnConstraints words = new ColumnConstraints();

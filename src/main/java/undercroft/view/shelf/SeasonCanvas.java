@@ -9,6 +9,7 @@ import undercroft.picture.SeasonPicture;
 import undercroft.picture.SeasonRow;
 import undercroft.plot.mark.Frame;
 import undercroft.plot.mark.Palette;
+import undercroft.plot.mark.Picture;
 import undercroft.plot.scale.TimeScale;
 import undercroft.view.kit.CanvasPen;
 import undercroft.view.kit.FontMeasure;
@@ -18,6 +19,8 @@ import undercroft.wording.ShelfWords;
 final class SeasonCanvas extends Canvas {
     private static final long CLOSEST_SECONDS = 7L * 86_400;
     private static final long FURTHEST_AHEAD = 2L * 366 * 86_400;
+
+    private static final double WHOLE_WIDTH = 1100;
 
     private final FontMeasure measure = new FontMeasure();
     private final SeasonPicture.Sizes sizes;
@@ -50,6 +53,11 @@ final class SeasonCanvas extends Canvas {
             from = season.usualFrom();
             until = season.usualUntil();
         }
+    }
+
+    /** Whether another stretch of time is looked at than the usual one. */
+    boolean isMoved() {
+        return looked;
     }
 
     void showUsual() {
@@ -105,6 +113,15 @@ final class SeasonCanvas extends Canvas {
         }
         part(canvas, sizes.axis(), getHeight(), -top);
         part(canvas, 0, sizes.axis(), 0);
+    }
+
+    /** All of it with the names of its rows, for the stretch of time that is looked at; empty while there is none. */
+    Optional<Picture> whole() {
+        return season == null || season.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        SeasonPicture.of(season, from, until, WHOLE_WIDTH, SeasonPicture.Sizes.USUAL, measure, words)
+                                .picture());
     }
 
     private void part(GraphicsContext canvas, double clipTop, double clipBottom, double shift) {

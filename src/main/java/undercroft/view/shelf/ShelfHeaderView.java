@@ -3,6 +3,7 @@ package undercroft.view.shelf;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Menu;
@@ -11,6 +12,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -137,6 +139,11 @@ final class ShelfHeaderView extends HBox {
         order.setMinWidth(90);
         order.setPrefWidth(172);
         order.setAccessibleText(messages.of("shelf.order.sentence"));
+        Tooltip whole = new Tooltip();
+        whole.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> order.getConverter().toString(order.getValue()), order.valueProperty()));
+        order.setTooltip(whole);
         return order;
     }
 

@@ -3,11 +3,14 @@ package undercroft.view.shelf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -26,10 +29,12 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.picture.SeasonPicture;
 import undercroft.picture.SeasonRow;
 import undercroft.view.kit.Looks;
+import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.Scrolls;
 import undercroft.view.kit.Widths;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.keys.Shortcut;
+import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 
 /** The shelf as one picture with its season: a heading for each place, under it the crates, each the head of its row in time. */
@@ -53,6 +58,10 @@ final class ShelfView extends VBox {
     private final Label sum = new Label();
     private final StackPane card = new Card();
     private HBox zooms;
+    private Button all;
+    /** Above the names of the crates, and as wide. */
+    private final HBox head = new HBox(2);
+
     private double lastX;
 
     ShelfView(ShelfViewModel model, WindowContext context, TimeViewModel time, CompareViewModel compare) {
@@ -101,14 +110,20 @@ final class ShelfView extends VBox {
             double view = scroll.getViewportBounds().getHeight();
             double top = scroll.getVvalue() * Math.max(0, board.getHeight() - view);
             season.relocate(snappedLeftInset() + head, snappedTopInset());
+            if (all.isVisible() != season.isMoved()) {
+                Platform.runLater(() -> all.setVisible(season.isMoved()));
+            }
             season.draw(scroll.getViewportBounds().getWidth() - head, AXIS + view, top);
         }
     }
 
     private Region axisHead() {
+        all = zoom("season-all", "plots.zoom.all", "plots.zoom.all.sentence", () -> season.showUsual());
         sum.getStyleClass().add("faint");
+        all.managedProperty().bind(all.visibleProperty());
+        all.setVisible(false);
         zooms = new HBox(
-                zoom("season-all", "plots.zoom.all", "plots.zoom.all.sentence", () -> season.showUsual()),
+                all,
                 zoom(
                         "season-wider",
                         "plots.zoom.wider",
@@ -118,19 +133,42 @@ final class ShelfView extends VBox {
                         "season-closer",
                         "plots.zoom.closer",
                         "plots.zoom.closer.sentence",
-                        () -> season.zoom(middle(), ZOOM)));
+                        () -> season.zoom(middle(), ZOOM)),
+                seasonMenu());
+        zooms.getStyleClass().add("zoom-buttons");
         zooms.managedProperty().bind(zooms.visibleProperty());
-        HBox head = new HBox(2, sum, space(), zooms);
+        head.getChildren().setAll(sum, space(), zooms);
         zooms.setAlignment(Pos.CENTER_LEFT);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("season-head");
         head.setMinHeight(AXIS);
         head.setPrefHeight(AXIS);
         head.setMaxWidth(USE_PREF_SIZE);
-        board.layoutBoundsProperty()
-                .addListener((property, before, after) -> head.setPrefWidth(Math.max(0, board.headWidth())));
+        board.layoutBoundsProperty().addListener((property, before, after) -> fitHead());
         head.setPickOnBounds(false);
         return head;
+    }
+
+    private MenuButton seasonMenu() {
+        Messages messages = context.messages();
+        MenuButton menu = new MenuButton(messages.of("plots.menu.button"));
+        menu.setId("season-menu");
+        menu.getStyleClass().addAll("quiet", "small");
+        menu.setMinWidth(USE_PREF_SIZE);
+        menu.setAccessibleText(messages.of("season.menu.sentence"));
+        menu.setTooltip(new Tooltip(menu.getAccessibleText()));
+        menu.getItems()
+                .setAll(PlotMenu.of(
+                        this,
+                        context,
+                        messages,
+                        () -> season.whole()
+                                .map(picture -> new PlotMenu.Shown(
+                                        picture,
+                                        messages.of("season.menu.title"),
+                                        season.getAccessibleText(),
+                                        Optional.empty()))));
+        return menu;
     }
 
     private static Region space() {
@@ -153,6 +191,10 @@ final class ShelfView extends VBox {
         return button;
     }
 
+    private void fitHead() {
+        head.setPrefWidth(Math.max(0, board.headWidth()));
+    }
+
     private double middle() {
         return season.getWidth() / 2;
     }
@@ -161,6 +203,7 @@ final class ShelfView extends VBox {
         double width = getWidth();
         boolean seasonFits = width >= NARROW_HEAD + LEAST_SEASON + 40 && width > 420;
         board.setHeadWidth(!seasonFits ? Double.MAX_VALUE : width < NARROW ? NARROW_HEAD : HEAD);
+        fitHead();
         zooms.setVisible(seasonFits);
         season.setVisible(seasonFits);
         header.setCompact(width < NARROW);

@@ -38,8 +38,7 @@ final class VerdictCard extends VBox {
     private static Node step(ToDoViewModel.Line line, ToDoActions actions) {
         Label what = new Label(line.what());
         what.getStyleClass().add("todo-what");
-        Label why = new Label(actions.because(line));
-        why.getStyleClass().add("faint");
+        Label why = wrapped(actions.because(line), "faint");
         VBox said = new VBox(what, why);
         said.setMinWidth(120);
         HBox.setHgrow(said, Priority.ALWAYS);

@@ -15,6 +15,7 @@ import undercroft.picture.SpellBoard;
 import undercroft.plot.mark.Palette;
 import undercroft.view.kit.CanvasPen;
 import undercroft.view.kit.FontMeasure;
+import undercroft.view.kit.keys.Shortcut;
 import undercroft.wording.AlertWords;
 import undercroft.wording.QuantityFormat;
 
@@ -88,17 +89,16 @@ final class SpellBoardView extends Region {
     }
 
     private void key(KeyEvent event) {
-        switch (event.getCode()) {
-            case LEFT -> model.move(Step.EARLIER);
-            case RIGHT -> model.move(Step.LATER);
-            case UP -> model.move(Step.UP);
-            case DOWN -> model.move(Step.DOWN);
-            case ENTER -> open.run();
-            default -> {
-                return;
+        Shortcut.of(Shortcut.Field.SPELLS, event).ifPresent(pressed -> {
+            switch (pressed) {
+                case SPELL_EARLIER -> model.move(Step.EARLIER);
+                case SPELL_LATER -> model.move(Step.LATER);
+                case SPELL_ABOVE -> model.move(Step.UP);
+                case SPELL_BELOW -> model.move(Step.DOWN);
+                default -> open.run();
             }
-        }
-        event.consume();
+            event.consume();
+        });
     }
 
     /** Top and bottom of the chosen row, as shares of the board's height. */

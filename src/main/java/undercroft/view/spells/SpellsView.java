@@ -87,11 +87,11 @@ public final class SpellsView extends HBox {
     private Node main(SpellBoardView board) {
         Label title = new Label(context.messages().of("spells.board.title"));
         title.getStyleClass().add("section-title");
-        title.setMinWidth(Region.USE_PREF_SIZE);
         Label hint = new Label(context.messages().of("spells.board.hint"));
         hint.getStyleClass().add("faint");
-        HBox head = new HBox(12, title, hint);
-        head.setAlignment(Pos.BASELINE_LEFT);
+        hint.setWrapText(true);
+        hint.setMinHeight(Region.USE_PREF_SIZE);
+        VBox head = new VBox(2, title, hint);
         boardScroll.setContent(board);
         boardScroll.setFitToWidth(true);
         boardScroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

@@ -173,6 +173,7 @@ final class OwnCellarView extends VBox {
                     new ToggleButton(messages.of(system == UnitSystem.US ? "start.units.us" : "start.units.metric"));
             button.setId(system == UnitSystem.US ? "start-us" : "start-metric");
             button.setToggleGroup(group);
+            button.setMinWidth(Region.USE_PREF_SIZE);
             button.setSelected(system == form.unitSystem());
             button.setOnAction(event -> {
                 button.setSelected(true);

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
+import undercroft.cellar.Batch;
+import undercroft.cellar.Reading;
 import undercroft.cellar.Settings;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.OutlookSamples;
@@ -51,6 +53,25 @@ class BatchViewModelTest {
         assertTrue(page().where().contains("°C, a guess"), page().where());
         shelf.chooseBatch("quarry");
         assertFalse(page().where().contains("guess"), page().where());
+    }
+
+    @Test
+    void theListsAreATableInWhichNoNameIsAFormula() {
+        workspace.change("a reading", cellar -> {
+            Batch batch = cellar.batches().stream()
+                    .filter(each -> each.id().equals("quarry"))
+                    .findFirst()
+                    .orElseThrow();
+            return cellar.withBatch(batch.withReadings(List.of(new Reading.Gauge(
+                    OutlookSamples.NOW.minusSeconds(3600), batch.lots().get(0).id(), "=1+1", 1.9))));
+        });
+        outlook.set(OutlookSamples.outlook(workspace.getCellar(), OutlookSamples.NOW));
+        shelf.chooseBatch("quarry");
+        String table = BatchListsCsv.of(page(), Messages.english());
+        assertTrue(table.startsWith("list,when,what,note\r\n"), table);
+        assertTrue(table.contains(",gauge 1.9 bar,"), table);
+        assertTrue(table.contains("'=1+1"), table);
+        assertFalse(table.contains(",=1+1"), table);
     }
 
     @Test

@@ -47,7 +47,7 @@ class SensorWordsTest {
 
     @Test
     void aSensorThatIsHeardSaysWhenAndWantsNothing() {
-        assertEquals("sensor heard 14:05", heard().sign());
+        assertEquals("heard 14:05", heard().sign());
         assertFalse(heard().wantsLooking());
     }
 
@@ -56,12 +56,12 @@ class SensorWordsTest {
         assertTrue(words(Sensors.State.NOTHING).wantsLooking());
         SensorWords away = words(new Sensors.State(
                 true, Optional.of(new InvalidInput("broker.home:1883", "listen.fault.away")), Map.of(), List.of()));
-        assertEquals("broker not connected", away.sign());
+        assertEquals("broker away", away.sign());
         assertTrue(away.sentences().get(0).startsWith("The broker is not there"), "" + away.sentences());
         SensorWords silent = heard(new InvalidInput("Loft", "listen.fault.silent", "home/loft"));
-        assertEquals("sensor silent since 14:05", silent.sign());
+        assertEquals("silent since 14:05", silent.sign());
         SensorWords nonsense = heard(new InvalidInput("Loft", "listen.fault.numberless", "home/loft", "online"));
-        assertEquals("sensor heard 14:05, 1 left out", nonsense.sign());
+        assertEquals("heard 14:05, 1 left out", nonsense.sign());
         assertTrue(nonsense.wantsLooking());
         assertEquals(3, nonsense.sentences().size());
     }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.hivemq.client.mqtt.datatypes.MqttQos;
+import com.hivemq.client.mqtt.mqtt3.Mqtt3BlockingClient;
 import java.io.IOException;
 import java.io.StringReader;
 import java.net.URI;
@@ -31,11 +33,14 @@ import undercroft.catalogue.LightPlace;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
+import undercroft.cellar.FollowedTopic;
 import undercroft.cellar.LightSetting;
 import undercroft.cellar.Lot;
 import undercroft.cellar.Place;
 import undercroft.cellar.TemperatureSource;
+import undercroft.cellar.TemperatureUnit;
 import undercroft.demo.DemoShelf;
+import undercroft.listen.LiveBroker;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 import undercroft.session.HandClock;
@@ -219,6 +224,43 @@ class WatchTest {
             assertTrue(Files.readString(page.resolve("index.html")).contains("Another name"));
             assertEquals(2, complained.size(), "that it is over is told too: " + complained);
         }
+    }
+
+    /** Nobody answers for a message of the lightest kind, so what is heard in the last minute is worth saving too. */
+    @Test
+    void whatIsHeardInTheLastMinuteIsSavedWhenTheWatchEnds() {
+        change(cellar -> cellar.withPlace(cellar.place("loft")
+                .withTopic(Optional.of(new FollowedTopic("home/loft", "", TemperatureUnit.CELSIUS, -10, 45)))));
+        LiveBroker broker = LiveBroker.plain(scratch);
+        int saved;
+        try (Watch watch = new Watch(
+                folder,
+                Optional.empty(),
+                Optional.of(broker.named(LiveBroker.PASSWORD)),
+                clock,
+                Messages.english(),
+                said::add,
+                complained::add)) {
+            watch.round();
+            Mqtt3BlockingClient sensor = broker.sensor();
+            // Heard or not cannot be seen from outside before a minute is over: so the first one is waited for.
+            LiveBroker.await(() -> {
+                LiveBroker.send(sensor, "home/loft", MqttQos.AT_MOST_ONCE, "18");
+                clock.goOn(Duration.ofSeconds(70));
+                watch.save();
+                return !logged().isEmpty();
+            });
+            clock.goOn(Duration.ofMinutes(10));
+            LiveBroker.await(() -> {
+                LiveBroker.send(sensor, "home/loft", MqttQos.AT_MOST_ONCE, "19.25");
+                clock.goOn(Duration.ofSeconds(70));
+                return watch.isDue();
+            });
+            saved = logged().size();
+        } finally {
+            broker.stop();
+        }
+        assertTrue(logged().size() > saved, saved + " before it ended");
     }
 
     /** A batch of the demo, of which a bottle burst an hour ago. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import undercroft.quantity.InvalidInput;
+import undercroft.wording.English;
 
 class BadFileTest {
     @TempDir
@@ -43,13 +44,13 @@ class BadFileTest {
         Path file = Files.write(folder.resolve("shelf.csv"), content);
         InvalidInput fault = assertThrows(InvalidInput.class, () -> LoggerFile.inspect(file, ZoneOffset.UTC));
         assertEquals("shelf.csv", fault.where());
-        assertTrue(fault.what().contains(word), fault.what());
+        assertTrue(English.of(fault).contains(word), English.of(fault));
     }
 
     @Test
     void aFolderAndAMissingFileAreNamed() {
         InvalidInput aFolder = assertThrows(InvalidInput.class, () -> LoggerFile.inspect(folder, ZoneOffset.UTC));
-        assertTrue(aFolder.what().contains("folder"));
+        assertTrue(English.of(aFolder).contains("folder"));
         InvalidInput missing =
                 assertThrows(InvalidInput.class, () -> LoggerFile.inspect(folder.resolve("gone.csv"), ZoneOffset.UTC));
         assertEquals("gone.csv", missing.where());
@@ -59,7 +60,7 @@ class BadFileTest {
     void aFileWithOnlyFaultyReadingsSaysWhatIsWrongAndWhere() {
         InvalidInput fault = assertThrows(
                 InvalidInput.class, () -> Logs.read("t,c\n2024-01-01 00:00,-127\n2024-01-01 00:10,-127\n"));
-        assertTrue(fault.what().contains("line 2"), fault.what());
+        assertTrue(English.of(fault).contains("line 2"), English.of(fault));
     }
 
     @Test
@@ -81,7 +82,7 @@ class BadFileTest {
     void decimalCommasBetweenCommasAreRefusedAndNotCutOff() {
         InvalidInput fault = assertThrows(
                 InvalidInput.class, () -> Logs.inspect("time,temp\n2024-01-01 00:00,12,5\n2024-01-01 00:10,12,75\n"));
-        assertTrue(fault.what().contains("semicolons"), fault.what());
+        assertTrue(English.of(fault).contains("semicolons"), English.of(fault));
     }
 
     @Test

@@ -145,7 +145,8 @@ class HelpUiTest {
                     List.of(),
                     files.filter(file -> file.toString().endsWith(".java"))
                             .filter(file -> !allowed.contains(file.getFileName().toString()))
-                            .filter(file -> read(file).contains("input.KeyCode"))
+                            .filter(file -> (read(file).contains("input.KeyCode")
+                                    || read(file).contains("event.getCode()")))
                             .toList(),
                     "bind keys through Shortcut");
         }
@@ -157,7 +158,8 @@ class HelpUiTest {
                     .collect(Collectors.joining());
         }
         for (Shortcut shortcut : Shortcut.values()) {
-            boolean isDefault = Set.of(Shortcut.UNMARK_ALL, Shortcut.NO_CURSOR).contains(shortcut);
+            boolean isDefault = Set.of(Shortcut.UNMARK_ALL, Shortcut.NO_CURSOR, Shortcut.OPEN_SPELL)
+                    .contains(shortcut);
             assertTrue(
                     isDefault
                             || sources.contains("Shortcut." + shortcut)

@@ -48,8 +48,7 @@ public final class ExperimentForm extends Form {
                                 messages(),
                                 "experiment-gauge",
                                 words("gauge"),
-                                running.map(FittedGauge::instrument)
-                                        .orElseGet(() -> messages().of("form.reading.usual-gauge")))
+                                ReadingForm.usualGauge(messages(), batch, lot))
                         .required(),
                 "gauge.instrument");
         gauge.hintProperty().set(words("gauge-hint"));

@@ -65,7 +65,10 @@ public final class ReadingForm extends Form {
                 new ChoiceField<>(
                         messages(), "reading-lot", words("lot"), batch.lots(), each -> lotWords(each), chosen),
                 "lot");
-        gauge = add(new WordsField(messages(), "reading-gauge", words("gauge"), usualGauge()).required(), "gauge");
+        gauge = add(
+                new WordsField(messages(), "reading-gauge", words("gauge"), usualGauge(messages, batch, chosen))
+                        .required(),
+                "gauge");
         pressure = add(
                 new NumberField(messages(), "reading-pressure", words("pressure"), Measure.PRESSURE, units(), -0.5, 16),
                 "gaugeBar");
@@ -104,13 +107,14 @@ public final class ReadingForm extends Form {
         return messages().of("form.reading." + key);
     }
 
-    /** The gauge of an experiment, or the one read last: most people have one. */
-    private String usualGauge() {
-        Optional<String> fitted = lot.chosenProperty().get().gauge().map(FittedGauge::instrument);
+    /** The gauge of an experiment that goes on, or the one read last: most people have one. */
+    static String usualGauge(Messages messages, Batch batch, Lot lot) {
+        Optional<String> fitted =
+                lot.gauge().filter(gauge -> gauge.opened().isEmpty()).map(FittedGauge::instrument);
         if (fitted.isPresent()) {
             return fitted.get();
         }
-        String last = words("usual-gauge");
+        String last = messages.of("form.reading.usual-gauge");
         for (Reading reading : batch.readings()) {
             if (reading instanceof Reading.Gauge read) {
                 last = read.gauge();

@@ -2,6 +2,7 @@ package undercroft.app.form.place;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableBooleanValue;
 import undercroft.app.form.ChoiceField;
 import undercroft.app.form.Field;
@@ -22,6 +23,7 @@ final class TopicFields {
 
     private final WordsField name;
     private final WordsField pointer;
+    private final WordsField timePointer;
     private final ChoiceField<TemperatureUnit> unit;
     private final NumberField lowest;
     private final NumberField highest;
@@ -43,6 +45,14 @@ final class TopicFields {
                         before.map(FollowedTopic::pointer).orElse("")),
                 PATH + "pointer");
         pointer.hintProperty().set(form.messages().of("form.place.pointer-hint"));
+        timePointer = form.add(
+                new WordsField(
+                        form.messages(),
+                        "place-time-pointer",
+                        form.messages().of("form.place.time-pointer"),
+                        before.map(FollowedTopic::timePointer).orElse("")),
+                PATH + "timePointer");
+        timePointer.hintProperty().set(form.messages().of("form.place.time-pointer-hint"));
         unit = form.add(ChoiceField.of(
                 form.messages(),
                 "place-topic-unit",
@@ -72,16 +82,23 @@ final class TopicFields {
     }
 
     void askWhen(ObservableBooleanValue heard) {
-        fields().forEach(field -> field.askWhen(heard));
+        fields().stream().filter(field -> field != timePointer).forEach(field -> field.askWhen(heard));
+        timePointer.askWhen(Bindings.and(heard, pointer.textProperty().isNotEmpty()));
     }
 
     List<Field<?>> fields() {
-        return List.of(name, pointer, unit, lowest, highest);
+        return List.of(name, pointer, timePointer, unit, lowest, highest);
     }
 
     FollowedTopic topic() {
         try {
-            return new FollowedTopic(name.value(), pointer.value(), unit.value(), lowest.figure(), highest.figure());
+            return new FollowedTopic(
+                    name.value(),
+                    pointer.value(),
+                    timePointer.isAsked() ? timePointer.value() : "",
+                    unit.value(),
+                    lowest.figure(),
+                    highest.figure());
         } catch (InvalidInput fault) {
             throw fault.at(PATH + fault.where());
         }

@@ -1,6 +1,7 @@
 package undercroft.view.kit.form;
 
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -8,7 +9,9 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
 import javafx.util.StringConverter;
 import undercroft.app.form.BooleanField;
 import undercroft.app.form.ChoiceField;
@@ -62,6 +65,8 @@ public final class FieldControls {
         }
         if (field instanceof BooleanField tick) {
             CheckBox box = new CheckBox(tick.name());
+            box.setWrapText(true);
+            box.setMinHeight(Region.USE_PREF_SIZE);
             box.selectedProperty().bindBidirectional(tick.tickedProperty());
             return box;
         }
@@ -121,7 +126,17 @@ public final class FieldControls {
         combo.setConverter(new Words<>(choice));
         combo.setMaxWidth(Double.MAX_VALUE);
         combo.valueProperty().bindBidirectional(choice.chosenProperty());
+        Tooltip whole = new Tooltip();
+        whole.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> said(combo), combo.valueProperty(), combo.converterProperty()));
+        combo.setTooltip(whole);
         return combo;
+    }
+
+    /** In full what a narrow box may cut off. */
+    private static <T> String said(ComboBox<T> combo) {
+        return combo.getValue() == null ? "" : combo.getConverter().toString(combo.getValue());
     }
 
     private static final class Words<T> extends StringConverter<T> {

@@ -48,6 +48,12 @@ public enum Shortcut {
     WHOLE_TIME(Field.PLOTS, plain(KeyCode.HOME)),
     NO_CURSOR(Field.PLOTS, plain(KeyCode.ESCAPE)),
 
+    SPELL_EARLIER(Field.SPELLS, plain(KeyCode.LEFT)),
+    SPELL_LATER(Field.SPELLS, plain(KeyCode.RIGHT)),
+    SPELL_ABOVE(Field.SPELLS, plain(KeyCode.UP)),
+    SPELL_BELOW(Field.SPELLS, plain(KeyCode.DOWN)),
+    OPEN_SPELL(Field.SPELLS, plain(KeyCode.ENTER)),
+
     LIST_BEFORE(Field.LISTS, plain(KeyCode.LEFT)),
     LIST_AFTER(Field.LISTS, plain(KeyCode.RIGHT)),
 
@@ -75,6 +81,7 @@ public enum Shortcut {
         PLACE,
         CRATES,
         PLOTS,
+        SPELLS,
         LISTS,
         CHECKLIST,
         FORMS
