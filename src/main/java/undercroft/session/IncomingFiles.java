@@ -1,5 +1,7 @@
 package undercroft.session;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.util.ArrayList;
 import java.util.List;
 import undercroft.cellar.Cellar;
@@ -22,7 +24,7 @@ public final class IncomingFiles {
      *
      * @param celsius what came, by the id of its place, in the order it came
      * @param readings what the cellar does not have yet, each in its file still
-     * @param faults files that could not be taken in; they lie in {@code incoming/refused}
+     * @param faults files that could not be taken in; they lie in {@code incoming/refused}, or wait on where the disk failed
      */
     public record Taken(List<Samples> celsius, List<Readings> readings, List<InvalidInput> faults) {
         public Taken {
@@ -52,7 +54,7 @@ public final class IncomingFiles {
         List<Readings> readings = new ArrayList<>();
         List<InvalidInput> faults = new ArrayList<>();
         if (store.lookOnly().isEmpty()) {
-            Incoming incoming = Incoming.of(store.folder());
+            Incoming incoming = store.incoming();
             try {
                 temperatures(incoming, store, all, faults);
                 readings(incoming, store.cellar(), readings, faults);
@@ -83,7 +85,11 @@ public final class IncomingFiles {
         }
     }
 
+    /** A file that the disk did not give out this time may be sound: it waits on. */
     private static InvalidInput refused(Incoming incoming, Incoming.Waiting waiting, InvalidInput why) {
+        if (why.getCause() instanceof IOException failure && !(failure instanceof AccessDeniedException)) {
+            return why;
+        }
         incoming.refused(waiting);
         boolean named = why.where().isEmpty() || why.where().startsWith(waiting.name());
         String inside = named ? "" : ": " + why.where();
@@ -104,7 +110,7 @@ public final class IncomingFiles {
 
     /** Moves readings away that a store has saved; the others wait on. Blocks on a disk. */
     public static void settle(CellarStore store, List<Readings> readings) {
-        Incoming incoming = Incoming.of(store.folder());
+        Incoming incoming = store.incoming();
         Cellar saved = store.cellar();
         for (Readings one : readings) {
             if (one.file().whereKnown(saved).equals(saved)) {

@@ -299,6 +299,11 @@ public final class CellarStore implements AutoCloseable {
         });
     }
 
+    /** What other programs and machines put there for this cellar. */
+    public Incoming incoming() {
+        return new Incoming(folder);
+    }
+
     private void requirePlace(String placeId) {
         requireWritable();
         cellar().place(placeId);

@@ -17,6 +17,7 @@ public class FaultyDisk implements Disk {
         CREATE,
         WRITE,
         FORCE,
+        CLOSE,
         RENAME,
         FORCE_FOLDER,
         DELETE,
@@ -28,6 +29,7 @@ public class FaultyDisk implements Disk {
 
     private final BiPredicate<Call, Path> fails;
     private final String reason;
+    private volatile boolean resting;
     private final List<Call> calls = Collections.synchronizedList(new ArrayList<>());
 
     public FaultyDisk(String reason, BiPredicate<Call, Path> fails) {
@@ -46,7 +48,19 @@ public class FaultyDisk implements Disk {
         return List.copyOf(calls);
     }
 
+    /** From here on no call fails or is remembered, until {@link #goOn}. */
+    public void rest() {
+        resting = true;
+    }
+
+    public void goOn() {
+        resting = false;
+    }
+
     private void call(Call call, Path path) throws IOException {
+        if (resting) {
+            return;
+        }
         calls.add(call);
         if (fails.test(call, path)) {
             throw new IOException(reason);
@@ -83,6 +97,7 @@ public class FaultyDisk implements Disk {
             @Override
             public void close() throws IOException {
                 real.close();
+                call(Call.CLOSE, file);
             }
         };
     }
