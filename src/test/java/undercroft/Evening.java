@@ -81,12 +81,10 @@ abstract class Evening {
         }
     }
 
+    /** The one cellar in the usual folder; not looked into, as the window may be saving there. */
     Path onlyFolder() throws IOException {
-        try (var files = Files.walk(home)) {
-            return files.filter(file -> file.endsWith("cellar.json"))
-                    .findFirst()
-                    .orElseThrow()
-                    .getParent();
+        try (var cellars = Files.list(home.resolve("Undercroft"))) {
+            return cellars.findFirst().orElseThrow();
         }
     }
 

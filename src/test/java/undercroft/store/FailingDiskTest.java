@@ -118,7 +118,8 @@ class FailingDiskTest {
         assertOneOf(folder, cellar, cellar, List.of(log));
         try (Stream<Path> all = Files.walk(folder)) {
             assertEquals(
-                    List.of(), all.filter(file -> file.toString().endsWith(".tmp")).toList());
+                    List.of(),
+                    all.filter(file -> file.toString().endsWith(".tmp")).toList());
         }
     }
 
@@ -213,7 +214,11 @@ class FailingDiskTest {
                     letAnHourGoBy(folder);
                     assertEndsAs(folder, RichCellar.CELLAR, grown);
                 },
-                Set.of(FaultyDisk.Call.LIST, FaultyDisk.Call.READ, FaultyDisk.Call.RENAME, FaultyDisk.Call.MAKE_FOLDER));
+                Set.of(
+                        FaultyDisk.Call.LIST,
+                        FaultyDisk.Call.READ,
+                        FaultyDisk.Call.RENAME,
+                        FaultyDisk.Call.MAKE_FOLDER));
     }
 
     /** In {@code incoming}, which no lock is held on, only what is older is taken for a dead writer's. */
@@ -275,12 +280,14 @@ class FailingDiskTest {
                 (disk, scratchFolder) -> {
                     Path folder = scratchFolder.resolve("new");
                     try {
-                        CellarStore.create(folder, NOTHING_YET, CLOCK, "test", disk).close();
+                        CellarStore.create(folder, NOTHING_YET, CLOCK, "test", disk)
+                                .close();
                     } catch (InvalidInput fault) {
                         assertTold(fault);
                     }
                     if (!Files.exists(folder.resolve(CellarFolder.FILE))) {
-                        CellarStore.create(folder, NOTHING_YET, CLOCK, "test", Disk.REAL).close();
+                        CellarStore.create(folder, NOTHING_YET, CLOCK, "test", Disk.REAL)
+                                .close();
                     }
                     assertEndsAs(folder, NOTHING_YET, TimeSeries.empty());
                 },
