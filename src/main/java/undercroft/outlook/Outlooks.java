@@ -17,6 +17,8 @@ import undercroft.outlook.climate.Climates;
 import undercroft.outlook.climate.PlaceClimate;
 import undercroft.outlook.climate.PlaceOutlook;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.EvidenceCalculator;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.outlook.lot.GaugeExperiment;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.serving.ServingPlans;
@@ -94,6 +96,19 @@ public final class Outlooks {
                 Tasks.of(cellar, batches, servings, at),
                 problems,
                 List.of());
+    }
+
+    /**
+     * How what was seen of a capped batch changed what is calculated of it. It takes as long as a dozen batches.
+     *
+     * @param memory where the climates are known from
+     */
+    public static EvidenceCourse evidence(
+            Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String batchId, ShelfMemory memory) {
+        Batch batch = cellar.batch(batchId);
+        Map<String, PlaceClimate> places = climates(cellar, temperatures, BatchGrounds.moment(at), memory.climates());
+        BatchGrounds grounds = BatchGrounds.of(cellar, batch, places, at);
+        return new EvidenceCalculator(grounds.alone(), grounds.places(), grounds.told()).course(batch);
     }
 
     /**

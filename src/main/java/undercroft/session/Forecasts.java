@@ -15,8 +15,10 @@ import javafx.beans.property.SimpleObjectProperty;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
 import undercroft.outlook.Supposition;
 import undercroft.outlook.WhatIf;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.quantity.InvalidInput;
 import undercroft.series.TimeSeries;
 
@@ -26,6 +28,7 @@ public final class Forecasts implements AutoCloseable {
     private final Calculator calculator;
     private final BackgroundTasks.Line line;
     private final BackgroundTasks.Line supposing;
+    private final BackgroundTasks.Line explaining;
     private final Clock clock;
     private final ObjectProperty<Instant> asOf = new SimpleObjectProperty<>(this, "asOf");
     private final ReadOnlyObjectWrapper<CellarOutlook> outlook = new ReadOnlyObjectWrapper<>(this, "outlook");
@@ -49,6 +52,12 @@ public final class Forecasts implements AutoCloseable {
                 Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
             return Outlooks.of(cellar, temperatures, at, suppositions);
         }
+
+        /** How what was seen of a capped batch changed what is calculated of it. */
+        default EvidenceCourse evidence(
+                Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String batchId) {
+            return Outlooks.evidence(cellar, temperatures, at, batchId, new ShelfMemory());
+        }
     }
 
     public Forecasts(
@@ -61,6 +70,7 @@ public final class Forecasts implements AutoCloseable {
         this.calculator = calculator;
         this.line = tasks.line();
         this.supposing = tasks.line();
+        this.explaining = tasks.line();
         this.clock = clock;
         this.whenFaulty = whenFaulty;
         workspace.stateProperty().addListener((property, before, after) -> refresh());
@@ -115,6 +125,22 @@ public final class Forecasts implements AutoCloseable {
                 whenNotPossible);
     }
 
+    /**
+     * Works out how what was seen of a capped batch changed what is calculated of it, as of the instant looked at. A newer
+     * question takes the place of one that is not answered yet.
+     */
+    public void explain(String batchId, Consumer<EvidenceCourse> whenDone, Consumer<InvalidInput> whenNotPossible) {
+        if (closed || outlook.get() == null) {
+            return;
+        }
+        Workspace.State state = workspace.getState();
+        Instant at = outlook.get().at();
+        explaining.run(
+                () -> calculator.evidence(state.cellar(), state.temperatures(), at, batchId),
+                whenDone,
+                whenNotPossible);
+    }
+
     /** Makes the outlook anew; called by itself on every change, and by the open cellar when time goes by. */
     public void refresh() {
         if (closed) {
@@ -149,5 +175,6 @@ public final class Forecasts implements AutoCloseable {
         closed = true;
         line.drop();
         supposing.drop();
+        explaining.drop();
     }
 }

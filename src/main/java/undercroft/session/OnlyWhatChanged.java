@@ -9,6 +9,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
 import undercroft.outlook.ShelfMemory;
 import undercroft.outlook.Supposition;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.series.TimeSeries;
 
 /** Outlooks in which only what changed since the one before is worked out. */
@@ -32,5 +33,10 @@ record OnlyWhatChanged(ShelfMemory memory) implements Forecasts.Calculator {
     public CellarOutlook supposed(
             Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, List<Supposition> suppositions) {
         return Outlooks.of(cellar, temperatures, at, suppositions, memory);
+    }
+
+    @Override
+    public EvidenceCourse evidence(Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String batchId) {
+        return Outlooks.evidence(cellar, temperatures, at, batchId, memory);
     }
 }

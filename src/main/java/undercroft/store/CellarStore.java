@@ -69,7 +69,7 @@ public final class CellarStore implements AutoCloseable {
             if (!current.isNewer()) {
                 List.of(folder.path(), folder.temperatureFolder(), folder.historyFolder())
                         .forEach(files::removeLeftovers);
-                new Incoming(folder).removeAbandoned(current.cellar(), clock.instant());
+                new Incoming(folder).removeSurplus(current.cellar(), clock.instant());
             }
             return new CellarStore(folder, clock, writtenBy, files, lock, current);
         });

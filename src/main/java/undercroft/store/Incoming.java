@@ -25,7 +25,8 @@ import undercroft.store.logger.Progress;
 /**
  * The folder {@code incoming} of a cellar: {@code incoming/<place-id>/*.csv} is put there by any other program or
  * machine, written elsewhere and renamed, {@code incoming/readings/*.json} likewise. Whoever holds the cellar's lock takes
- * it in and moves it to {@code incoming/done}, or to {@code incoming/refused} when it cannot be read; nothing is deleted.
+ * it in and moves it to {@code incoming/done}, of which the newest {@value #MOST_DONE} of each folder stay, or to
+ * {@code incoming/refused} when it cannot be read, from where nothing is deleted.
  */
 public final class Incoming {
     private static final String FOLDER = "incoming";
@@ -36,6 +37,9 @@ public final class Incoming {
 
     /** So many files of a folder are looked at in one go; the rest waits for the next. */
     private static final int MOST_AT_ONCE = 1_000;
+
+    /** A sensor that is taken in once a minute leaves so many in a day and a half. */
+    private static final int MOST_DONE = 2_000;
 
     private final CellarFolder folder;
     private final AtomicFile files;
@@ -83,12 +87,19 @@ public final class Incoming {
         return file;
     }
 
-    /** Deletes what programs that died while they put something there left behind. */
-    void removeAbandoned(Cellar cellar, Instant now) {
+    /** Deletes what programs that died while they put something there left behind, and the oldest of what was taken in. */
+    void removeSurplus(Cellar cellar, Instant now) {
         Path incoming = folder.path().resolve(FOLDER);
         if (folder.kindOf(incoming) == Disk.Kind.FOLDER) {
+            Path done = incoming.resolve(DONE);
+            boolean hasDone = folder.kindOf(done) == Disk.Kind.FOLDER;
             Stream.concat(cellar.places().stream().map(Place::id), Stream.of(READINGS))
-                    .forEach(kind -> files.removeAbandoned(incoming.resolve(kind), now, file -> true));
+                    .forEach(kind -> {
+                        files.removeAbandoned(incoming.resolve(kind), now, file -> true);
+                        if (hasDone) {
+                            files.keepNewest(done.resolve(kind), MOST_DONE);
+                        }
+                    });
         }
     }
 

@@ -14,6 +14,7 @@ import undercroft.app.LastView;
 import undercroft.app.Pages;
 import undercroft.app.Pages.Page;
 import undercroft.app.TimeViewModel;
+import undercroft.app.evidence.EvidenceViewModel;
 import undercroft.app.servings.ServingsViewModel;
 import undercroft.app.shelf.BatchViewModel;
 import undercroft.app.shelf.ShelfPlan;
@@ -21,6 +22,7 @@ import undercroft.app.shelf.ShelfViewModel;
 import undercroft.app.shelf.ToDoViewModel;
 import undercroft.quantity.InvalidInput;
 import undercroft.view.bottling.BottlingView;
+import undercroft.view.evidence.EvidencePane;
 import undercroft.view.help.HelpWindow;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.Notices;
@@ -78,10 +80,20 @@ public final class MainWindow {
                     pages.show(Page.SERVINGS);
                     servings.choose(servingId);
                 });
-        shelfPage = ShelfPage.of(shelf, batch, toDo, actions, context, time, batchId -> {
-            bottling.open(batchId);
-            pages.show(Page.BOTTLING_DAY);
-        });
+        EvidenceViewModel evidence = new EvidenceViewModel(context.forecasts(), context.messages());
+        shelfPage = ShelfPage.of(
+                shelf,
+                batch,
+                toDo,
+                actions,
+                context,
+                time,
+                batchId -> {
+                    bottling.open(batchId);
+                    pages.show(Page.BOTTLING_DAY);
+                },
+                evidence,
+                () -> new EvidencePane(evidence, context, context.messages()));
         PagesView deck = new PagesView(pages)
                 .with(Page.SHELF, () -> shelfPage)
                 .with(Page.BOTTLING_DAY, () -> bottling)

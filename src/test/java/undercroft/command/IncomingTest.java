@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -69,6 +70,23 @@ class IncomingTest {
             assertEquals(1, files("incoming/done/loft/").size());
             assertTrue(IncomingFiles.takeInAlone(open).isNothing(), "once is enough");
         }
+    }
+
+    @Test
+    void ofWhatWasTakenInTheNewestStay() throws IOException {
+        Path done = Files.createDirectories(folder.resolve("incoming/done/loft"));
+        for (int i = 0; i < 2_005; i++) {
+            Path old = Files.createFile(done.resolve("log-" + i + ".csv"));
+            // The names do not tell the age: the last made are the oldest here.
+            Files.setLastModifiedTime(old, FileTime.fromMillis(1_700_000_000_000L - 1_000L * i));
+        }
+        Files.createDirectories(done.resolve("a-folder"));
+        CellarStore.open(folder, CLOCK, "test").close();
+        List<String> left = files("incoming/done/loft/");
+        assertEquals(2_000, left.size());
+        assertTrue(left.contains("incoming/done/loft/log-0.csv"));
+        assertFalse(left.contains("incoming/done/loft/log-2004.csv"));
+        assertTrue(Files.isDirectory(done.resolve("a-folder")));
     }
 
     @Test

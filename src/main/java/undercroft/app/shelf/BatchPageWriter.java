@@ -94,20 +94,14 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
     }
 
     private BatchPage.Row row(Reading reading) {
-        String what;
+        String what = new EvidenceWords(words).what(reading);
         String note = "";
         if (reading instanceof Reading.Gauge gauge) {
-            what = words.of("batch.reading.gauge", words.format().bar(gauge.gaugeBar()));
             note = gauge.gauge();
         } else if (reading instanceof Reading.Squeeze squeeze) {
-            what = words.of("batch.reading.squeeze", squeeze.feel());
             note = lotName(squeeze.lotId());
         } else if (reading instanceof Reading.Opened opened) {
-            what = words.of("batch.reading.opened", opened.perceivedCarbonation());
             note = lotName(opened.lotId());
-        } else {
-            double gravity = ((Reading.Density) reading).specificGravity();
-            what = words.of("batch.reading.gravity", words.format().number(gravity, 3));
         }
         return new BatchPage.Row(words.dayAndTime(reading.at()), what, note, Optional.of(reading), Optional.empty());
     }

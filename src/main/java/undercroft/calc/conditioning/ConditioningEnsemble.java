@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import undercroft.calc.numeric.QuasiNormals;
 import undercroft.calc.numeric.WeightedQuantiles;
 import undercroft.series.Track;
 
@@ -20,24 +21,30 @@ public final class ConditioningEnsemble {
     private static final double[] COLD_AND_WARM = {5, 25};
 
     /** What a gauge shows over what is there: standard deviation of the logarithm, shared by all its readings (assumed). */
-    private static final double GAUGE_SCALE = 0.05;
+    static final double GAUGE_SCALE = 0.05;
 
     private final Refermentation beer;
     private final int wantedMembers;
     private final EnsembleParameters members;
+    private final double[][] deviates;
+    private final Offsets offsets;
     private final double[] weights;
     private final ReadingsVerdict verdict;
 
+    /** {@code offsets} says which deviates beyond a member's own belong to what was read with. */
     ConditioningEnsemble(
             Refermentation beer,
             int wantedMembers,
             double[][] z,
+            Offsets offsets,
             int firstHidden,
             double[] weights,
             ReadingsVerdict verdict) {
         this.beer = beer;
         this.wantedMembers = wantedMembers;
         this.members = EnsembleParameters.of(beer, z, firstHidden);
+        this.deviates = z;
+        this.offsets = offsets;
         this.weights = weights;
         this.verdict = verdict;
     }
@@ -58,13 +65,13 @@ public final class ConditioningEnsemble {
         Arrays.fill(weights, 0, plain, plain == members ? 1.0 / members : (1 - hidden) / plain);
         Arrays.fill(weights, plain, members, hidden / Math.max(1, members - plain));
         return new ConditioningEnsemble(
-                beer, members, EnsembleParameters.deviates(members), plain, weights, unread(members));
+                beer, members, EnsembleParameters.deviates(members), Offsets.NONE, plain, weights, unread(members));
     }
 
     /** The one member whose constants are all at their medians, without hidden extract. */
     public static ConditioningEnsemble medianOf(Refermentation beer) {
         return new ConditioningEnsemble(
-                beer, 1, new double[1][EnsembleParameters.DIMENSIONS], 1, new double[] {1}, unread(1));
+                beer, 1, new double[1][EnsembleParameters.DIMENSIONS], Offsets.NONE, 1, new double[] {1}, unread(1));
     }
 
     /**
@@ -144,7 +151,7 @@ public final class ConditioningEnsemble {
         List<ReadingLikelihood> likelihoods = inOrder.stream()
                 .map(lot -> new ReadingLikelihood(lot, offsets, gaugeScale))
                 .toList();
-        StrataUpdate update = new StrataUpdate(beer, likelihoods, offsets.dimensions());
+        StrataUpdate update = new StrataUpdate(beer, likelihoods, offsets);
         return update.ensemble(wantedMembers, Verdicts.of(beer, likelihoods, update));
     }
 
@@ -221,6 +228,23 @@ public final class ConditioningEnsemble {
 
     EnsembleParameters memberConstants() {
         return members;
+    }
+
+    double[] weights() {
+        return weights;
+    }
+
+    /**
+     * The members' deviates as {@code wanted} numbers what is read with: those that this ensemble knows, and independent ones
+     * for bottles, instruments and people that it does not.
+     */
+    double[][] deviates(Offsets wanted) {
+        double[][] all = QuasiNormals.points(members.size, wanted.dimensions());
+        for (int m = 0; m < all.length; m++) {
+            System.arraycopy(deviates[m], 0, all[m], 0, EnsembleParameters.DIMENSIONS);
+            wanted.copyKnown(offsets, deviates[m], all[m]);
+        }
+        return all;
     }
 
     private static ReadingsVerdict unread(int members) {

@@ -7,6 +7,8 @@ import java.util.List;
  * after the member's own. Readings that share one are not independent.
  */
 record Offsets(int bottles, int instruments, int tasters, int hands) {
+    static final Offsets NONE = new Offsets(0, 0, 0, 0);
+
     static Offsets of(List<LotReadings> lots) {
         int bottles = 0;
         int instruments = 0;
@@ -46,5 +48,21 @@ record Offsets(int bottles, int instruments, int tasters, int hands) {
 
     int hand(int number) {
         return EnsembleParameters.DIMENSIONS + bottles + instruments + tasters + number;
+    }
+
+    /** Copies what {@code known} has too from one member's deviates to the same member's under this numbering. */
+    void copyKnown(Offsets known, double[] from, double[] to) {
+        for (int i = 0; i < Math.min(bottles, known.bottles); i++) {
+            to[bottle(i)] = from[known.bottle(i)];
+        }
+        for (int i = 0; i < Math.min(instruments, known.instruments); i++) {
+            to[instrument(i)] = from[known.instrument(i)];
+        }
+        for (int i = 0; i < Math.min(tasters, known.tasters); i++) {
+            to[taster(i)] = from[known.taster(i)];
+        }
+        for (int i = 0; i < Math.min(hands, known.hands); i++) {
+            to[hand(i)] = from[known.hand(i)];
+        }
     }
 }

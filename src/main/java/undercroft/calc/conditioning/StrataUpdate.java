@@ -17,12 +17,15 @@ final class StrataUpdate {
 
     private final Refermentation beer;
     private final List<ReadingLikelihood> likelihoods;
+    private final Offsets offsets;
     private final ImportanceSampler plain;
     private final ImportanceSampler hiding;
 
-    StrataUpdate(Refermentation beer, List<ReadingLikelihood> likelihoods, int dimensions) {
+    StrataUpdate(Refermentation beer, List<ReadingLikelihood> likelihoods, Offsets offsets) {
         this.beer = beer;
         this.likelihoods = likelihoods;
+        this.offsets = offsets;
+        int dimensions = offsets.dimensions();
         double prior = beer.hidden().probability();
         plain = prior < 1 ? new ImportanceSampler(beer, false, likelihoods, dimensions) : null;
         hiding = prior > 0 ? new ImportanceSampler(beer, true, likelihoods, dimensions) : null;
@@ -74,6 +77,7 @@ final class StrataUpdate {
                 beer,
                 wantedMembers,
                 kept.toArray(new double[0][]),
+                offsets,
                 firstHidden,
                 weights.stream().mapToDouble(Double::doubleValue).toArray(),
                 verdict);

@@ -13,8 +13,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -329,6 +331,30 @@ public final class AtomicFile {
                         disk.delete(entry);
                     }
                 }
+            }
+        } catch (IOException failure) {
+            // They are surplus; the next writer tries again.
+        }
+    }
+
+    /** Deletes the oldest files of a folder so that this many are left; folders and links in it are let be. */
+    public void keepNewest(Path folder, int most) {
+        try {
+            if (disk.entry(folder).kind() != Disk.Kind.FOLDER) {
+                return;
+            }
+            Map<Path, FileTime> files = new LinkedHashMap<>();
+            for (Path entry : disk.list(folder)) {
+                Disk.Entry found = disk.entry(entry);
+                if (found.kind() == Disk.Kind.FILE) {
+                    files.put(entry, found.modified());
+                }
+            }
+            List<Path> oldestFirst = files.keySet().stream()
+                    .sorted(Comparator.comparing((Path file) -> files.get(file)).thenComparing(file -> file))
+                    .toList();
+            for (Path file : oldestFirst.subList(0, Math.max(0, oldestFirst.size() - most))) {
+                disk.delete(file);
             }
         } catch (IOException failure) {
             // They are surplus; the next writer tries again.

@@ -15,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import undercroft.app.bottling.BrewAgain;
+import undercroft.app.evidence.EvidenceViewModel;
 import undercroft.app.shelf.BatchPage;
 import undercroft.app.shelf.BatchViewModel;
 import undercroft.app.shelf.CompareViewModel;
@@ -45,6 +46,7 @@ final class BatchView extends VBox {
     private final WindowContext context;
     private final Consumer<String> planBatch;
     private final CompareViewModel compare;
+    private final EvidenceViewModel evidence;
     private final BatchPapers papers;
     private final BatchBar bar;
     private final VBox above = new VBox();
@@ -62,8 +64,10 @@ final class BatchView extends VBox {
             WindowContext context,
             Runnable back,
             Consumer<String> planBatch,
-            CompareViewModel compare) {
+            CompareViewModel compare,
+            EvidenceViewModel evidence) {
         this.model = model;
+        this.evidence = evidence;
         this.toDo = toDo;
         this.actions = actions;
         this.context = context;
@@ -136,7 +140,11 @@ final class BatchView extends VBox {
         }
         above.getChildren().add(figures(shown));
         if (!shown.evidence().isEmpty()) {
-            above.getChildren().add(new EvidenceView(context.messages(), shown.evidence()));
+            above.getChildren()
+                    .add(new EvidenceView(
+                            context.messages(),
+                            shown.evidence(),
+                            () -> evidence.show(shown.batch().id())));
         }
         lists.show(shown);
         getChildren().setAll(bar, body);
@@ -207,6 +215,7 @@ final class BatchView extends VBox {
                         "batch.action.experiment-save",
                         () -> papers.saveExperiment(this, batch, lotId)));
             }
+            all.add(action("batch-evidence", "evidence.page.open", () -> evidence.show(batch.id())));
             all.add(action("batch-compare", "batch.action.compare", () -> compare.compare(List.of(batch.id()))));
             all.add(action("batch-again", "batch.action.again", () -> brewAgain(batch)));
             all.add(action("batch-labels", "batch.action.labels", () -> papers.saveLabels(this, batch)));

@@ -1,6 +1,7 @@
 package undercroft.view.shelf;
 
 import java.util.List;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -14,11 +15,11 @@ final class EvidenceView extends VBox {
     /** Chances far from what they are about are read in the wrong line. */
     private static final double TABLE_WIDTH = 560;
 
-    EvidenceView(Messages messages, List<EvidenceWords.Line> lines) {
+    EvidenceView(Messages messages, List<EvidenceWords.Line> lines, Runnable more) {
         getStyleClass().addAll("card", "evidence");
         setId("evidence");
         Label title = new Label(messages.of("evidence.title"));
-        title.getStyleClass().add("strong");
+        title.getStyleClass().add("section-title");
         GridPane table = new GridPane();
         table.getStyleClass().add("evidence-table");
         table.setMaxWidth(TABLE_WIDTH);
@@ -38,7 +39,11 @@ final class EvidenceView extends VBox {
         Label means = faint(messages.of("evidence.means"));
         means.setWrapText(true);
         means.setMinHeight(USE_PREF_SIZE);
-        getChildren().addAll(title, table, means);
+        Button open = new Button(messages.of("evidence.page.open"));
+        open.setId("evidence-open");
+        open.getStyleClass().add("quiet");
+        open.setOnAction(event -> more.run());
+        getChildren().addAll(title, table, means, open);
     }
 
     private static Label faint(String words) {

@@ -9,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import undercroft.app.TimeViewModel;
+import undercroft.app.evidence.EvidenceViewModel;
 import undercroft.app.shelf.BatchViewModel;
 import undercroft.app.shelf.CompareViewModel;
 import undercroft.app.shelf.ShelfViewModel;
@@ -36,11 +37,14 @@ public final class ShelfPage extends VBox {
     private final CompareViewModel compare;
     private final Supplier<CompareView> compareMaker;
     private BatchView batch;
+    private final EvidenceViewModel evidence;
+    private final Supplier<? extends Node> evidenceMaker;
     private CompareView compareView;
+    private Node evidencePage;
     private final HBox row = new HBox();
     private boolean wide = true;
 
-    /** {@code planBatch} leads to the bottling day of a batch that is not capped. */
+    /** {@code planBatch} leads to the bottling day of a batch that is not capped; {@code evidencePage} is made when it is asked for. */
     public static ShelfPage of(
             ShelfViewModel model,
             BatchViewModel batch,
@@ -48,7 +52,9 @@ public final class ShelfPage extends VBox {
             ToDoActions actions,
             WindowContext context,
             TimeViewModel time,
-            Consumer<String> planBatch) {
+            Consumer<String> planBatch,
+            EvidenceViewModel evidence,
+            Supplier<? extends Node> evidencePage) {
         CompareViewModel compare = new CompareViewModel(context.forecasts().outlookProperty(), context.messages());
         Runnable open = () -> model.batchOpenProperty().set(true);
         Runnable back = () -> model.batchOpenProperty().set(false);
@@ -56,9 +62,11 @@ public final class ShelfPage extends VBox {
                 model,
                 new ShelfView(model, context, time, compare),
                 new InspectorView(context.messages(), batch, toDo, actions, open),
-                () -> new BatchView(batch, toDo, actions, context, back, planBatch, compare),
+                () -> new BatchView(batch, toDo, actions, context, back, planBatch, compare, evidence),
                 compare,
-                () -> new CompareView(compare, context, context.messages(), compare::stop));
+                () -> new CompareView(compare, context, context.messages(), compare::stop),
+                evidence,
+                evidencePage);
     }
 
     /** Puts the keyboard on the crates. */
@@ -72,13 +80,17 @@ public final class ShelfPage extends VBox {
             InspectorView inspector,
             Supplier<BatchView> batchMaker,
             CompareViewModel compare,
-            Supplier<CompareView> compareMaker) {
+            Supplier<CompareView> compareMaker,
+            EvidenceViewModel evidence,
+            Supplier<? extends Node> evidenceMaker) {
         this.model = model;
         this.shelf = shelf;
         this.inspector = inspector;
         this.batchMaker = batchMaker;
         this.compare = compare;
         this.compareMaker = compareMaker;
+        this.evidence = evidence;
+        this.evidenceMaker = evidenceMaker;
         getStyleClass().add("middle");
         setMinWidth(0);
         row.setMinWidth(0);
@@ -98,6 +110,12 @@ public final class ShelfPage extends VBox {
         compare.chosenProperty().addListener((property, before, after) -> {
             if (before.isEmpty() != after.isEmpty()) {
                 arrange();
+            }
+        });
+        evidence.batchIdProperty().addListener((property, before, after) -> {
+            arrange();
+            if (!after.isEmpty()) {
+                evidencePage().requestFocus();
             }
         });
         addEventHandler(KeyEvent.KEY_PRESSED, this::key);
@@ -122,6 +140,14 @@ public final class ShelfPage extends VBox {
         return compareView;
     }
 
+    private Node evidencePage() {
+        if (evidencePage == null) {
+            evidencePage = evidenceMaker.get();
+            HBox.setHgrow(evidencePage, Priority.ALWAYS);
+        }
+        return evidencePage;
+    }
+
     private void arrange() {
         boolean open = model.batchOpenProperty().get();
         inspector.setVisible(!open);
@@ -130,7 +156,10 @@ public final class ShelfPage extends VBox {
         shelf.setPrefWidth(COLUMN);
         shelf.setMinWidth(open ? COLUMN : 0);
         inspector.setMinWidth(wide ? inspector.getPrefWidth() : 0);
-        if (!compare.chosenProperty().get().isEmpty()) {
+        if (!evidence.batchIdProperty().get().isEmpty()) {
+            inspector.setVisible(false);
+            show(new Node[] {evidencePage()}, false);
+        } else if (!compare.chosenProperty().get().isEmpty()) {
             inspector.setVisible(false);
             show(new Node[] {compareView()}, false);
         } else if (open) {

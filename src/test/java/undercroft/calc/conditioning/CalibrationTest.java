@@ -88,7 +88,8 @@ class CalibrationTest {
             for (int d = 0; d < z[0].length; d++) {
                 z[0][d] = random.nextGaussian();
             }
-            ConditioningEnsemble truth = new ConditioningEnsemble(Beers.ale(), 1, z, 1, new double[] {1}, null);
+            ConditioningEnsemble truth =
+                    new ConditioningEnsemble(Beers.ale(), 1, z, Offsets.NONE, 1, new double[] {1}, null);
             ConditioningEnsemble updated = prior.updated(readings(truth, z[0], random), CELLAR, CAPPED, analysis);
             ConditioningRun run = updated.run(CELLAR, CAPPED, new long[0]);
             double truthT95 = truth.run(CELLAR, CAPPED, new long[0]).t95EpochSecond(0);

@@ -164,7 +164,7 @@ class ConditioningRunTest {
         double dextrin = 12 * EnsembleParameters.GRAMS_PER_GRAM_HEXOSE;
         double[][] medians = new double[1][EnsembleParameters.DIMENSIONS];
         ConditioningRun run = new ConditioningEnsemble(
-                        Beers.primedWith(Beers.DOSE, 0, dextrin), 1, medians, 0, new double[] {1}, null)
+                        Beers.primedWith(Beers.DOSE, 0, dextrin), 1, medians, Offsets.NONE, 0, new double[] {1}, null)
                 .run(constant(20, 400), CAPPED, at(7, 28, 120));
         assertEquals(4.3, run.gramsPerLitre(0, 0), 0.25);
         assertEquals(6.8, run.gramsPerLitre(0, 1), 0.25);
@@ -206,7 +206,7 @@ class ConditioningRunTest {
             z[m][EnsembleParameters.DEATH] = -40;
             weights[m] = 1;
         }
-        Interval t95 = new ConditioningEnsemble(Beers.ale(), z.length, z, z.length, weights, null)
+        Interval t95 = new ConditioningEnsemble(Beers.ale(), z.length, z, Offsets.NONE, z.length, weights, null)
                 .run(constant(celsius, 300), CAPPED, new long[0])
                 .t95EpochSeconds();
         assertEquals(low, days(t95.low()), 0.05 * low);

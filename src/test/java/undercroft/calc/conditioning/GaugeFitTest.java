@@ -27,6 +27,7 @@ class GaugeFitTest {
                     BATCH.beer(),
                     1,
                     new double[][] {z},
+                    Offsets.NONE,
                     1,
                     new double[] {1},
                     new ReadingsVerdict(ReadingsVerdict.Agreement.NO_READINGS, List.of(), 1));

@@ -32,7 +32,8 @@ class ImportanceSamplerTest {
         double[][] z = new double[1][EnsembleParameters.DIMENSIONS];
         z[0][EnsembleParameters.RATE] = rate;
         z[0][EnsembleParameters.LAG] = lag;
-        ConditioningEnsemble truth = new ConditioningEnsemble(Beers.ale(), 1, z, 1, new double[] {1}, null);
+        ConditioningEnsemble truth =
+                new ConditioningEnsemble(Beers.ale(), 1, z, Offsets.NONE, 1, new double[] {1}, null);
         ConditioningRun run = truth.run(CELLAR, CAPPED, at(onDays));
         List<Observation> readings = new ArrayList<>();
         for (int i = 0; i < onDays.length; i++) {

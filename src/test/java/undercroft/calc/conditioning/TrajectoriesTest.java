@@ -111,7 +111,7 @@ class TrajectoriesTest {
     void agreesWithTheClosedFormAtOneTemperature(double celsius, double t90, double t95) {
         double[][] z = new double[1][EnsembleParameters.DIMENSIONS];
         z[0][EnsembleParameters.DEATH] = -60;
-        ConditioningRun run = new ConditioningEnsemble(Beers.ale(), 1, z, 1, new double[] {1}, null)
+        ConditioningRun run = new ConditioningEnsemble(Beers.ale(), 1, z, Offsets.NONE, 1, new double[] {1}, null)
                 .run(constant(celsius, 120), CAPPED, new long[0]);
         assertEquals(9.99701883046636, Trajectory.daysAtReference(EnsembleParameters.of(Beers.ale(), z, 1), 0), 1e-9);
         // Heat death cannot be turned off; at 25 °C it takes 0.003 a day.

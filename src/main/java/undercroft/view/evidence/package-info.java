@@ -1,0 +1,2 @@
+/** The evidence page. */
+package undercroft.view.evidence;
