@@ -219,6 +219,13 @@ final class Hand {
 
     /** Letter by letter into what has the keyboard. */
     void type(String text) {
+        await(
+                "a field has the keyboard",
+                () -> windows().stream()
+                        .filter(Window::isFocused)
+                        .findFirst()
+                        .filter(window -> window.getScene().getFocusOwner() instanceof TextInputControl)
+                        .isPresent());
         onWindowThread(() -> {
             for (String letter : text.codePoints().mapToObj(Character::toString).toList()) {
                 Scene scene = windows().stream()
