@@ -219,25 +219,28 @@ final class Hand {
 
     /** Letter by letter into what has the keyboard. */
     void type(String text) {
-        await("something has the keyboard", () -> keyboard().isPresent());
+        await(
+                "a field has the keyboard",
+                () -> windows().stream()
+                        .filter(Window::isFocused)
+                        .findFirst()
+                        .filter(window -> window.getScene().getFocusOwner() instanceof TextInputControl)
+                        .isPresent());
         onWindowThread(() -> {
             for (String letter : text.codePoints().mapToObj(Character::toString).toList()) {
+                Scene scene = windows().stream()
+                        .filter(Window::isFocused)
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError("no window has the keyboard"))
+                        .getScene();
+                Node at = scene.getFocusOwner();
                 Event.fireEvent(
-                        keyboard().orElseThrow(),
+                        at,
                         new KeyEvent(
                                 KeyEvent.KEY_TYPED, letter, letter, KeyCode.UNDEFINED, false, false, false, false));
             }
             return true;
         });
-    }
-
-    /** What has the keyboard; nothing for the moment in which a window comes up. */
-    private static Optional<Node> keyboard() {
-        return windows().stream()
-                .filter(Window::isFocused)
-                .findFirst()
-                .map(Window::getScene)
-                .map(Scene::getFocusOwner);
     }
 
     void push(KeyCode... keys) {
