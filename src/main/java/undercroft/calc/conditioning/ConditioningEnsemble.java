@@ -33,7 +33,7 @@ public final class ConditioningEnsemble {
     private final double[] weights;
     private final ReadingsVerdict verdict;
     private final MemberPrior prior;
-    private final TraitLikelihood traits;
+    private final Taught taught;
 
     /** Of somebody with no history; {@code offsets} says which deviates beyond a member's own belong to what was read with. */
     ConditioningEnsemble(
@@ -53,7 +53,7 @@ public final class ConditioningEnsemble {
                 weights,
                 verdict,
                 MemberPrior.GENERAL,
-                TraitLikelihood.NONE);
+                Taught.NOTHING);
     }
 
     ConditioningEnsemble(
@@ -65,7 +65,7 @@ public final class ConditioningEnsemble {
             double[] weights,
             ReadingsVerdict verdict,
             MemberPrior prior,
-            TraitLikelihood traits) {
+            Taught taught) {
         this.beer = beer;
         this.wantedMembers = wantedMembers;
         this.members = EnsembleParameters.of(beer, z, firstHidden);
@@ -74,7 +74,7 @@ public final class ConditioningEnsemble {
         this.weights = weights;
         this.verdict = verdict;
         this.prior = prior;
-        this.traits = traits;
+        this.taught = taught;
     }
 
     /**
@@ -110,7 +110,7 @@ public final class ConditioningEnsemble {
                 weights,
                 unread(members),
                 prior,
-                TraitLikelihood.NONE);
+                Taught.NOTHING);
     }
 
     /** Members with hidden extract know nothing of what other batches taught. */
@@ -236,7 +236,16 @@ public final class ConditioningEnsemble {
      * itself told by what others taught: make it with the general prior.
      */
     public TraitLikelihood traits() {
-        return traits;
+        return taught.traits();
+    }
+
+    /**
+     * How much more probable the readings were by what earlier batches taught than without; above 0, and 1 without readings.
+     *
+     * @param alone the same batch with the same readings, made with the general prior
+     */
+    public double evidenceRatio(ConditioningEnsemble alone) {
+        return Math.exp(taught.logEvidence() - alone.taught.logEvidence());
     }
 
     /** What explains the batch, by the weight of its members. */

@@ -18,7 +18,7 @@ import undercroft.calc.numeric.Proposal;
 final class ImportanceSampler {
     private static final int PRIOR_POINTS = 1024;
     private static final int ROUND_POINTS = 512;
-    private static final int MOST_ROUNDS = 8;
+    private static final int MOST_ROUNDS = 16;
     /** So many equally weighted points are enough. */
     static final double ENOUGH = 200;
     private static final double ENOUGH_TO_FIT = 60;

@@ -88,7 +88,7 @@ final class StrataUpdate {
                 weights.stream().mapToDouble(Double::doubleValue).toArray(),
                 verdict,
                 memberPrior,
-                traits(verdict));
+                new Taught(traits(verdict), plain == null ? 0 : plain.logEvidence()));
     }
 
     /**

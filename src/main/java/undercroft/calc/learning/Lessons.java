@@ -1,6 +1,5 @@
 package undercroft.calc.learning;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +18,12 @@ public record Lessons(List<BatchSummary> earlier, BatchKeys next) {
     public static final int MOST_TEACHERS = 24;
 
     public Lessons {
-        earlier = List.copyOf(earlier.subList(Math.max(0, earlier.size() - MOST_TEACHERS), earlier.size()));
+        earlier = newest(earlier);
+    }
+
+    /** Those of summaries, the oldest first, that still teach. */
+    public static List<BatchSummary> newest(List<BatchSummary> all) {
+        return List.copyOf(all.subList(Math.max(0, all.size() - MOST_TEACHERS), all.size()));
     }
 
     public boolean isEmpty() {
@@ -48,19 +52,18 @@ public record Lessons(List<BatchSummary> earlier, BatchKeys next) {
         return evidenceRatio(own) < LEAST_EVIDENCE_RATIO;
     }
 
+    /**
+     * The same from a forecast that began with {@link #prior}, whose general share is taken out.
+     *
+     * @param mixedRatio how much likelier the readings were under {@link #prior} than under the general prior
+     */
+    public static boolean isUnlike(double mixedRatio) {
+        double learnedRatio = (mixedRatio - LearnedPrior.GENERAL_SHARE) / (1 - LearnedPrior.GENERAL_SHARE);
+        return learnedRatio < LEAST_EVIDENCE_RATIO;
+    }
+
     /** How many readings taught it. */
     public int readings() {
         return earlier.stream().mapToInt(BatchSummary::readings).sum();
-    }
-
-    /** Those of summaries, the oldest first, that are like what came before each. */
-    public static List<BatchSummary> likeEachOther(List<BatchSummary> all) {
-        List<BatchSummary> kept = new ArrayList<>();
-        for (BatchSummary each : all) {
-            if (!new Lessons(kept, each.keys()).isUnlike(each)) {
-                kept.add(each);
-            }
-        }
-        return kept;
     }
 }

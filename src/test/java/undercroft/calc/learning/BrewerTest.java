@@ -153,10 +153,8 @@ class BrewerTest {
     }
 
     @Test
-    void aBatchFarFromTheOthersIsUnlikeThemAndTeachesNothing() {
-        List<BatchSummary> four = List.of(seen(ALE, 1), seen(ALE, 1.1), seen(ALE, 0.9), seen(ALE, -2.5));
-        assertEquals(four.subList(0, 3), Lessons.likeEachOther(four));
-        Lessons lessons = new Lessons(four.subList(0, 3), ALE);
+    void aBatchFarFromTheOthersIsUnlikeThem() {
+        Lessons lessons = new Lessons(List.of(seen(ALE, 1), seen(ALE, 1.1), seen(ALE, 0.9)), ALE);
         assertTrue(lessons.evidenceRatio(seen(ALE, 1)) > 1);
         assertTrue(lessons.isUnlike(seen(ALE, -2.5)));
     }
