@@ -183,7 +183,7 @@ final class CellarSwitch implements CellarChooser, AutoCloseable {
         faults = its;
         shown.window().turnTo(left == null ? kept.view() : LastView.SHELF);
         shown.window().show(stage);
-        cellar.workspace().faults().stream().findFirst().ifPresent(its::show);
+        cellar.workspace().faults().stream().findFirst().or(cellar::limitsFell).ifPresent(its::show);
         if (left != null) {
             leave(left.cellar());
         }

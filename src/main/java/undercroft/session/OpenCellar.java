@@ -158,6 +158,19 @@ public final class OpenCellar implements AutoCloseable {
         return ticker;
     }
 
+    /**
+     * What to say once to a cellar of an earlier version, which knew less of what can make a bottle stronger: why its
+     * heat limits fell, and what raises them where the beer was finished.
+     */
+    public Optional<InvalidInput> limitsFell() {
+        long batches = workspace.getCellar().batches().stream()
+                .filter(batch -> batch.leftAt(clock.instant()) > 0)
+                .count();
+        return store.isOfEarlierVersion() && batches > 0
+                ? Optional.of(new InvalidInput("", "store.limits-fell", batches))
+                : Optional.empty();
+    }
+
     /** Why nothing can be changed, where that is so. */
     public Optional<InvalidInput> lookOnly() {
         return workspace.lookOnly();

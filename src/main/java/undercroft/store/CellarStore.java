@@ -154,6 +154,11 @@ public final class CellarStore implements AutoCloseable {
         return folder.path();
     }
 
+    /** Whether the file is still as an earlier version of the program wrote it; the next change rewrites it. */
+    public synchronized boolean isOfEarlierVersion() {
+        return current.schema() < CellarJson.SCHEMA;
+    }
+
     /** The cellar as it was read or last saved. */
     public synchronized Cellar cellar() {
         return current.cellar();

@@ -89,4 +89,23 @@ class OpenCellarTest {
             assertEquals("Attic", CellarStore.read(folder.resolve("shelf")).name());
         }
     }
+
+    /** Two batches of the sample have bottles left at that noon. */
+    @Test
+    void aCellarOfAnEarlierVersionIsToldWhyItsLimitsFellUntilItIsSavedAnew() throws Exception {
+        Path cellar = java.nio.file.Files.createDirectories(folder.resolve("old"));
+        try (java.io.InputStream sample = CellarStore.class.getResourceAsStream("cellar-schema-1.json")) {
+            java.nio.file.Files.copy(sample, cellar.resolve("cellar.json"));
+        }
+        try (OpenCellar opened = OpenCellar.of(
+                CellarStore.open(cellar, clock, "test"), clock, work.threads(), Optional.empty(), faults::add)) {
+            InvalidInput line = opened.limitsFell().orElseThrow();
+            assertEquals("store.limits-fell", line.key());
+            opened.workspace().change("rename", each -> each.withName("Loft"));
+            assertEquals(Optional.empty(), opened.limitsFell());
+        }
+        try (OpenCellar fresh = open("fresh")) {
+            assertEquals(Optional.empty(), fresh.limitsFell());
+        }
+    }
 }
