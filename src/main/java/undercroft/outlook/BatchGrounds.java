@@ -79,10 +79,7 @@ record BatchGrounds(Cellar alone, Instant told, Map<String, PlaceClimate> places
                         .filter(sugar -> sugars.contains(sugar.id()))
                         .toList());
         return new BatchGrounds(
-                alone,
-                told,
-                placeIds.stream().collect(Collectors.toMap(Function.identity(), climates::get)),
-                earlier);
+                alone, told, placeIds.stream().collect(Collectors.toMap(Function.identity(), climates::get)), earlier);
     }
 
     /** The last full ten minutes, which a shelf is told for where nothing happened since. */
@@ -131,8 +128,7 @@ record BatchGrounds(Cellar alone, Instant told, Map<String, PlaceClimate> places
 
     /** Whether the other grounds give the same outlook. */
     boolean areAlike(BatchGrounds other) {
-        return earlier.equals(other.earlier)
-                && areAlike(other, isGone() ? LotClimate.endOf(told) : Long.MAX_VALUE - 1);
+        return earlier.equals(other.earlier) && areAlike(other, isGone() ? LotClimate.endOf(told) : Long.MAX_VALUE - 1);
     }
 
     /** Whether the other grounds give the same lesson. */

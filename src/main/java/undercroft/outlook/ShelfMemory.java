@@ -50,8 +50,9 @@ public final class ShelfMemory {
 
     /** What a batch teaches by these grounds, made if it is not known. */
     Optional<BatchSummary> lesson(BatchGrounds grounds) {
-        return lessons.compute(grounds.batchId(), (id, known) ->
-                        known != null && known.grounds().teachAlike(grounds)
+        return lessons.compute(
+                        grounds.batchId(),
+                        (id, known) -> known != null && known.grounds().teachAlike(grounds)
                                 ? known
                                 : new Lesson(grounds, grounds.summary()))
                 .summary();

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import undercroft.calc.learning.BatchSummary;
 import undercroft.calc.learning.Lessons;
 import undercroft.cellar.Batch;
@@ -29,11 +30,9 @@ record Teaching(Cellar cellar, Map<String, PlaceClimate> places, Instant at, She
         while (first < capped.size() && capped.get(first).leftAt(at) == 0) {
             first++;
         }
-        Map<String, Optional<BatchSummary>> teachers = new HashMap<>();
-        teachers(capped, first).parallelStream()
-                .map(batch -> Map.entry(batch.id(), memory.lesson(BatchGrounds.ofReadings(cellar, batch, places, at))))
-                .sequential()
-                .forEach(each -> teachers.put(each.getKey(), each.getValue()));
+        Map<String, Optional<BatchSummary>> teachers = teachers(capped, first).parallelStream()
+                .collect(Collectors.toMap(
+                        Batch::id, batch -> memory.lesson(BatchGrounds.ofReadings(cellar, batch, places, at))));
         Map<String, List<BatchSummary>> lessons = new HashMap<>();
         List<BatchSummary> earlier = new ArrayList<>();
         for (Batch batch : capped) {
@@ -49,9 +48,8 @@ record Teaching(Cellar cellar, Map<String, PlaceClimate> places, Instant at, She
 
     /** Those that may teach somebody who still learns: the newest before the first learner, and all that came after. */
     private List<Batch> teachers(List<Batch> capped, int firstLearner) {
-        List<Batch> before = capped.subList(0, firstLearner).stream()
-                .filter(this::teaches)
-                .toList();
+        List<Batch> before =
+                capped.subList(0, firstLearner).stream().filter(this::teaches).toList();
         List<Batch> all =
                 new ArrayList<>(before.subList(Math.max(0, before.size() - Lessons.MOST_TEACHERS), before.size()));
         capped.subList(firstLearner, capped.size()).stream()

@@ -87,9 +87,8 @@ public final class Band {
         double[][] both = new double[one.length][low.length];
         for (int level = 0; level < one.length; level++) {
             for (int i = 0; i < low.length; i++) {
-                both[level][i] = level < 2
-                        ? Math.min(one[level][i], two[level][i])
-                        : Math.max(one[level][i], two[level][i]);
+                both[level][i] =
+                        level < 2 ? Math.min(one[level][i], two[level][i]) : Math.max(one[level][i], two[level][i]);
             }
         }
         return new Band(epochSeconds, both);

@@ -30,8 +30,10 @@ public record LearnedWords(ShelfWords words) {
 
     /** The dates that the lot would have without the others; empty where they taught nothing. */
     Optional<String> alone(LotOutlook lot) {
-        return lot.ready().alone().map(seconds -> words.of(
-                        "learned.alone", day(seconds.low()), day(seconds.median()), day(seconds.high())));
+        return lot.ready()
+                .alone()
+                .map(seconds ->
+                        words.of("learned.alone", day(seconds.low()), day(seconds.median()), day(seconds.high())));
     }
 
     private String day(double epochSecond) {

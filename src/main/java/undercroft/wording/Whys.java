@@ -221,7 +221,8 @@ public record Whys(ShelfWords words) {
                 Stream.of(
                                 Stream.of(assumed("why.assumed.two-weeks", Grade.COMMON_PRACTICE)),
                                 Stream.of(assumed("why.assumed.room", Grade.ASSUMED)),
-                                lot.ready().alone().stream().map(alone -> assumed("why.assumed.learned", Grade.ASSUMED)))
+                                lot.ready().alone().stream()
+                                        .map(alone -> assumed("why.assumed.learned", Grade.ASSUMED)))
                         .flatMap(Function.identity())
                         .toList();
         };

@@ -32,8 +32,7 @@ class TeachingTest {
     private static final double[] FAST = {1.2, 1.9, 2.1, 2.1, 2.1};
 
     private static Batch batch(String id, int ageDays, double... bars) {
-        SampleBatch batch =
-                new SampleBatch(id, id, ageDays).lot("cupboard", "longneck-330", GlassColour.AMBER, 40, 0);
+        SampleBatch batch = new SampleBatch(id, id, ageDays).lot("cupboard", "longneck-330", GlassColour.AMBER, 40, 0);
         for (int i = 0; i < bars.length; i++) {
             Instant at = NOW.minus(Duration.ofDays(ageDays - DAYS[i]));
             batch.read(new Reading.Gauge(at, "lot-1", "gauge bottle", bars[i]));
@@ -66,8 +65,7 @@ class TeachingTest {
 
     private static double wide(LotOutlook lot) {
         return Duration.between(
-                        lot.ready().early().orElseThrow(),
-                        lot.ready().late().orElseThrow())
+                        lot.ready().early().orElseThrow(), lot.ready().late().orElseThrow())
                 .toHours();
     }
 
@@ -89,7 +87,8 @@ class TeachingTest {
     void aSlowOneMakesThemLater() {
         Cellar shelf = cellar(batch("old", 90, SLOW), batch("next", 2));
         assertTrue(learned(shelf, "next").orElseThrow().timesAsFast().median() < 1);
-        Instant untaught = lot(cellar(batch("next", 2)), "next").ready().median().orElseThrow();
+        Instant untaught =
+                lot(cellar(batch("next", 2)), "next").ready().median().orElseThrow();
         assertTrue(lot(shelf, "next").ready().median().orElseThrow().isAfter(untaught));
     }
 

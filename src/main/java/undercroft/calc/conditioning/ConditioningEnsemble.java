@@ -44,16 +44,7 @@ public final class ConditioningEnsemble {
             int firstHidden,
             double[] weights,
             ReadingsVerdict verdict) {
-        this(
-                beer,
-                wantedMembers,
-                z,
-                offsets,
-                firstHidden,
-                weights,
-                verdict,
-                MemberPrior.GENERAL,
-                Taught.NOTHING);
+        this(beer, wantedMembers, z, offsets, firstHidden, weights, verdict, MemberPrior.GENERAL, Taught.NOTHING);
     }
 
     ConditioningEnsemble(

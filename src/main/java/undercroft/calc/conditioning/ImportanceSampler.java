@@ -21,6 +21,7 @@ final class ImportanceSampler {
     private static final int MOST_ROUNDS = 16;
     /** So many equally weighted points are enough. */
     static final double ENOUGH = 200;
+
     private static final double ENOUGH_TO_FIT = 60;
 
     /** Chosen once; the same readings give the same answer. */

@@ -73,9 +73,7 @@ final class MemberPrior {
         for (double each : traits) {
             ofTraits += each * each;
         }
-        return general
-                + 0.5 * (ofTraits + traits.length * Math.log(2 * Math.PI))
-                + learned.logDensity(traits);
+        return general + 0.5 * (ofTraits + traits.length * Math.log(2 * Math.PI)) + learned.logDensity(traits);
     }
 
     /** What weighted members say of the traits; they must be weighed under the general prior. */

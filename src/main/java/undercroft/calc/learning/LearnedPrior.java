@@ -28,8 +28,7 @@ public final class LearnedPrior {
     /** A normal of the mixture: its share and moments in the order of {@link Trait#place}. */
     record Part(double share, RealVector mean, RealMatrix covariance) {
         static Part general(double share) {
-            return new Part(
-                    share, new ArrayRealVector(Trait.COUNT), MatrixUtils.createRealIdentityMatrix(Trait.COUNT));
+            return new Part(share, new ArrayRealVector(Trait.COUNT), MatrixUtils.createRealIdentityMatrix(Trait.COUNT));
         }
     }
 
@@ -87,8 +86,7 @@ public final class LearnedPrior {
     /** With the general prior's share. */
     LearnedPrior withGeneral() {
         List<Part> mixed = new ArrayList<>();
-        parts.forEach(part ->
-                mixed.add(new Part((1 - GENERAL_SHARE) * part.share(), part.mean(), part.covariance())));
+        parts.forEach(part -> mixed.add(new Part((1 - GENERAL_SHARE) * part.share(), part.mean(), part.covariance())));
         mixed.add(Part.general(GENERAL_SHARE));
         return new LearnedPrior(mixed);
     }

@@ -39,7 +39,9 @@ public record Lessons(List<BatchSummary> earlier, BatchKeys next) {
 
     /** The brewer's part alone, for saying what was learned; empty where nothing was. */
     public Optional<LearnedPrior> brewersPart() {
-        return isEmpty() ? Optional.empty() : Optional.of(Brewer.of(earlier, next).ownPart(next));
+        return isEmpty()
+                ? Optional.empty()
+                : Optional.of(Brewer.of(earlier, next).ownPart(next));
     }
 
     /** How much likelier a batch's readings are by what the others taught than without; 1 where they taught nothing. */

@@ -20,8 +20,8 @@ public final class TraitLikelihood {
     private static final double NOISE_DEVIATIONS = 3;
 
     /** Of readings that say nothing. */
-    public static final TraitLikelihood NONE = new TraitLikelihood(
-            new ArrayRealVector(Trait.COUNT), new Array2DRowRealMatrix(Trait.COUNT, Trait.COUNT));
+    public static final TraitLikelihood NONE =
+            new TraitLikelihood(new ArrayRealVector(Trait.COUNT), new Array2DRowRealMatrix(Trait.COUNT, Trait.COUNT));
 
     private final RealVector pull;
     private final RealMatrix sharpness;
@@ -69,8 +69,8 @@ public final class TraitLikelihood {
                 continue;
             }
             RealVector direction = directions.getEigenvector(k).append(new ArrayRealVector(Trait.COUNT - known));
-            kept = kept.add(direction.mapMultiply(
-                    direction.getSubVector(0, known).dotProduct(pull)));
+            kept = kept.add(
+                    direction.mapMultiply(direction.getSubVector(0, known).dotProduct(pull)));
             sharpness = sharpness.add(direction.outerProduct(direction).scalarMultiply(value));
         }
         return new TraitLikelihood(kept, sharpness);
@@ -97,8 +97,7 @@ public final class TraitLikelihood {
 
     /** Log of the mean likelihood under a normal prior, to a constant of its own. */
     double logEvidence(RealVector mean, RealMatrix covariance) {
-        RealMatrix mixed =
-                MatrixUtils.createRealIdentityMatrix(Trait.COUNT).add(sharpness.multiply(covariance));
+        RealMatrix mixed = MatrixUtils.createRealIdentityMatrix(Trait.COUNT).add(sharpness.multiply(covariance));
         LUDecomposition solver = new LUDecomposition(mixed);
         RealVector centred = pull.subtract(sharpness.operate(mean));
         RealVector solved = solver.getSolver().solve(centred);

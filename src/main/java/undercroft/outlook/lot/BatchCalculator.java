@@ -29,8 +29,7 @@ import undercroft.outlook.climate.PlaceClimate;
  * @param cellar with this batch, its places, bottles and sugars alone
  * @param earlier what earlier batches teach, the oldest first
  */
-public record BatchCalculator(
-        Cellar cellar, Map<String, PlaceClimate> places, Instant at, List<BatchSummary> earlier) {
+public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, Instant at, List<BatchSummary> earlier) {
     public BatchOutlook outlook(Batch batch) {
         if (batch.cappedAt().isEmpty() || batch.cappedAt().get().isAfter(at)) {
             return new BatchOutlook(batch, List.of(), Optional.empty());
@@ -60,14 +59,11 @@ public record BatchCalculator(
         int readings = (int) batch.readings().stream()
                 .filter(reading -> !reading.at().isAfter(at))
                 .count();
-        return traits.isTelling()
-                ? Optional.of(new BatchSummary(keys(batch), readings, traits))
-                : Optional.empty();
+        return traits.isTelling() ? Optional.of(new BatchSummary(keys(batch), readings, traits)) : Optional.empty();
     }
 
     private Beliefs beliefs(Batch batch) {
-        return Beliefs.of(
-                BatchChemistry.of(cellar, batch).refermentation(), readings(batch, at), lessons(batch));
+        return Beliefs.of(BatchChemistry.of(cellar, batch).refermentation(), readings(batch, at), lessons(batch));
     }
 
     /** A yeast that reaches dextrins keeps a time of its own, which is not learned. */

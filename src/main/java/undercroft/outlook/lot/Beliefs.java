@@ -18,10 +18,7 @@ import undercroft.calc.learning.Lessons;
  * @param isRead whether anything was read of the batch itself, bursts apart
  */
 record Beliefs(
-        ConditioningEnsemble alone,
-        Optional<ConditioningEnsemble> taught,
-        Optional<Learned> learned,
-        boolean isRead) {
+        ConditioningEnsemble alone, Optional<ConditioningEnsemble> taught, Optional<Learned> learned, boolean isRead) {
     private static final int MEMBERS = 512;
 
     static Beliefs of(Refermentation beer, List<LotReadings> readings, Lessons lessons) {
@@ -34,8 +31,8 @@ record Beliefs(
         }
         Optional<ConditioningEnsemble> taught = lessons.prior()
                 .map(known -> ConditioningEnsemble.of(beer, MEMBERS, known).updated(readings));
-        boolean unlike =
-                taught.filter(each -> Lessons.isUnlike(each.evidenceRatio(alone))).isPresent();
+        boolean unlike = taught.filter(each -> Lessons.isUnlike(each.evidenceRatio(alone)))
+                .isPresent();
         return new Beliefs(
                 alone,
                 taught.filter(each -> !unlike),

@@ -42,8 +42,8 @@ final class BatchSection {
         tasks();
         evidence();
         batch.learned()
-                .ifPresent(learned ->
-                        page.element("p", words.format().messages().sentence(new LearnedWords(words).sentence(learned))));
+                .ifPresent(learned -> page.element(
+                        "p", words.format().messages().sentence(new LearnedWords(words).sentence(learned))));
         if (batch.isCapped()) {
             KeyFigures.write(page, batch, words);
             if (batch.bottlesLeft() > 0) {

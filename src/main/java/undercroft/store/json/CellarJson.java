@@ -1,8 +1,8 @@
 package undercroft.store.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.ZoneId;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -182,7 +182,9 @@ public final class CellarJson {
                 .put("units", idOf(settings.units()))
                 .put("altitudeMetres", settings.altitudeMetres())
                 .putTold("pageAddress", settings.pageAddress().orElse(""))
-                .putTold("learnsSince", settings.learnsSince().map(Instant::toString).orElse(""))
+                .putTold(
+                        "learnsSince",
+                        settings.learnsSince().map(Instant::toString).orElse(""))
                 .node();
     }
 }

@@ -218,7 +218,8 @@ class LearningSimulationTest {
     void whatTheOldBatchesTaughtHoldsForTheNextOne(World world) {
         int[] after = {0, 1, 3, 10};
         Found[] found = run(world, after, BREWERS, 7);
-        StringBuilder line = new StringBuilder("| " + world.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        StringBuilder line =
+                new StringBuilder("| " + world.name().toLowerCase(Locale.ROOT).replace('_', ' '));
         for (Found each : found) {
             line.append(String.format(Locale.ROOT, " | %.1f | %.2f", each.width(), each.coverage()));
         }

@@ -55,8 +55,8 @@ class BrewerTest {
         assertEquals(mean, brewer.mean(USUAL_SCATTER, ALE).getEntry(RATE), 1e-4);
         assertEquals(variance, spread, 1e-4);
         assertEquals(nextVariance, spread + 0.25, 1e-4);
-        NormalDistribution learned = new NormalDistribution(
-                brewer.mean(USUAL_SCATTER, ALE).getEntry(RATE), Math.sqrt(spread + 0.25));
+        NormalDistribution learned =
+                new NormalDistribution(brewer.mean(USUAL_SCATTER, ALE).getEntry(RATE), Math.sqrt(spread + 0.25));
         NormalDistribution general = new NormalDistribution();
         double[] wanted = {0.05, 0.5, 0.95};
         for (int i = 0; i < wanted.length; i++) {
@@ -141,8 +141,7 @@ class BrewerTest {
 
     @Test
     void whatIsKnownAfterwardsIsNeverLess() {
-        Brewer brewer = Brewer.of(
-                List.of(seen(ALE, 1), seen(SAISON, -1), seen(ALE, 0.2)), SAISON);
+        Brewer brewer = Brewer.of(List.of(seen(ALE, 1), seen(SAISON, -1), seen(ALE, 0.2)), SAISON);
         for (int k = 0; k < 3; k++) {
             double least = Double.POSITIVE_INFINITY;
             for (double value : new EigenDecompositionSymmetric(brewer.learned(k)).getEigenvalues()) {

@@ -114,7 +114,11 @@ public final class SettingsForm extends Form {
         return switch (which) {
             case ALL -> messages().of("form.settings.teachers.all");
             case SINCE_A_DAY ->
-                messages().of("form.settings.teachers.since", QuantityFormat.of(messages(), units(), cellar().zone()).day(since, Instant.EPOCH));
+                messages()
+                        .of(
+                                "form.settings.teachers.since",
+                                QuantityFormat.of(messages(), units(), cellar().zone())
+                                        .day(since, Instant.EPOCH));
             case FROM_NOW_ON -> messages().of("form.settings.teachers.none");
         };
     }
@@ -188,8 +192,7 @@ public final class SettingsForm extends Form {
     /** Units change how things are shown, now and whatever is taken back; the rest is a step of its own. */
     public void save(Workspace workspace) {
         workspace.change(
-                what(),
-                cellar -> inUnits(applyTo(cellar), cellar.settings().units()));
+                what(), cellar -> inUnits(applyTo(cellar), cellar.settings().units()));
         workspace.changeThroughout(cellar -> inUnits(cellar, unitSystem.value()));
     }
 
