@@ -81,7 +81,8 @@ class TeachingTest {
         assertEquals(DAYS.length, learned.readings());
         assertTrue(learned.timesAsFast().median() > 1, "" + learned);
         double alone = taught.ready().alone().orElseThrow().median();
-        assertEquals(untaught.ready().median().orElseThrow().getEpochSecond(), Math.round(alone), 3600, "told beside it");
+        assertEquals(
+                untaught.ready().median().orElseThrow().getEpochSecond(), Math.round(alone), 3600, "told beside it");
     }
 
     @Test
