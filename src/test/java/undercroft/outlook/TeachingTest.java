@@ -80,9 +80,9 @@ class TeachingTest {
         assertEquals(1, learned.batches());
         assertEquals(DAYS.length, learned.readings());
         assertTrue(learned.timesAsFast().median() > 1, "" + learned);
-        double alone = taught.ready().alone().orElseThrow().median();
-        assertEquals(
-                untaught.ready().median().orElseThrow().getEpochSecond(), Math.round(alone), 3600, "told beside it");
+        Instant alone = Instant.ofEpochSecond(
+                Math.round(taught.ready().alone().orElseThrow().median()));
+        assertEquals(untaught.ready().median(), Optional.of(alone), "the date without the other stands beside");
     }
 
     @Test
