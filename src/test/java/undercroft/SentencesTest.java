@@ -79,7 +79,8 @@ final class SentencesTest {
         Matcher text = TEXT.matcher(code);
         while (text.find()) {
             String before = code.substring(Math.max(0, text.start() - 160), text.start());
-            if (THREE_WORDS.matcher(text.group(1)).find() && !EXCEPTION.matcher(before).find()) {
+            if (THREE_WORDS.matcher(text.group(1)).find()
+                    && !EXCEPTION.matcher(before).find()) {
                 found.add(text.group(1));
             }
         }

@@ -13,20 +13,9 @@ public enum BottleClass implements Listed {
     STANDARD("standard", 3.5, 4.7, 12, "12 bar × 0.44, capped at 4.7 (TEC 7)"),
     REFILLABLE("refillable", 4, 5, 14, "14 bar × 0.44, capped at 5.0"),
     SPARKLING("sparkling", 6, 7, 16, "16 bar × 0.44"),
-    SPARKLING_REUSED(
-            "sparkling-reused", 4.2, 4.9, 11.2, "16 bar × 0.44 × 0.7"),
-    PET(
-            "pet",
-            4,
-            5.5,
-            12,
-            "ruptures near 12 bar; half kept for creep and warmth"),
-    PET_WORN(
-            "pet-worn",
-            2.8,
-            3.8,
-            8.4,
-            "12 bar × 0.7, half kept for creep and warmth");
+    SPARKLING_REUSED("sparkling-reused", 4.2, 4.9, 11.2, "16 bar × 0.44 × 0.7"),
+    PET("pet", 4, 5.5, 12, "ruptures near 12 bar; half kept for creep and warmth"),
+    PET_WORN("pet-worn", 2.8, 3.8, 8.4, "12 bar × 0.7, half kept for creep and warmth");
 
     private static final double PLASTIC_WARMEST_CELSIUS = 30;
 
@@ -36,12 +25,7 @@ public enum BottleClass implements Listed {
     private final double minuteStrengthBar;
     private final String basis;
 
-    BottleClass(
-            String id,
-            double cautionBar,
-            double workingPressureBar,
-            double minuteStrengthBar,
-            String basis) {
+    BottleClass(String id, double cautionBar, double workingPressureBar, double minuteStrengthBar, String basis) {
         this.id = id;
         this.cautionBar = cautionBar;
         this.workingPressureBar = workingPressureBar;

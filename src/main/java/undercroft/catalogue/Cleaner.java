@@ -7,21 +7,9 @@ import java.util.OptionalDouble;
  * of the product always wins.
  */
 public enum Cleaner implements Listed {
-    PERCARBONATE(
-            "percarbonate",
-            5,
-            30,
-            "3 to 10 g/L for half an hour (common practice, no source)"),
-    WASHING_SODA(
-            "washing-soda",
-            10,
-            30,
-            "10 g/L for half an hour (common practice, no source)"),
-    CAUSTIC(
-            "caustic",
-            10,
-            15,
-            "a one per cent solution for a quarter of an hour (common practice, no source)"),
+    PERCARBONATE("percarbonate", 5, 30, "3 to 10 g/L for half an hour (common practice, no source)"),
+    WASHING_SODA("washing-soda", 10, 30, "10 g/L for half an hour (common practice, no source)"),
+    CAUSTIC("caustic", 10, 15, "a one per cent solution for a quarter of an hour (common practice, no source)"),
     HOT_WATER("hot-water", 0, 0, "common practice, no source");
 
     private final String id;

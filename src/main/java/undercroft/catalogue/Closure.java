@@ -16,4 +16,5 @@ public enum Closure implements Listed {
     @Override
     public String id() {
         return id;
-    }}
+    }
+}

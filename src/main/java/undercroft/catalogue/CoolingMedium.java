@@ -55,6 +55,7 @@ public enum CoolingMedium implements Listed {
     public String id() {
         return id;
     }
+
     public Flow flow() {
         return flow;
     }

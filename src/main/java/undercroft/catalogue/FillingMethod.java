@@ -23,6 +23,7 @@ public enum FillingMethod implements Listed {
     public String id() {
         return id;
     }
+
     public double ageingFactor() {
         return ageingFactor;
     }

@@ -23,6 +23,7 @@ public enum Flocculation implements Listed {
     public String id() {
         return id;
     }
+
     public Interval clearingHours() {
         return clearingHours;
     }

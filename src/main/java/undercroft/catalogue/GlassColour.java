@@ -20,4 +20,5 @@ public enum GlassColour implements Listed {
     @Override
     public String id() {
         return id;
-    }}
+    }
+}

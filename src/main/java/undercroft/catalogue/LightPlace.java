@@ -35,6 +35,7 @@ public enum LightPlace implements Listed {
     public String id() {
         return id;
     }
+
     public LightSource source() {
         return source;
     }

@@ -26,4 +26,5 @@ public enum LightSource implements Listed {
     @Override
     public String id() {
         return id;
-    }}
+    }
+}

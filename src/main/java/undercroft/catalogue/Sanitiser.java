@@ -45,12 +45,7 @@ public enum Sanitiser implements Listed {
     private final boolean noRinse;
     private final String basis;
 
-    Sanitiser(
-            String id,
-            double usualMillilitresPerLitre,
-            int contactMinutes,
-            boolean noRinse,
-            String basis) {
+    Sanitiser(String id, double usualMillilitresPerLitre, int contactMinutes, boolean noRinse, String basis) {
         this.id = id;
         this.usualMillilitresPerLitre = usualMillilitresPerLitre;
         this.contactMinutes = contactMinutes;

@@ -21,6 +21,7 @@ public enum YeastState implements Listed {
     public String id() {
         return id;
     }
+
     public double rateFactor() {
         return rateFactor;
     }

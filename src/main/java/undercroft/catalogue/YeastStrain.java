@@ -37,6 +37,7 @@ public enum YeastStrain implements Listed {
     public String id() {
         return id;
     }
+
     public double minimumCelsius() {
         return minimumCelsius;
     }

@@ -18,4 +18,5 @@ public enum BurstCause implements Listed {
     @Override
     public String id() {
         return id;
-    }}
+    }
+}

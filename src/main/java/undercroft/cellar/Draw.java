@@ -45,5 +45,6 @@ public record Draw(Instant at, int count, Fate fate, String note, Optional<Burst
         @Override
         public String id() {
             return id;
-        }    }
+        }
+    }
 }

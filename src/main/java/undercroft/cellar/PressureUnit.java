@@ -22,6 +22,7 @@ public enum PressureUnit implements Listed {
     public String id() {
         return id;
     }
+
     public double bar(double value) {
         return value * factor;
     }

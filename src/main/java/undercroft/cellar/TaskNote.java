@@ -36,5 +36,6 @@ public record TaskNote(String taskKey, What what, Optional<Instant> until) {
         @Override
         public String id() {
             return id;
-        }    }
+        }
+    }
 }

@@ -22,6 +22,7 @@ public enum TemperatureUnit implements Listed {
     public String id() {
         return id;
     }
+
     public double celsius(double value) {
         return value * factor + offset;
     }

@@ -73,9 +73,11 @@ class NamesTest {
         // The make that a command is told by its measures.
         Set<String> known = new TreeSet<>(Set.of("name.bottle-type.given"));
         listed().map(NamesTest::key).forEach(known::add);
-        enums().stream().filter(Class::isEnum).forEach(type -> Stream.of(type.getEnumConstants())
-                .map(constant -> Keys.of("name." + Keys.type(type), (Enum<?>) constant))
-                .forEach(known::add));
+        enums().stream()
+                .filter(Class::isEnum)
+                .forEach(type -> Stream.of(type.getEnumConstants())
+                        .map(constant -> Keys.of("name." + Keys.type(type), (Enum<?>) constant))
+                        .forEach(known::add));
         Set<String> left = new TreeSet<>(
                 ResourceBundle.getBundle("undercroft.wording.name", Locale.ROOT).keySet());
         left.removeAll(known);

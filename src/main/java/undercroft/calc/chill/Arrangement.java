@@ -24,6 +24,7 @@ public enum Arrangement implements Listed {
     public String id() {
         return id;
     }
+
     public double timeFactor() {
         return timeFactor;
     }
