@@ -8,46 +8,25 @@ package undercroft.catalogue;
  * creeps instead, and is trusted up to 30 °C only; a creased one keeps 0.7 of it as well (assumed). No maker's promise.
  */
 public enum BottleClass implements Listed {
-    NOT_FOR_PRESSURE("not-for-pressure", "not a pressure bottle", 0.3, 0.5, 1.6, "no pressure rating exists"),
-    REUSED("reused", "one-way beer bottle, reused or scuffed", 2.5, 3.5, 8.4, "12 bar × 0.44 × 0.7"),
-    STANDARD("standard", "clean standard crown bottle", 3.5, 4.7, 12, "12 bar × 0.44, capped at 4.7 (TEC 7)"),
-    REFILLABLE("refillable", "heavy refillable or beer swing-top", 4, 5, 14, "14 bar × 0.44, capped at 5.0"),
-    SPARKLING("sparkling", "sparkling-wine bottle", 6, 7, 16, "16 bar × 0.44"),
-    SPARKLING_REUSED(
-            "sparkling-reused", "sparkling-wine bottle, reused or scuffed", 4.2, 4.9, 11.2, "16 bar × 0.44 × 0.7"),
-    PET(
-            "pet",
-            "plastic bottle for carbonated drinks",
-            4,
-            5.5,
-            12,
-            "ruptures near 12 bar; half kept for creep and warmth"),
-    PET_WORN(
-            "pet-worn",
-            "plastic bottle, creased or scuffed",
-            2.8,
-            3.8,
-            8.4,
-            "12 bar × 0.7, half kept for creep and warmth");
+    NOT_FOR_PRESSURE("not-for-pressure", 0.3, 0.5, 1.6, "no pressure rating exists"),
+    REUSED("reused", 2.5, 3.5, 8.4, "12 bar × 0.44 × 0.7"),
+    STANDARD("standard", 3.5, 4.7, 12, "12 bar × 0.44, capped at 4.7 (TEC 7)"),
+    REFILLABLE("refillable", 4, 5, 14, "14 bar × 0.44, capped at 5.0"),
+    SPARKLING("sparkling", 6, 7, 16, "16 bar × 0.44"),
+    SPARKLING_REUSED("sparkling-reused", 4.2, 4.9, 11.2, "16 bar × 0.44 × 0.7"),
+    PET("pet", 4, 5.5, 12, "ruptures near 12 bar; half kept for creep and warmth"),
+    PET_WORN("pet-worn", 2.8, 3.8, 8.4, "12 bar × 0.7, half kept for creep and warmth");
 
     private static final double PLASTIC_WARMEST_CELSIUS = 30;
 
     private final String id;
-    private final String label;
     private final double cautionBar;
     private final double workingPressureBar;
     private final double minuteStrengthBar;
     private final String basis;
 
-    BottleClass(
-            String id,
-            String label,
-            double cautionBar,
-            double workingPressureBar,
-            double minuteStrengthBar,
-            String basis) {
+    BottleClass(String id, double cautionBar, double workingPressureBar, double minuteStrengthBar, String basis) {
         this.id = id;
-        this.label = label;
         this.cautionBar = cautionBar;
         this.workingPressureBar = workingPressureBar;
         this.minuteStrengthBar = minuteStrengthBar;
@@ -58,12 +37,6 @@ public enum BottleClass implements Listed {
     public String id() {
         return id;
     }
-
-    @Override
-    public String label() {
-        return label;
-    }
-
     /** From here on worth watching, bar gauge. */
     public double cautionBar() {
         return cautionBar;

@@ -7,35 +7,18 @@ import java.util.OptionalDouble;
  * of the product always wins.
  */
 public enum Cleaner implements Listed {
-    PERCARBONATE(
-            "percarbonate",
-            "alkaline percarbonate wash",
-            5,
-            30,
-            "3 to 10 g/L for half an hour (common practice, no source)"),
-    WASHING_SODA(
-            "washing-soda",
-            "washing soda (sodium carbonate)",
-            10,
-            30,
-            "10 g/L for half an hour (common practice, no source)"),
-    CAUSTIC(
-            "caustic",
-            "caustic (sodium hydroxide)",
-            10,
-            15,
-            "a one per cent solution for a quarter of an hour (common practice, no source)"),
-    HOT_WATER("hot-water", "hot water and a brush", 0, 0, "common practice, no source");
+    PERCARBONATE("percarbonate", 5, 30, "3 to 10 g/L for half an hour (common practice, no source)"),
+    WASHING_SODA("washing-soda", 10, 30, "10 g/L for half an hour (common practice, no source)"),
+    CAUSTIC("caustic", 10, 15, "a one per cent solution for a quarter of an hour (common practice, no source)"),
+    HOT_WATER("hot-water", 0, 0, "common practice, no source");
 
     private final String id;
-    private final String label;
     private final double usualGramsPerLitre;
     private final int soakMinutes;
     private final String basis;
 
-    Cleaner(String id, String label, double usualGramsPerLitre, int soakMinutes, String basis) {
+    Cleaner(String id, double usualGramsPerLitre, int soakMinutes, String basis) {
         this.id = id;
-        this.label = label;
         this.usualGramsPerLitre = usualGramsPerLitre;
         this.soakMinutes = soakMinutes;
         this.basis = basis;
@@ -45,12 +28,6 @@ public enum Cleaner implements Listed {
     public String id() {
         return id;
     }
-
-    @Override
-    public String label() {
-        return label;
-    }
-
     /** Product in a litre of water, g, where the label is not known; empty for plain water. */
     public OptionalDouble usualGramsPerLitre() {
         return usualGramsPerLitre > 0 ? OptionalDouble.of(usualGramsPerLitre) : OptionalDouble.empty();

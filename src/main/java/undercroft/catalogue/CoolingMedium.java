@@ -8,11 +8,11 @@ import undercroft.quantity.Interval;
  * International Journal of Refrigeration 25:653); a dial that says 4 °C is no measurement.
  */
 public enum CoolingMedium implements Listed {
-    STILL_FRIDGE("fridge", "a fridge with still air", Flow.STILL_AIR, 0, 5, true),
-    FAN_FRIDGE("fan-fridge", "a fridge with a fan", Flow.MOVING_AIR, 15, 5, true),
-    FREEZER("freezer", "a freezer", Flow.STILL_AIR, 0, -18, false),
-    ICE_WATER("ice-water", "a bucket of ice and water", Flow.WATER, 90, 0, false),
-    ROOM("room", "a room or the table", Flow.STILL_AIR, 0, 20, true);
+    STILL_FRIDGE("fridge", Flow.STILL_AIR, 0, 5, true),
+    FAN_FRIDGE("fan-fridge", Flow.MOVING_AIR, 15, 5, true),
+    FREEZER("freezer", Flow.STILL_AIR, 0, -18, false),
+    ICE_WATER("ice-water", Flow.WATER, 90, 0, false),
+    ROOM("room", Flow.STILL_AIR, 0, 20, true);
 
     /** What carries the heat off the bottle's outside. */
     public enum Flow {
@@ -33,7 +33,6 @@ public enum CoolingMedium implements Listed {
     private static final Interval WATER_SPREAD = Interval.of(1, 2, 4);
 
     private final String id;
-    private final String label;
     private final Flow flow;
     private final double coefficientWattsPerSquareMetreKelvin;
     private final double usualCelsius;
@@ -41,13 +40,11 @@ public enum CoolingMedium implements Listed {
 
     CoolingMedium(
             String id,
-            String label,
             Flow flow,
             double coefficientWattsPerSquareMetreKelvin,
             double usualCelsius,
             boolean goodForResting) {
         this.id = id;
-        this.label = label;
         this.flow = flow;
         this.coefficientWattsPerSquareMetreKelvin = coefficientWattsPerSquareMetreKelvin;
         this.usualCelsius = usualCelsius;
@@ -57,11 +54,6 @@ public enum CoolingMedium implements Listed {
     @Override
     public String id() {
         return id;
-    }
-
-    @Override
-    public String label() {
-        return label;
     }
 
     public Flow flow() {

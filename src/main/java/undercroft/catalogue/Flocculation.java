@@ -7,28 +7,21 @@ import undercroft.quantity.Interval;
  * practice; the order follows Stokes' law for flocs of 20 to 100 µm, single cells, and powdery yeast.
  */
 public enum Flocculation implements Listed {
-    FLOCCULENT("flocculent", "clumps and falls fast", Interval.of(8, 12, 24)),
-    ORDINARY("ordinary", "ordinary", Interval.of(24, 36, 48)),
-    POWDERY("powdery", "powdery, stays long in suspension", Interval.of(72, 96, 120));
+    FLOCCULENT("flocculent", Interval.of(8, 12, 24)),
+    ORDINARY("ordinary", Interval.of(24, 36, 48)),
+    POWDERY("powdery", Interval.of(72, 96, 120));
 
     private final String id;
-    private final String label;
     private final Interval clearingHours;
 
-    Flocculation(String id, String label, Interval clearingHours) {
+    Flocculation(String id, Interval clearingHours) {
         this.id = id;
-        this.label = label;
         this.clearingHours = clearingHours;
     }
 
     @Override
     public String id() {
         return id;
-    }
-
-    @Override
-    public String label() {
-        return label;
     }
 
     public Interval clearingHours() {

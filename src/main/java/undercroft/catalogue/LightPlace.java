@@ -6,28 +6,26 @@ package undercroft.catalogue;
  * source. All three may be set by the user.
  */
 public enum LightPlace implements Listed {
-    DARK("dark", "closed and dark", LightSource.LED_NEUTRAL, 0, 0),
-    DIM_CELLAR("dim-cellar", "dim cellar", LightSource.INCANDESCENT, 30, 0.5),
-    LIT_CELLAR("lit-cellar", "lit store room", LightSource.FLUORESCENT_COOL, 100, 1),
-    ROOM_EVENING("room-evening", "living room, evening lamp", LightSource.LED_WARM, 100, 5),
-    ROOM_DAY("room-day", "room by day, away from the window", LightSource.WINDOW, 300, 8),
-    WINDOW_SHADE("window-shade", "window sill without sun", LightSource.WINDOW, 2_000, 8),
-    WINDOW_SUN("window-sun", "window sill in the sun", LightSource.WINDOW, 50_000, 3),
-    SHOP_FLUORESCENT("shop-fluorescent", "lit shelf, fluorescent", LightSource.FLUORESCENT_TRIPHOSPHOR, 750, 12),
-    SHOP_LED("shop-led", "lit shelf, LED", LightSource.LED_NEUTRAL, 1_000, 12),
-    OVERCAST("overcast", "outdoors, overcast", LightSource.OVERCAST, 5_000, 8),
-    OPEN_SHADE("open-shade", "outdoors, open shade", LightSource.BLUE_SKY, 10_000, 8),
-    DIRECT_SUN("direct-sun", "outdoors, direct sun", LightSource.SUN, 109_500, 6);
+    DARK("dark", LightSource.LED_NEUTRAL, 0, 0),
+    DIM_CELLAR("dim-cellar", LightSource.INCANDESCENT, 30, 0.5),
+    LIT_CELLAR("lit-cellar", LightSource.FLUORESCENT_COOL, 100, 1),
+    ROOM_EVENING("room-evening", LightSource.LED_WARM, 100, 5),
+    ROOM_DAY("room-day", LightSource.WINDOW, 300, 8),
+    WINDOW_SHADE("window-shade", LightSource.WINDOW, 2_000, 8),
+    WINDOW_SUN("window-sun", LightSource.WINDOW, 50_000, 3),
+    SHOP_FLUORESCENT("shop-fluorescent", LightSource.FLUORESCENT_TRIPHOSPHOR, 750, 12),
+    SHOP_LED("shop-led", LightSource.LED_NEUTRAL, 1_000, 12),
+    OVERCAST("overcast", LightSource.OVERCAST, 5_000, 8),
+    OPEN_SHADE("open-shade", LightSource.BLUE_SKY, 10_000, 8),
+    DIRECT_SUN("direct-sun", LightSource.SUN, 109_500, 6);
 
     private final String id;
-    private final String label;
     private final LightSource source;
     private final double lux;
     private final double hoursPerDay;
 
-    LightPlace(String id, String label, LightSource source, double lux, double hoursPerDay) {
+    LightPlace(String id, LightSource source, double lux, double hoursPerDay) {
         this.id = id;
-        this.label = label;
         this.source = source;
         this.lux = lux;
         this.hoursPerDay = hoursPerDay;
@@ -36,11 +34,6 @@ public enum LightPlace implements Listed {
     @Override
     public String id() {
         return id;
-    }
-
-    @Override
-    public String label() {
-        return label;
     }
 
     public LightSource source() {

@@ -2,22 +2,20 @@ package undercroft.catalogue;
 
 /** Spectral kinds of light, CIE and ASTM names; the power distributions stand with the light calculation. */
 public enum LightSource implements Listed {
-    SUN("sun", "direct sun (ASTM G173)"),
-    OVERCAST("overcast", "overcast daylight (CIE D65)"),
-    WINDOW("window", "daylight behind a pane (CIE ID65)"),
-    BLUE_SKY("blue-sky", "shade under blue sky (CIE D, 10 000 K)"),
-    FLUORESCENT_COOL("fluorescent-cool", "cool-white fluorescent (CIE FL2)"),
-    FLUORESCENT_TRIPHOSPHOR("fluorescent", "triphosphor fluorescent (CIE FL11)"),
-    LED_WARM("led-warm", "warm LED (CIE LED-B2)"),
-    LED_NEUTRAL("led", "neutral LED (CIE LED-B3)"),
-    INCANDESCENT("incandescent", "incandescent lamp (CIE A)");
+    SUN("sun"),
+    OVERCAST("overcast"),
+    WINDOW("window"),
+    BLUE_SKY("blue-sky"),
+    FLUORESCENT_COOL("fluorescent-cool"),
+    FLUORESCENT_TRIPHOSPHOR("fluorescent"),
+    LED_WARM("led-warm"),
+    LED_NEUTRAL("led"),
+    INCANDESCENT("incandescent");
 
     private final String id;
-    private final String label;
 
-    LightSource(String id, String label) {
+    LightSource(String id) {
         this.id = id;
-        this.label = label;
     }
 
     /** True for the sun and the sky, which rise and set; false for lamps. */
@@ -28,10 +26,5 @@ public enum LightSource implements Listed {
     @Override
     public String id() {
         return id;
-    }
-
-    @Override
-    public String label() {
-        return label;
     }
 }

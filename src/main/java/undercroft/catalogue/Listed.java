@@ -5,11 +5,14 @@ import java.util.Collection;
 import java.util.stream.Collectors;
 import undercroft.quantity.InvalidInput;
 
-/** An entry of a list, with the id that files and commands use and the words a person reads. */
+/** An entry of a list, with the id that files and commands use. What a person reads of it is in the bundles. */
 public interface Listed {
     String id();
 
-    String label();
+    /** What the user called it; the id of what the program lists itself, which the bundles name. */
+    default String label() {
+        return id();
+    }
 
     /** The entry with the id, or one sentence that names those there are. */
     static <T extends Listed> T find(Collection<T> entries, String id, String where) {

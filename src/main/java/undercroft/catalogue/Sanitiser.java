@@ -9,35 +9,30 @@ import java.util.OptionalDouble;
 public enum Sanitiser implements Listed {
     ACID_ANIONIC(
             "acid-anionic",
-            "acid sanitiser (phosphoric acid with an anionic surfactant)",
             0,
             0,
             true,
             "rate and minutes as the label says, none of ours; drained and not rinsed (common practice, no source)"),
     IODOPHOR(
             "iodophor",
-            "iodophor (iodine on a carrier)",
             1.0,
             2,
             true,
             "12.5 to 25 ppm of iodine, which is 0.7 to 1.4 mL/L of a 1.75 % concentrate (US 21 CFR 178.1010, from memory)"),
     PERACETIC_ACID(
             "peracetic-acid",
-            "peracetic acid",
             1.8,
             5,
             true,
             "100 ppm from a 5 % stock of 1.1 g/mL; 80 to 200 ppm are used without rinsing (from memory)"),
     CHLORINE_BLEACH(
             "chlorine-bleach",
-            "chlorine bleach, unscented",
             4.0,
             10,
             false,
             "200 ppm of chlorine from a 5 % bleach (strength from memory, minutes common practice)"),
     HEAT(
             "heat",
-            "heat (water of 80 °C or more)",
             0,
             10,
             true,
@@ -45,21 +40,13 @@ public enum Sanitiser implements Listed {
                     + " (ISO 7459, from memory)");
 
     private final String id;
-    private final String label;
     private final double usualMillilitresPerLitre;
     private final int contactMinutes;
     private final boolean noRinse;
     private final String basis;
 
-    Sanitiser(
-            String id,
-            String label,
-            double usualMillilitresPerLitre,
-            int contactMinutes,
-            boolean noRinse,
-            String basis) {
+    Sanitiser(String id, double usualMillilitresPerLitre, int contactMinutes, boolean noRinse, String basis) {
         this.id = id;
-        this.label = label;
         this.usualMillilitresPerLitre = usualMillilitresPerLitre;
         this.contactMinutes = contactMinutes;
         this.noRinse = noRinse;
@@ -70,12 +57,6 @@ public enum Sanitiser implements Listed {
     public String id() {
         return id;
     }
-
-    @Override
-    public String label() {
-        return label;
-    }
-
     /** Product in a litre of water, mL, where the label is not known; empty for heat, and where only the label tells. */
     public OptionalDouble usualMillilitresPerLitre() {
         return usualMillilitresPerLitre > 0 ? OptionalDouble.of(usualMillilitresPerLitre) : OptionalDouble.empty();

@@ -6,13 +6,12 @@ package undercroft.catalogue;
  * rates of Gee and Ramirez 1994 (J. Inst. Brew. 100:321); the other two rows are assumptions within the same literature.
  */
 public enum YeastStrain implements Listed {
-    ALE("ale", "ale yeast", 4, 31, 40, 14, 33),
-    LAGER("lager", "lager yeast", -3, 27, 34, 13, 28),
-    SPARKLING_WINE("sparkling-wine", "sparkling-wine yeast", 2.5, 30, 41, 17.5, 33),
-    WARM_FARMHOUSE("warm-farmhouse", "warm farmhouse yeast", 7, 36, 43, 15, 38);
+    ALE("ale", 4, 31, 40, 14, 33),
+    LAGER("lager", -3, 27, 34, 13, 28),
+    SPARKLING_WINE("sparkling-wine", 2.5, 30, 41, 17.5, 33),
+    WARM_FARMHOUSE("warm-farmhouse", 7, 36, 43, 15, 38);
 
     private final String id;
-    private final String label;
     private final double minimumCelsius;
     private final double optimumCelsius;
     private final double maximumCelsius;
@@ -21,14 +20,12 @@ public enum YeastStrain implements Listed {
 
     YeastStrain(
             String id,
-            String label,
             double minimumCelsius,
             double optimumCelsius,
             double maximumCelsius,
             double alcoholLimitPercent,
             double tooHotCelsius) {
         this.id = id;
-        this.label = label;
         this.minimumCelsius = minimumCelsius;
         this.optimumCelsius = optimumCelsius;
         this.maximumCelsius = maximumCelsius;
@@ -39,11 +36,6 @@ public enum YeastStrain implements Listed {
     @Override
     public String id() {
         return id;
-    }
-
-    @Override
-    public String label() {
-        return label;
     }
 
     public double minimumCelsius() {

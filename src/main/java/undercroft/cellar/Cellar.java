@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Set;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Bottles;
-import undercroft.catalogue.CoolingMedium;
 import undercroft.catalogue.Listed;
 import undercroft.catalogue.Sugar;
 import undercroft.catalogue.Sugars;
@@ -149,15 +148,6 @@ public record Cellar(
 
     public Place place(String id) {
         return Listed.find(places, id, "place");
-    }
-
-    /** What a serving is chilled in: a place's name, or what the kind of cold is called. */
-    public String coldName(Serving serving) {
-        return serving.placeId()
-                .map(id -> place(id).name())
-                .orElseGet(() -> serving.coolingMedium() == CoolingMedium.STILL_FRIDGE
-                        ? "kitchen fridge"
-                        : serving.coolingMedium().label().replaceFirst("^a ", ""));
     }
 
     public Batch batch(String id) {

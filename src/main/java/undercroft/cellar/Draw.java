@@ -31,27 +31,20 @@ public record Draw(Instant at, int count, Fate fate, String note, Optional<Burst
 
     /** What became of drawn bottles. */
     public enum Fate implements Listed {
-        OPENED("opened", "opened"),
-        GIVEN_AWAY("given-away", "given away"),
-        BROKEN("broken", "broken"),
-        BURST("burst", "burst");
+        OPENED("opened"),
+        GIVEN_AWAY("given-away"),
+        BROKEN("broken"),
+        BURST("burst");
 
         private final String id;
-        private final String label;
 
-        Fate(String id, String label) {
+        Fate(String id) {
             this.id = id;
-            this.label = label;
         }
 
         @Override
         public String id() {
             return id;
-        }
-
-        @Override
-        public String label() {
-            return label;
         }
     }
 }

@@ -23,26 +23,19 @@ public record TaskNote(String taskKey, What what, Optional<Instant> until) {
 
     /** What was said. */
     public enum What implements Listed {
-        DONE("done", "done"),
-        POSTPONED("postponed", "put off"),
-        DISMISSED("dismissed", "dismissed");
+        DONE("done"),
+        POSTPONED("postponed"),
+        DISMISSED("dismissed");
 
         private final String id;
-        private final String label;
 
-        What(String id, String label) {
+        What(String id) {
             this.id = id;
-            this.label = label;
         }
 
         @Override
         public String id() {
             return id;
-        }
-
-        @Override
-        public String label() {
-            return label;
         }
     }
 }

@@ -15,6 +15,7 @@ import undercroft.catalogue.LightPlace;
 import undercroft.catalogue.LightSource;
 import undercroft.catalogue.Listed;
 import undercroft.report.Answer;
+import undercroft.wording.Messages;
 
 @Command
 final class LightCommand extends AnswerCommand {
@@ -71,10 +72,10 @@ final class LightCommand extends AnswerCommand {
                 .say("command.light.rough");
     }
 
-    /** A colour by its id, or by the word its label begins with, such as brown or clear. */
+    /** A colour by its id, or by the word its English name begins with, such as brown or clear. */
     private static GlassColour glass(String id) {
         return Arrays.stream(GlassColour.values())
-                .filter(colour -> colour.label().equals(id + " glass"))
+                .filter(colour -> Messages.english().name(colour).equals(id + " glass"))
                 .findFirst()
                 .orElseGet(() -> Listed.find(GlassColour.class, id, "--glass"));
     }

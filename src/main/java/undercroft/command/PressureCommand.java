@@ -56,11 +56,6 @@ final class PressureCommand extends AnswerCommand {
         public String id() {
             return id;
         }
-
-        @Override
-        public String label() {
-            return id;
-        }
     }
 
     @Mixin

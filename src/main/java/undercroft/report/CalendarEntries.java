@@ -20,11 +20,13 @@ import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
 import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
 import undercroft.cellar.Draw;
+import undercroft.cellar.Serving;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
 import undercroft.outlook.lot.ReadyOutlook;
 import undercroft.outlook.serving.ServingPlan;
 import undercroft.outlook.task.Task;
+import undercroft.wording.Keys;
 import undercroft.wording.ServingWords;
 import undercroft.wording.ShelfWords;
 
@@ -76,6 +78,13 @@ final class CalendarEntries {
         return event;
     }
 
+    /** The cold place's name, or what the kind of cold is called. */
+    private String where(Serving serving) {
+        return serving.placeId()
+                .map(id -> outlook.cellar().place(id).name())
+                .orElseGet(() -> words.of(Keys.of("calendar.cold", serving.coolingMedium())));
+    }
+
     private Optional<VEvent> chill(ServingPlan plan) {
         return plan.chillFrom().filter(from -> !from.isBefore(outlook.at())).map(from -> {
             String what = words.of("calendar.chill", plan.serving().bottles(), name());
@@ -84,7 +93,7 @@ final class CalendarEntries {
                     event,
                     "chill/" + plan.serving().id(),
                     words.format().messages().sentence(new ServingWords(words).why(plan)));
-            event.add(new Location(outlook.cellar().coldName(plan.serving())));
+            event.add(new Location(where(plan.serving())));
             event.add(alarm(PUTTING_IN.negated(), what));
             return event;
         });

@@ -7,29 +7,22 @@ import undercroft.catalogue.Listed;
  * as one block with U = 7 W/(m²·K) gives 1.7 to 1.9, and tight packing up to twice that.
  */
 public enum Arrangement implements Listed {
-    SINGLE("single", "one with air all round", 1),
-    ROW("row", "a touching row", 1.3),
-    FULL_SHELF("full-shelf", "a full shelf", 1.8),
-    CRATE("crate", "a crate", 2.2);
+    SINGLE("single", 1),
+    ROW("row", 1.3),
+    FULL_SHELF("full-shelf", 1.8),
+    CRATE("crate", 2.2);
 
     private final String id;
-    private final String label;
     private final double timeFactor;
 
-    Arrangement(String id, String label, double timeFactor) {
+    Arrangement(String id, double timeFactor) {
         this.id = id;
-        this.label = label;
         this.timeFactor = timeFactor;
     }
 
     @Override
     public String id() {
         return id;
-    }
-
-    @Override
-    public String label() {
-        return label;
     }
 
     public double timeFactor() {

@@ -4,18 +4,16 @@ import undercroft.catalogue.Listed;
 
 /** What a dose means for the taste. The limits follow the uncertainty factor of 4 (assumption). */
 public enum LightBand implements Listed {
-    NONE("none", "no sign of light to expect", 0),
-    POSSIBLE("possible", "a keen taster may notice light", 0.25),
-    LIKELY("likely", "probably lightstruck", 1),
-    NEAR_CERTAIN("near-certain", "lightstruck", 4);
+    NONE("none", 0),
+    POSSIBLE("possible", 0.25),
+    LIKELY("likely", 1),
+    NEAR_CERTAIN("near-certain", 4);
 
     private final String id;
-    private final String label;
     private final double fromDose;
 
-    LightBand(String id, String label, double fromDose) {
+    LightBand(String id, double fromDose) {
         this.id = id;
-        this.label = label;
         this.fromDose = fromDose;
     }
 
@@ -23,12 +21,6 @@ public enum LightBand implements Listed {
     public String id() {
         return id;
     }
-
-    @Override
-    public String label() {
-        return label;
-    }
-
     /** Lowest dose of the band, D, inclusive. */
     public double fromDose() {
         return fromDose;

@@ -10,16 +10,14 @@ import undercroft.quantity.Interval;
  * practice, no source: 3 to 8 %).
  */
 public enum Dosing implements Listed {
-    SYRUP("syrup", "syrup stirred into all the beer", 0.05),
-    SPOON("spoon", "each bottle by itself", 0.08);
+    SYRUP("syrup", 0.05),
+    SPOON("spoon", 0.08);
 
     private final String id;
-    private final String label;
     private final double coefficientOfVariation;
 
-    Dosing(String id, String label, double coefficientOfVariation) {
+    Dosing(String id, double coefficientOfVariation) {
         this.id = id;
-        this.label = label;
         this.coefficientOfVariation = coefficientOfVariation;
     }
 
@@ -27,12 +25,6 @@ public enum Dosing implements Listed {
     public String id() {
         return id;
     }
-
-    @Override
-    public String label() {
-        return label;
-    }
-
     /** Standard deviation of the sugar in a bottle over its mean. */
     public double coefficientOfVariation() {
         return coefficientOfVariation;

@@ -14,27 +14,20 @@ public final class CleanSeries {
     /** What became of a sample. */
     public enum Verdict {
         /** Stays as it was. */
-        KEPT(0, "kept"),
+        KEPT(0),
         /** An isolated outlier, replaced by the straight line between the readings beside it. */
-        SPIKE(1, "one or two readings far off those before and after, which agree; replaced by the line between them"),
+        SPIKE(1),
         /** Dropped: a number that sensors send when they are lost, such as −127 or 85. */
-        SENTINEL(2, "a number that sensors send when they have no reading"),
+        SENTINEL(2),
         /** Dropped: outside −40 to 70 °C. */
-        IMPOSSIBLE(3, "colder or warmer than any place for bottles");
+        IMPOSSIBLE(3);
 
         private static final List<Verdict> BY_CODE = List.of(KEPT, SPIKE, SENTINEL, IMPOSSIBLE);
 
         private final byte code;
-        private final String reason;
 
-        Verdict(int code, String reason) {
+        Verdict(int code) {
             this.code = (byte) code;
-            this.reason = reason;
-        }
-
-        /** The reason in words a person reads. */
-        public String reason() {
-            return reason;
         }
     }
 

@@ -19,7 +19,7 @@ import undercroft.wording.QuantityFormat;
 /** A bottling day on one A4 sheet to hang by the tap: amounts, the list to tick, cautions, room for what was really done. */
 public final class Worksheet {
     private static final String STYLE = "@page{size:A4 portrait;margin:9mm}"
-            + "body{font:7.9pt/1.2 Inter,'Helvetica Neue',Arial,sans-serif;color:#111;background:#fff;max-width:192mm;"
+            + "body{font:7.9pt/1.2 Inter,system-ui,sans-serif;color:#111;background:#fff;max-width:192mm;"
             + "margin:0 auto}h1{font-size:15pt;margin:0}h2{font-size:9.5pt;margin:2mm 0 .6mm;border-bottom:.3mm solid #111}"
             + "p{margin:.4mm 0}.verdict{border:.5mm solid #111;padding:1mm 2mm;margin:1.2mm 0;font-weight:600}"
             + ".cols{display:grid;grid-template-columns:1fr 1fr;column-gap:6mm}table{border-collapse:collapse;width:100%}"

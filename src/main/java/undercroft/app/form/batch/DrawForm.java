@@ -59,8 +59,7 @@ public final class DrawForm extends Form {
                 "draw-liveliness",
                 messages().of("form.draw.liveliness"),
                 grades,
-                grade -> grade.map(PerceivedCarbonation::label)
-                        .orElseGet(() -> messages().of("form.draw.not-noted")),
+                grade -> grade.map(messages()::name).orElseGet(() -> messages().of("form.draw.not-noted")),
                 Optional.empty()));
         perceivedCarbonation.askWhen(fate.chosenProperty().isEqualTo(Draw.Fate.OPENED));
         List<Optional<String>> looks = List.of(
