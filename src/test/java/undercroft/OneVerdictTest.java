@@ -179,7 +179,9 @@ class OneVerdictTest {
                         outlook.cellar().name() + ": " + impact + " but " + lot.verdict());
             }
             assertTrue(
-                    impact.alert().compareTo(Alert.ACT) != 0 || lot.left() == 0 || lot.verdict().danger() != Alert.CLEAR,
+                    impact.alert().compareTo(Alert.ACT) != 0
+                            || lot.left() == 0
+                            || lot.verdict().danger() != Alert.CLEAR,
                     outlook.cellar().name() + ": " + impact + " but " + lot.verdict());
         }
     }
@@ -201,8 +203,7 @@ class OneVerdictTest {
     void theCellarsByChanceHoldAllGrades() {
         Map<Alert, Long> grades = chance.stream()
                 .flatMap(outlook -> outlook.batches().stream())
-                .collect(Collectors.groupingBy(
-                        BatchOutlook::alert, Collectors.counting()));
+                .collect(Collectors.groupingBy(BatchOutlook::alert, Collectors.counting()));
         for (Alert alert : Alert.values()) {
             assertTrue(grades.getOrDefault(alert, 0L) > CELLARS / 20, "" + grades);
         }

@@ -13,13 +13,65 @@ final class Mutant {
     private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z-]*");
 
     private static final List<String> NUMBERS = List.of(
-            "0", "-0", "-1", "1e308", "1e-320", "9".repeat(40), "1E+99999", "0x10", "NaN", "Infinity", "-2147483649",
-            "1.7976931348623159e308", "00012", "1,5", "1.234,5", "١٢", "½", "2026-02-30", "99:99", "+5", ".5", "5.");
+            "0",
+            "-0",
+            "-1",
+            "1e308",
+            "1e-320",
+            "9".repeat(40),
+            "1E+99999",
+            "0x10",
+            "NaN",
+            "Infinity",
+            "-2147483649",
+            "1.7976931348623159e308",
+            "00012",
+            "1,5",
+            "1.234,5",
+            "١٢",
+            "½",
+            "2026-02-30",
+            "99:99",
+            "+5",
+            ".5",
+            "5.");
 
     private static final List<String> PIECES = List.of(
-            "\u0000", "\u001b[2J", "\u202e", "\ufeff", "🍺", "\r\n", "\n\n", "\t", ";", ",", "\"", "'", "\\", "/../", "${x}",
-            "{}", "[]", "[[[[[[[[", "}}}}", "null", "true", "=1+1", "@", "--", "%n", "{0}", "<b>", "&", "ß", "Ö", "-", " ",
-            "\u00a0", "°F", "\ud800");
+            "\u0000",
+            "\u001b[2J",
+            "\u202e",
+            "\ufeff",
+            "🍺",
+            "\r\n",
+            "\n\n",
+            "\t",
+            ";",
+            ",",
+            "\"",
+            "'",
+            "\\",
+            "/../",
+            "${x}",
+            "{}",
+            "[]",
+            "[[[[[[[[",
+            "}}}}",
+            "null",
+            "true",
+            "=1+1",
+            "@",
+            "--",
+            "%n",
+            "{0}",
+            "<b>",
+            "&",
+            "ß",
+            "Ö",
+            "-",
+            " ",
+            "\u00a0",
+            "°F",
+            "\ud800");
 
     private final SplittableRandom random;
 
@@ -81,7 +133,8 @@ final class Mutant {
 
     /** Two words change places. */
     private String swapped(String text, Pattern pattern) {
-        List<MatchResult> words = new ArrayList<>(pattern.matcher(text).results().toList());
+        List<MatchResult> words =
+                new ArrayList<>(pattern.matcher(text).results().toList());
         if (words.size() < 2) {
             return text;
         }

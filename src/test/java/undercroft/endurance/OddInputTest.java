@@ -73,8 +73,24 @@ class OddInputTest {
     }
 
     private static final List<String> QUANTITIES = List.of(
-            "19 L", "5gal", "330 mL", "12 fl oz", "110 g", "4 oz", "1.5 lb", "20 °C", "68F", "2.4 vol", "3.5 g/L", "1.012", "12 °P",
-            "3 bar", "45 psi", "4,7", "1'000 g", "1012");
+            "19 L",
+            "5gal",
+            "330 mL",
+            "12 fl oz",
+            "110 g",
+            "4 oz",
+            "1.5 lb",
+            "20 °C",
+            "68F",
+            "2.4 vol",
+            "3.5 g/L",
+            "1.012",
+            "12 °P",
+            "3 bar",
+            "45 psi",
+            "4,7",
+            "1'000 g",
+            "1012");
 
     private static final List<Consumer<String>> PARSERS = List.of(
             Volume::parse, Mass::parse, Temperature::parse, Carbonation::parse, Gravity::parse, Pressure::parse);
@@ -200,9 +216,9 @@ class OddInputTest {
 
     /** A name as odd as it may be comes back from the calendar, and no line of it is too long (RFC 5545, 3.1). */
     private static void calendar(Mutant mutant, String what) throws IOException, ParserException {
-        CellarOutlook demo = DemoShelf.outlook();
-        Batch serves = demo.cellar().batch(demo.servings().get(0).serving().batchId());
-        String name = mutant.of("Quarry Porter, the second; \"dark\"");
+        Batch serves = DemoShelf.cellar().batch("lock-gate-bitter");
+        int events = parsed(calendar(serves)).getComponents().size();
+        String name = mutant.of("Lock Gate Bitter, the second; \"pale\"");
         Batch odd = new Batch(
                 serves.id(),
                 name,
@@ -216,15 +232,23 @@ class OddInputTest {
                 serves.notes(),
                 serves.plan(),
                 serves.leaveOutOfLearning());
-        Cellar cellar = demo.cellar().withBatches(List.of(odd)).withServings(List.of());
-        CellarOutlook outlook = Outlooks.of(cellar, Map.of(), DemoShelf.NOW);
-        String text = ShelfCalendar.of(ShelfWords.of(outlook, Messages.english()), DemoShelf.NOW)
-                .text();
+        String text = calendar(odd);
         for (String line : text.split("\r\n", -1)) {
             assertTrue(line.getBytes(StandardCharsets.UTF_8).length <= 75, what + ": " + line);
             assertTrue(line.chars().noneMatch(each -> each < 32 && each != '\t'), what + ": " + line);
         }
-        Calendar back = new CalendarBuilder().build(new StringReader(text));
-        assertTrue(back.getComponents().size() >= 0, what);
+        assertTrue(events > 0);
+        assertEquals(events, parsed(text).getComponents().size(), what);
+    }
+
+    private static String calendar(Batch batch) {
+        Cellar cellar = DemoShelf.cellar().withBatches(List.of(batch)).withServings(List.of());
+        CellarOutlook outlook = Outlooks.of(cellar, Map.of(), DemoShelf.NOW);
+        return ShelfCalendar.of(ShelfWords.of(outlook, Messages.english()), DemoShelf.NOW)
+                .text();
+    }
+
+    private static Calendar parsed(String text) throws IOException, ParserException {
+        return new CalendarBuilder().build(new StringReader(text));
     }
 }

@@ -107,15 +107,7 @@ class GradesContinuityTest {
         Batch batch = new Batch(
                 "beer",
                 "Beer",
-                new Beer(
-                        BeerStyle.PALE_ALE,
-                        abv,
-                        30,
-                        0,
-                        20,
-                        20,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty()),
+                new Beer(BeerStyle.PALE_ALE, abv, 30, 0, 20, 20, OptionalDouble.empty(), OptionalDouble.empty()),
                 new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false),
                 new Priming(litres, List.of(new SugarDose("dextrose", grams)), OptionalDouble.empty(), false),
                 Packaging.of(FillingMethod.CAREFUL),
@@ -140,7 +132,7 @@ class GradesContinuityTest {
     private static boolean skipsWatch(LotOutlook one, LotOutlook other) {
         Alert a = one.verdict().alert();
         Alert b = other.verdict().alert();
-        return a == Alert.CLEAR && b == Alert.ACT || a == Alert.ACT && b == Alert.CLEAR;
+        return (a == Alert.CLEAR && b == Alert.ACT) || (a == Alert.ACT && b == Alert.CLEAR);
     }
 
     @ParameterizedTest
@@ -184,7 +176,7 @@ class GradesContinuityTest {
         }
         double left = figure.between(one, other);
         assertTrue(
-                left <= figure.bound || left < first / (1 << CLOSER - 2),
+                left <= figure.bound || left < first / (1 << (CLOSER - 2)),
                 figure + " jumps by " + left + " at " + swept + " " + low + " to " + high);
     }
 

@@ -86,7 +86,7 @@ public final class RandomShelf {
     }
 
     private Batch batch(String id) {
-        long ageHours = 1 + random.nextInt(24 * (random.nextBoolean() ? 40 : 300));
+        long ageHours = 1L + random.nextInt(24 * (random.nextBoolean() ? 40 : 300));
         Instant capped = NOW.minus(Duration.ofHours(ageHours));
         List<Lot> lots = new ArrayList<>();
         double litres = 0;
