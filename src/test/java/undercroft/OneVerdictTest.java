@@ -65,7 +65,7 @@ class OneVerdictTest {
         ShelfPlan plan = ShelfPlan.of(outlook, ShelfPlan.Order.ATTENTION, Messages.english());
         JsonNode data = json(outlook);
         StringWriter page = new StringWriter();
-        ShelfPage.write(words, page);
+        ShelfPage.write(words, Map.of(), page);
         String html = page.toString().replace('\u00a0', ' ');
         WhatIf nothing = WhatIf.of(outlook, outlook);
         for (BatchOutlook batch : outlook.batches()) {

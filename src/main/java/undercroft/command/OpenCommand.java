@@ -1,5 +1,6 @@
 package undercroft.command;
 
+import undercroft.outlook.ShelfMemory;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -92,10 +93,12 @@ final class OpenCommand implements Callable<Integer> {
     }
 
     private void report(Cellar cellar, LoggedTemperatures temperatures, Instant at, String name) {
-        CellarOutlook outlook = Outlooks.of(cellar, temperatures.celsius(), at).telling(temperatures.faults());
+        ShelfMemory memory = new ShelfMemory();
+        CellarOutlook outlook = Outlooks.of(cellar, temperatures.celsius(), at, List.of(), memory)
+                .telling(temperatures.faults());
         ShelfWords words = ShelfWords.of(outlook, console.messages());
         Path out = Export.ofTexts().privateFolder(console.scratch()).resolve(name);
-        Export.ofTexts().folder(out, ShelfReport.of(words), Export.Replacing.OURS);
+        Export.ofTexts().folder(out, ShelfReport.of(words, Outlooks.courses(cellar, temperatures.celsius(), outlook, memory)), Export.Replacing.OURS);
         console.out().println(console.messages().of("command.open.no-display"));
         console.out().println(console.messages().of("command.open.page", out.resolve(ShelfReport.PAGE)));
         console.out().println();
