@@ -30,11 +30,12 @@ import undercroft.plot.PlotStack;
 import undercroft.series.Band;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.FigureTile;
-import undercroft.view.kit.KeptFocus;
+
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.keys.KeptFocus;
 import undercroft.wording.ShelfWords;
 
 /** The page of the batch that is chosen: what is so, what to do, figures and plots, with its lists beside them. */

@@ -1,4 +1,4 @@
-package undercroft.view.kit;
+package undercroft.view.kit.keys;
 
 import javafx.scene.Node;
 import javafx.scene.Parent;
