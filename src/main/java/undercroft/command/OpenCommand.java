@@ -1,6 +1,5 @@
 package undercroft.command;
 
-import undercroft.outlook.ShelfMemory;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -15,6 +14,7 @@ import picocli.CommandLine.Spec;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
 import undercroft.quantity.InvalidInput;
 import undercroft.report.ShelfReport;
 import undercroft.series.TimeSeries;
@@ -98,7 +98,11 @@ final class OpenCommand implements Callable<Integer> {
                 .telling(temperatures.faults());
         ShelfWords words = ShelfWords.of(outlook, console.messages());
         Path out = Export.ofTexts().privateFolder(console.scratch()).resolve(name);
-        Export.ofTexts().folder(out, ShelfReport.of(words, Outlooks.courses(cellar, temperatures.celsius(), outlook, memory)), Export.Replacing.OURS);
+        Export.ofTexts()
+                .folder(
+                        out,
+                        ShelfReport.of(words, Outlooks.courses(cellar, temperatures.celsius(), outlook, memory)),
+                        Export.Replacing.OURS);
         console.out().println(console.messages().of("command.open.no-display"));
         console.out().println(console.messages().of("command.open.page", out.resolve(ShelfReport.PAGE)));
         console.out().println();

@@ -1,17 +1,17 @@
 package undercroft.command;
 
-import undercroft.outlook.lot.EvidenceCourse;
-import undercroft.outlook.ShelfMemory;
-import java.util.Map;
-import java.util.List;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.report.Answer;
 import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;

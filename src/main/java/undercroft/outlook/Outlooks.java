@@ -132,7 +132,8 @@ public final class Outlooks {
             Cellar cellar, Map<String, TimeSeries> temperatures, CellarOutlook outlook, ShelfMemory memory) {
         List<BatchOutlook> seen = outlook.batches().stream()
                 .filter(batch -> batch.bottlesLeft() > 0 && batch.lastSeen().isPresent())
-                .sorted(Comparator.comparing((BatchOutlook batch) -> batch.lastSeen().orElseThrow())
+                .sorted(Comparator.comparing(
+                                (BatchOutlook batch) -> batch.lastSeen().orElseThrow())
                         .reversed())
                 .limit(MOST_COURSES)
                 .toList();

@@ -28,11 +28,7 @@ final class BatchSection {
     private final ShelfWords words;
 
     BatchSection(
-            Markup page,
-            CellarOutlook outlook,
-            BatchOutlook batch,
-            Optional<EvidenceCourse> course,
-            ShelfWords words) {
+            Markup page, CellarOutlook outlook, BatchOutlook batch, Optional<EvidenceCourse> course, ShelfWords words) {
         this.course = course;
         this.page = page;
         this.outlook = outlook;

@@ -49,9 +49,9 @@ public final class ShelfPage {
         if (!batches.isEmpty()) {
             page.open("section", "aria-labelledby", "batches")
                     .element("h2", words.of("report.batches.title"), "id", "batches");
-            batches.forEach(batch -> new BatchSection(
-                            page, outlook, batch, Optional.ofNullable(courses.get(batch.id())), words)
-                    .write());
+            batches.forEach(
+                    batch -> new BatchSection(page, outlook, batch, Optional.ofNullable(courses.get(batch.id())), words)
+                            .write());
             page.close("section");
         }
         page.close("main");

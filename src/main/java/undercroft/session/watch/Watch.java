@@ -193,8 +193,7 @@ public final class Watch implements AutoCloseable {
         }
         listener.ifPresent(live -> live.leftOut().forEach(line -> says.accept(messages.of(line))));
         published.ifPresent(page -> told.attempt(
-                "publish",
-                () -> page.write(words, Outlooks.courses(cellar, logged.celsius(), outlook, memory), acts)));
+                "publish", () -> page.write(words, Outlooks.courses(cellar, logged.celsius(), outlook, memory), acts)));
     }
 
     /** What came in last is saved too. */

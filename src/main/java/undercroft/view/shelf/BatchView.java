@@ -30,7 +30,6 @@ import undercroft.plot.PlotStack;
 import undercroft.series.Band;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.FigureTile;
-
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;

@@ -17,17 +17,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import undercroft.wording.EvidenceWords;
-import undercroft.outlook.lot.EvidenceCourse;
-import undercroft.outlook.ShelfMemory;
 import undercroft.demo.DemoShelf;
 import undercroft.markup.ParsedPages;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.report.Shelves;
 import undercroft.wording.AlertWords;
 import undercroft.wording.English;
+import undercroft.wording.EvidenceWords;
 import undercroft.wording.Headlines;
 import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
@@ -188,17 +188,21 @@ final class ShelfPageTest {
     @Test
     void whatWasSeenIsToldStepByStep() {
         ShelfWords words = English.of(Shelves.DEMO);
-        Map<String, EvidenceCourse> courses = Outlooks.courses(
-                Shelves.DEMO.cellar(), DemoShelf.temperatures(), Shelves.DEMO, new ShelfMemory());
+        Map<String, EvidenceCourse> courses =
+                Outlooks.courses(Shelves.DEMO.cellar(), DemoShelf.temperatures(), Shelves.DEMO, new ShelfMemory());
         StringWriter page = new StringWriter();
         ShelfPage.write(words, courses, page);
-        String text = ParsedPages.parsed(page.toString()).getDocumentElement().getTextContent().replace('\u00a0', ' ');
+        String text = ParsedPages.parsed(page.toString())
+                .getDocumentElement()
+                .getTextContent()
+                .replace('\u00a0', ' ');
         assertFalse(courses.isEmpty());
         EvidenceWords said = new EvidenceWords(words);
         courses.forEach((id, course) -> {
             assertTrue(Shelves.DEMO.batch(id).bottlesLeft() > 0, id);
             assertTrue(text.contains(said.bands(course).replace('\u00a0', ' ')), id);
-            said.seen(course).forEach(seen -> assertTrue(text.contains(seen.limit().replace('\u00a0', ' ')), id + " " + seen));
+            said.seen(course)
+                    .forEach(seen -> assertTrue(text.contains(seen.limit().replace('\u00a0', ' ')), id + " " + seen));
         });
         assertFalse(NO_NUMBER.matcher(text).find());
     }
