@@ -2,6 +2,7 @@ package undercroft.endurance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
@@ -134,6 +135,16 @@ class OddInputTest {
     void aHundredThousandOddInputs() {
         run(MANY, 2);
         System.out.println(MANY + " odd inputs: " + read + " read, " + told + " told");
+    }
+
+    /** Found by chance once: the library of JSON does not call it its own fault. */
+    @Test
+    void anExponentOfFortyDigitsIsTold() {
+        String odd = cellar.replace("\"altitudeMetres\": 410.5", "\"altitudeMetres\": 1e" + "9".repeat(40));
+        InvalidInput fault = assertThrows(
+                InvalidInput.class, () -> CellarJson.read(odd.getBytes(StandardCharsets.UTF_8), "cellar.json"));
+        sentence(fault, "an exponent");
+        assertTrue(Messages.english().fault(fault).contains("settings.altitudeMetres"), Messages.english().fault(fault));
     }
 
     private void run(int inputs, int seed) {
