@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.regex.Pattern;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -19,9 +18,6 @@ import javax.xml.stream.XMLStreamWriter;
 public final class Markup {
     /** The JDK's own, whatever other writers lie on the class path. */
     private static final XMLOutputFactory WRITERS = XMLOutputFactory.newDefaultFactory();
-
-    private static final Pattern BEFORE_UNIT =
-            Pattern.compile("(?<=\\d) (?=(?:°[CF]|bar|psi|vol|mL|min|[%Lgh])(?![\\p{L}\\d]))");
 
     private final Writer written;
     private final Deque<String> open = new ArrayDeque<>();
@@ -108,7 +104,7 @@ public final class Markup {
 
     /** A text; a number and its unit stay on one line. */
     public Markup text(String text) {
-        return verbatim(BEFORE_UNIT.matcher(text).replaceAll("\u00A0"));
+        return verbatim(NoBreak.units(text));
     }
 
     /** A text with its spaces as they are. */

@@ -10,6 +10,7 @@ import javafx.scene.text.Text;
 import org.controlsfx.control.PopOver;
 import undercroft.app.shelf.BatchPage;
 import undercroft.outlook.lot.Alert;
+import undercroft.markup.NoBreak;
 import undercroft.wording.Messages;
 
 /** A key figure; a press tells where it comes from. */
@@ -32,7 +33,7 @@ public final class FigureTile extends Button {
         if (figure.alert() != Alert.CLEAR) {
             row.getChildren().add(new AlertSign(figure.alert()));
         }
-        Text detail = new Text(figure.detail());
+        Text detail = new Text(NoBreak.narrow(figure.detail()));
         detail.getStyleClass().add("figure-detail");
         widthProperty()
                 .addListener((property, before, after) -> detail.setWrappingWidth(after.doubleValue() - PADDING));

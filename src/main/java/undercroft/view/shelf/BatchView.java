@@ -28,6 +28,7 @@ import undercroft.picture.BatchPicture;
 import undercroft.picture.PictureSpan;
 import undercroft.plot.PlotStack;
 import undercroft.series.Band;
+import undercroft.markup.NoBreak;
 import undercroft.view.kit.Editors;
 import undercroft.view.kit.FigureTile;
 import undercroft.view.kit.Looks;
@@ -169,9 +170,10 @@ final class BatchView extends VBox {
     }
 
     private static Label wrapped(String sentence) {
-        Label label = new Label(sentence);
+        Label label = new Label(NoBreak.units(sentence));
         label.setId("batch-learned");
         label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
         label.getStyleClass().add("faint");
         return label;
     }

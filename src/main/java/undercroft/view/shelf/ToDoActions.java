@@ -81,6 +81,11 @@ public final class ToDoActions {
         return button("do", context.messages().of(key(line.task().kind())), () -> {}, () -> act(line));
     }
 
+    /** Whether the one action that fits is to look at the batch, which is nothing to do where it is shown already. */
+    static boolean isToShow(Line line) {
+        return key(line.task().kind()).equals("todo.action.show");
+    }
+
     Button done(Line line) {
         return button("done", context.messages().of("todo.action.done"), () -> {}, () -> model.done(line));
     }

@@ -9,6 +9,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import undercroft.app.shelf.BatchPage;
 import undercroft.app.shelf.ToDoViewModel;
+import undercroft.markup.NoBreak;
 import undercroft.outlook.lot.Alert;
 import undercroft.view.kit.AlertSign;
 import undercroft.wording.Messages;
@@ -42,14 +43,18 @@ final class VerdictCard extends VBox {
         VBox said = new VBox(what, why);
         said.setMinWidth(120);
         HBox.setHgrow(said, Priority.ALWAYS);
-        HBox step = new HBox(4, said, actions.first(line), actions.done(line), actions.menu(line));
+        HBox step = new HBox(4, said);
+        if (!ToDoActions.isToShow(line)) {
+            step.getChildren().add(actions.first(line));
+        }
+        step.getChildren().addAll(actions.done(line), actions.menu(line));
         step.setAlignment(Pos.CENTER_LEFT);
         step.getStyleClass().add("verdict-step");
         return step;
     }
 
     private static Label wrapped(String words, String styleClass) {
-        Label label = new Label(words);
+        Label label = new Label(NoBreak.units(words));
         label.getStyleClass().add(styleClass);
         label.setWrapText(true);
         label.setMinHeight(USE_PREF_SIZE);
