@@ -2,6 +2,7 @@ package undercroft.cellar;
 
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -14,8 +15,10 @@ import undercroft.quantity.UnitSystem;
  *
  * @param pageAddress where the page that {@code watch} publishes is read, for the code on a crate label; empty where it is
  *     not published
+ * @param learnsSince batches capped before then teach nothing about later ones; empty where all may
  */
-public record Settings(UnitSystem units, double altitudeMetres, Optional<String> pageAddress) {
+public record Settings(
+        UnitSystem units, double altitudeMetres, Optional<String> pageAddress, Optional<Instant> learnsSince) {
     public static final Settings USUAL = new Settings(UnitSystem.METRIC, 0);
 
     /** A longer one makes a code that a phone cannot read from a label. */
@@ -30,7 +33,7 @@ public record Settings(UnitSystem units, double altitudeMetres, Optional<String>
 
     /** Without a page. */
     public Settings(UnitSystem units, double altitudeMetres) {
-        this(units, altitudeMetres, Optional.empty());
+        this(units, altitudeMetres, Optional.empty(), Optional.empty());
     }
 
     private static void checkAddress(String address) {
@@ -54,7 +57,12 @@ public record Settings(UnitSystem units, double altitudeMetres, Optional<String>
     }
 
     public Settings withUnits(UnitSystem changed) {
-        return new Settings(changed, altitudeMetres, pageAddress);
+        return new Settings(changed, altitudeMetres, pageAddress, learnsSince);
+    }
+
+    /** The same, but nothing capped before an instant teaches any more. */
+    public Settings learningSince(Instant instant) {
+        return new Settings(units, altitudeMetres, pageAddress, Optional.of(instant));
     }
 
     /** Where one batch is found on the page. */

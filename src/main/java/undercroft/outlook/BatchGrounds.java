@@ -3,10 +3,12 @@ package undercroft.outlook;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import undercroft.calc.learning.BatchSummary;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Draw;
@@ -19,6 +21,7 @@ import undercroft.outlook.climate.LotClimate;
 import undercroft.outlook.climate.PlaceClimate;
 import undercroft.outlook.lot.BatchCalculator;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.quantity.InvalidInput;
 
 /**
  * All that a batch's outlook is made from: while it is alike, so is the outlook.
@@ -26,12 +29,29 @@ import undercroft.outlook.lot.BatchOutlook;
  * @param alone the cellar with this batch, its places, bottles and sugars and nothing else
  * @param told the instant the batch is told for, see {@link #told}
  * @param places the climates of its places, by id
+ * @param earlier what earlier batches teach, the oldest first
  */
-record BatchGrounds(Cellar alone, Instant told, Map<String, PlaceClimate> places) {
+record BatchGrounds(Cellar alone, Instant told, Map<String, PlaceClimate> places, List<BatchSummary> earlier) {
     /** Within so many seconds of the wall clock nothing happens to a bottle that a person could notice. */
     static final long MOMENT_SECONDS = 600;
 
-    static BatchGrounds of(Cellar cellar, Batch batch, Map<String, PlaceClimate> climates, Instant at) {
+    static BatchGrounds of(
+            Cellar cellar, Batch batch, Map<String, PlaceClimate> climates, Instant at, List<BatchSummary> earlier) {
+        return told(cellar, batch, climates, told(batch, at), earlier);
+    }
+
+    /** What a batch's lesson for later ones is made from: it stays once the last reading is known. */
+    static BatchGrounds ofReadings(Cellar cellar, Batch batch, Map<String, PlaceClimate> climates, Instant at) {
+        Instant last = batch.readings().stream()
+                .map(Reading::at)
+                .filter(each -> !each.isAfter(at))
+                .max(Instant::compareTo)
+                .orElse(at);
+        return told(cellar, batch, climates, last, List.of());
+    }
+
+    private static BatchGrounds told(
+            Cellar cellar, Batch batch, Map<String, PlaceClimate> climates, Instant told, List<BatchSummary> earlier) {
         Set<String> placeIds = batch.lots().stream()
                 .flatMap(lot -> lot.stays().stream())
                 .map(Stay::placeId)
@@ -59,9 +79,7 @@ record BatchGrounds(Cellar alone, Instant told, Map<String, PlaceClimate> places
                         .filter(sugar -> sugars.contains(sugar.id()))
                         .toList());
         return new BatchGrounds(
-                alone,
-                told(batch, at),
-                placeIds.stream().collect(Collectors.toMap(Function.identity(), climates::get)));
+                alone, told, placeIds.stream().collect(Collectors.toMap(Function.identity(), climates::get)), earlier);
     }
 
     /** The last full ten minutes, which a shelf is told for where nothing happened since. */
@@ -96,11 +114,29 @@ record BatchGrounds(Cellar alone, Instant told, Map<String, PlaceClimate> places
     }
 
     BatchOutlook outlook() {
-        return new BatchCalculator(alone, places, told).outlook(batch());
+        return new BatchCalculator(alone, places, told, earlier).outlook(batch());
+    }
+
+    /** What the batch teaches of later ones; nothing where it cannot be told. */
+    Optional<BatchSummary> summary() {
+        try {
+            return new BatchCalculator(alone, places, told, List.of()).summary(batch());
+        } catch (InvalidInput untold) {
+            return Optional.empty();
+        }
     }
 
     /** Whether the other grounds give the same outlook. */
     boolean areAlike(BatchGrounds other) {
+        return earlier.equals(other.earlier) && areAlike(other, isGone() ? LotClimate.endOf(told) : Long.MAX_VALUE - 1);
+    }
+
+    /** Whether the other grounds give the same lesson. */
+    boolean teachAlike(BatchGrounds other) {
+        return areAlike(other, LotClimate.endOf(told));
+    }
+
+    private boolean areAlike(BatchGrounds other, long until) {
         if (!told.equals(other.told) || !alone.equals(other.alone)) {
             return false;
         }
@@ -108,7 +144,6 @@ record BatchGrounds(Cellar alone, Instant told, Map<String, PlaceClimate> places
             return true;
         }
         long from = batch().cappedAt().orElseThrow().getEpochSecond();
-        long until = isGone() ? LotClimate.endOf(told) : Long.MAX_VALUE - 1;
         return alone.places().stream()
                 .map(Place::id)
                 .allMatch(id -> places.get(id).isAlike(other.places.get(id), from, until));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import undercroft.calc.learning.BatchSummary;
 import undercroft.calc.spell.YeastLimits;
 import undercroft.catalogue.YeastStrain;
 import undercroft.cellar.Batch;
@@ -80,7 +81,11 @@ public final class Outlooks {
         List<PlaceOutlook> placeOutlooks =
                 places.values().stream().map(place -> place.outlook(moment)).toList();
         ShelfProgress progress = new ShelfProgress(cellar, at, placeOutlooks, soFar);
-        progress.work(batch -> reckoned(BatchGrounds.of(cellar, batch, places, at), memory, suppositions.isEmpty()));
+        Map<String, List<BatchSummary>> lessons = new Teaching(cellar, places, at, memory).lessons();
+        progress.work(batch -> reckoned(
+                BatchGrounds.of(cellar, batch, places, at, lessons.getOrDefault(batch.id(), List.of())),
+                memory,
+                suppositions.isEmpty()));
         memory.keepOnly(cellar.batches().stream().map(Batch::id));
         List<Problem> problems = problems(cellar, temperatures, at);
         problems.addAll(progress.problems());
@@ -107,8 +112,10 @@ public final class Outlooks {
             Cellar cellar, Map<String, TimeSeries> temperatures, Instant at, String batchId, ShelfMemory memory) {
         Batch batch = cellar.batch(batchId);
         Map<String, PlaceClimate> places = climates(cellar, temperatures, BatchGrounds.moment(at), memory.climates());
-        BatchGrounds grounds = BatchGrounds.of(cellar, batch, places, at);
-        return new EvidenceCalculator(grounds.alone(), grounds.places(), grounds.told()).course(batch);
+        List<BatchSummary> earlier =
+                new Teaching(cellar, places, at, memory).lessons().getOrDefault(batchId, List.of());
+        BatchGrounds grounds = BatchGrounds.of(cellar, batch, places, at, earlier);
+        return new EvidenceCalculator(grounds.alone(), grounds.places(), grounds.told(), earlier).course(batch);
     }
 
     /**

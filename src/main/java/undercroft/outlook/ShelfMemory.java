@@ -1,10 +1,12 @@
 package undercroft.outlook;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import undercroft.calc.learning.BatchSummary;
 import undercroft.outlook.climate.Climates;
 import undercroft.outlook.lot.BatchOutlook;
 
@@ -17,6 +19,10 @@ public final class ShelfMemory {
     private final Climates climates = new Climates();
     private final Map<String, Known> living = new ConcurrentHashMap<>();
     private final Map<String, Known> gone = new ConcurrentHashMap<>();
+
+    private final Map<String, Lesson> lessons = new ConcurrentHashMap<>();
+
+    private record Lesson(BatchGrounds grounds, Optional<BatchSummary> summary) {}
 
     private record Known(BatchGrounds grounds, BatchOutlook outlook) {}
 
@@ -42,6 +48,16 @@ public final class ShelfMemory {
         return outlook == null ? grounds.outlook() : outlook;
     }
 
+    /** What a batch teaches by these grounds, made if it is not known. */
+    Optional<BatchSummary> lesson(BatchGrounds grounds) {
+        return lessons.compute(
+                        grounds.batchId(),
+                        (id, known) -> known != null && known.grounds().teachAlike(grounds)
+                                ? known
+                                : new Lesson(grounds, grounds.summary()))
+                .summary();
+    }
+
     private BatchOutlook known(BatchGrounds grounds) {
         Known known = (grounds.isGone() ? gone : living).get(grounds.batchId());
         return known != null && known.grounds().areAlike(grounds) ? known.outlook() : null;
@@ -52,5 +68,6 @@ public final class ShelfMemory {
         Set<String> ids = batchIds.collect(Collectors.toSet());
         living.keySet().retainAll(ids);
         gone.keySet().retainAll(ids);
+        lessons.keySet().retainAll(ids);
     }
 }

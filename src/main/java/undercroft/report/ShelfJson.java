@@ -75,6 +75,13 @@ public final class ShelfJson {
         } else {
             node.putNull("evidence");
         }
+        batch.learned().ifPresent(learned -> {
+            ObjectNode taught = node.putObject("learned");
+            taught.put("batches", learned.batches());
+            taught.put("readings", learned.readings());
+            JsonShapes.put(taught, "timesAsFast", learned.timesAsFast());
+            taught.put("isUnlike", learned.isUnlike());
+        });
         putTasks(node.putArray("tasks"), words.outlook().tasksOf(batch), new TaskWords(words));
     }
 

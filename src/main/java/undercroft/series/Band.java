@@ -77,6 +77,23 @@ public final class Band {
         return new Band(epochSeconds, mapped);
     }
 
+    /** The range of two bands of the same instants, about the higher of their medians. NaN where either is. */
+    public Band orHigher(Band other) {
+        if (!Arrays.equals(epochSeconds, other.epochSeconds)) {
+            throw new IllegalArgumentException("bands of the same instants can be held together");
+        }
+        double[][] one = {low, lowerQuartile, median, upperQuartile, high};
+        double[][] two = {other.low, other.lowerQuartile, other.median, other.upperQuartile, other.high};
+        double[][] both = new double[one.length][low.length];
+        for (int level = 0; level < one.length; level++) {
+            for (int i = 0; i < low.length; i++) {
+                both[level][i] =
+                        level < 2 ? Math.min(one[level][i], two[level][i]) : Math.max(one[level][i], two[level][i]);
+            }
+        }
+        return new Band(epochSeconds, both);
+    }
+
     /** The median alone, where it is known. */
     public TimeSeries medianSeries() {
         TimeSeries.Builder known = new TimeSeries.Builder();

@@ -3,6 +3,8 @@ package undercroft.wording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import undercroft.calc.ageing.ShelfLife;
 import undercroft.calc.light.LightUncertainty;
 import undercroft.catalogue.BottleType;
@@ -177,7 +179,7 @@ public record Whys(ShelfWords words) {
 
     private List<Input> ready(Batch batch, LotOutlook lot) {
         String never = words.of("figure.ready.never");
-        return List.of(
+        List<Input> inputs = new ArrayList<>(List.of(
                 input("why.input.earliest", lot.ready().early().map(words::day).orElse(never)),
                 input("why.input.latest", lot.ready().late().map(words::day).orElse(never)),
                 input("why.input.ready-now", words.format().percent(lot.ready().probabilityNow())),
@@ -185,7 +187,9 @@ public record Whys(ShelfWords words) {
                         "why.input.abv",
                         words.of(
                                 "why.input.abv-value",
-                                words.format().number(batch.beer().abvPercent(), 1))));
+                                words.format().number(batch.beer().abvPercent(), 1)))));
+        new LearnedWords(words).alone(lot).ifPresent(alone -> inputs.add(input("why.input.alone", alone)));
+        return inputs;
     }
 
     private List<Assumption> assumptions(Batch batch, LotOutlook lot, FigureKind figure) {
@@ -214,9 +218,13 @@ public record Whys(ShelfWords words) {
                         assumed("why.assumed.budgets", Grade.COMMON_PRACTICE),
                         assumed("why.assumed.oxygen", Grade.ASSUMED));
             case READY ->
-                List.of(
-                        assumed("why.assumed.two-weeks", Grade.COMMON_PRACTICE),
-                        assumed("why.assumed.room", Grade.ASSUMED));
+                Stream.of(
+                                Stream.of(assumed("why.assumed.two-weeks", Grade.COMMON_PRACTICE)),
+                                Stream.of(assumed("why.assumed.room", Grade.ASSUMED)),
+                                lot.ready().alone().stream()
+                                        .map(alone -> assumed("why.assumed.learned", Grade.ASSUMED)))
+                        .flatMap(Function.identity())
+                        .toList();
         };
     }
 

@@ -12,7 +12,7 @@ import undercroft.quantity.UnitSystem;
 
 final class SettingsTest {
     private static Settings at(String address) {
-        return new Settings(UnitSystem.METRIC, 0, Optional.of(address));
+        return new Settings(UnitSystem.METRIC, 0, Optional.of(address), Optional.empty());
     }
 
     @Test

@@ -170,7 +170,7 @@ public final class LiveBroker {
 
     /** Waits for what happens on threads of the broker and its client. */
     public static void await(BooleanSupplier done) {
-        for (int i = 0; i < 600; i++) {
+        for (int i = 0; i < 2400; i++) {
             if (done.getAsBoolean()) {
                 return;
             }
@@ -180,6 +180,6 @@ public final class LiveBroker {
                 Thread.currentThread().interrupt();
             }
         }
-        fail("waited for half a minute");
+        fail("waited for two minutes");
     }
 }

@@ -70,7 +70,8 @@ public final class OutlookSamples {
                                 .lot("cupboard", "longneck-330", GlassColour.AMBER, 44, 26)
                                 .read(new Reading.Gauge(ago(60), "lot-1", "gauge bottle", 1.9))
                                 .read(new Reading.Squeeze(ago(52), "lot-1", BottleFeel.FIRM))
-                                .read(new Reading.Opened(ago(3), "lot-1", PerceivedCarbonation.FULL)),
+                                .read(new Reading.Opened(ago(3), "lot-1", PerceivedCarbonation.FULL))
+                                .leftOut(),
                         batch("hedge", "Hedge Saison", 20).lot("cupboard", "returnable-500", GlassColour.AMBER, 24, 0),
                         batch("gable", "Gable Strong", 8)
                                 .lot("cupboard", "longneck-330", GlassColour.AMBER, 12, 0)

@@ -17,6 +17,7 @@ import undercroft.cellar.Batch;
 import undercroft.cellar.Beer;
 import undercroft.cellar.Draw;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Packaging;
 import undercroft.cellar.Priming;
 import undercroft.cellar.Reading;
 import undercroft.cellar.Stay;
@@ -33,6 +34,7 @@ final class SampleBatch {
     private double abvPercent = 5.2;
     private SugarDose perLitre = new SugarDose("sucrose", 5.8);
     private boolean planned;
+    private boolean leftOut;
 
     SampleBatch(String id, String name, double ageDays) {
         this.id = id;
@@ -77,6 +79,12 @@ final class SampleBatch {
         return this;
     }
 
+    /** Teaches nothing about later ones. */
+    SampleBatch leftOut() {
+        leftOut = true;
+        return this;
+    }
+
     SampleBatch planned() {
         planned = true;
         return this;
@@ -94,10 +102,12 @@ final class SampleBatch {
                 new Beer(BeerStyle.PALE_ALE, abvPercent, 30, 0, 20, 20, OptionalDouble.empty(), OptionalDouble.empty()),
                 new Yeast(YeastStrain.ALE, YeastState.ORDINARY, Flocculation.ORDINARY, false),
                 new Priming(litres, List.of(dose), OptionalDouble.of(2.4), false),
-                FillingMethod.CAREFUL,
+                Packaging.of(FillingMethod.CAREFUL),
                 planned ? Optional.empty() : Optional.of(capped),
                 lots,
                 readings,
-                "Dry and a little smoky.");
+                "Dry and a little smoky.",
+                Optional.empty(),
+                leftOut);
     }
 }

@@ -108,7 +108,9 @@ class SensorsTest {
             assertTrue(state.brokerNamed());
             assertTrue(state.places().get("loft").heard().isPresent());
         }
-        assertTrue(faults.stream().allMatch(fault -> fault.key().equals("listen.fault.crowded")), "" + faults);
+        // On a machine with much else to do a broker may be away for a moment; nothing else may be said.
+        List<String> said = List.of("listen.fault.crowded", "listen.fault.away");
+        assertTrue(faults.stream().allMatch(fault -> said.contains(fault.key())), "" + faults);
     }
 
     @Test

@@ -147,7 +147,8 @@ class RandomCellarsTest {
             Settings settings = new Settings(
                     one(UnitSystem.values()),
                     within(-400, 5_000),
-                    one(Optional.empty(), Optional.of("http://a.example/")));
+                    one(Optional.empty(), Optional.of("http://a.example/")),
+                    one(Optional.empty(), Optional.of(Instant.parse("2024-05-01T10:00:00Z"))));
             return new Cellar(one(NAMES), one(ZONES), settings, places, batches, servings, ownBottles(), ownSugars());
         }
 

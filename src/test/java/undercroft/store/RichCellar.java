@@ -94,7 +94,11 @@ public final class RichCellar {
         return new Cellar(
                 "Under the stairs",
                 ZoneId.of("Europe/Vienna"),
-                new Settings(UnitSystem.US, 410.5, Optional.of("https://cellar.example/shelf/")),
+                new Settings(
+                        UnitSystem.US,
+                        410.5,
+                        Optional.of("https://cellar.example/shelf/"),
+                        Optional.of(Instant.parse("2025-01-31T08:00:00Z"))),
                 List.of(
                         new Place("loft", "Loft", new TemperatureSource.Logged(), 6, light(LightPlace.ROOM_DAY)),
                         new Place(

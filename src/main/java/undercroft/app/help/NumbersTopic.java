@@ -26,7 +26,8 @@ record NumbersTopic(Messages messages, QuantityFormat format) {
         LIGHT,
         KEEPING,
         CHILLING,
-        LOGS
+        LOGS,
+        LEARNING
     }
 
     List<HelpBlock> blocks() {

@@ -19,6 +19,7 @@ import undercroft.wording.Why;
  * @param cautions what to heed before touching the bottles; none where the pressure is well
  * @param questions bottles that burst, and why
  * @param evidence what may explain what was seen; none while nothing was
+ * @param learned what earlier batches taught of it; empty where they taught nothing
  * @param stock how the bottles go; empty while the batch is planned
  * @param lots one choice for each lot with bottles
  */
@@ -32,6 +33,7 @@ public record BatchPage(
         List<String> cautions,
         List<EvidenceWords.Question> questions,
         List<EvidenceWords.Line> evidence,
+        Optional<String> learned,
         List<LotChoice> lots,
         List<Row> readings,
         List<Row> draws,

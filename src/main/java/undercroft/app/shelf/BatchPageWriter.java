@@ -14,6 +14,7 @@ import undercroft.outlook.lot.LotOutlook;
 import undercroft.wording.EvidenceWords;
 import undercroft.wording.HandlingWords;
 import undercroft.wording.Headlines;
+import undercroft.wording.LearnedWords;
 import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
 
@@ -40,6 +41,7 @@ record BatchPageWriter(CellarOutlook outlook, BatchOutlook batch, ShelfWords wor
                 lot.map(new HandlingWords(words)::cautions).orElse(List.of()),
                 new EvidenceWords(words).questions(batch),
                 new EvidenceWords(words).lines(batch),
+                batch.learned().map(new LearnedWords(words)::sentence),
                 choices(lot),
                 readings(),
                 draws(),

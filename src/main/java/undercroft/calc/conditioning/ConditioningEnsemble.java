@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import undercroft.calc.learning.LearnedPrior;
+import undercroft.calc.learning.TraitLikelihood;
 import undercroft.calc.numeric.QuasiNormals;
 import undercroft.calc.numeric.WeightedQuantiles;
 import undercroft.series.Track;
@@ -30,8 +32,10 @@ public final class ConditioningEnsemble {
     private final Offsets offsets;
     private final double[] weights;
     private final ReadingsVerdict verdict;
+    private final MemberPrior prior;
+    private final Taught taught;
 
-    /** {@code offsets} says which deviates beyond a member's own belong to what was read with. */
+    /** Of somebody with no history; {@code offsets} says which deviates beyond a member's own belong to what was read with. */
     ConditioningEnsemble(
             Refermentation beer,
             int wantedMembers,
@@ -40,6 +44,19 @@ public final class ConditioningEnsemble {
             int firstHidden,
             double[] weights,
             ReadingsVerdict verdict) {
+        this(beer, wantedMembers, z, offsets, firstHidden, weights, verdict, MemberPrior.GENERAL, Taught.NOTHING);
+    }
+
+    ConditioningEnsemble(
+            Refermentation beer,
+            int wantedMembers,
+            double[][] z,
+            Offsets offsets,
+            int firstHidden,
+            double[] weights,
+            ReadingsVerdict verdict,
+            MemberPrior prior,
+            Taught taught) {
         this.beer = beer;
         this.wantedMembers = wantedMembers;
         this.members = EnsembleParameters.of(beer, z, firstHidden);
@@ -47,6 +64,8 @@ public final class ConditioningEnsemble {
         this.offsets = offsets;
         this.weights = weights;
         this.verdict = verdict;
+        this.prior = prior;
+        this.taught = taught;
     }
 
     /**
@@ -56,6 +75,15 @@ public final class ConditioningEnsemble {
      * @param members 1 to 65,536; a power of two is spread most evenly, 1,024 is plenty
      */
     public static ConditioningEnsemble of(Refermentation beer, int members) {
+        return of(beer, members, MemberPrior.GENERAL);
+    }
+
+    /** The same where earlier batches taught something of this one. */
+    public static ConditioningEnsemble of(Refermentation beer, int members, LearnedPrior learned) {
+        return of(beer, members, MemberPrior.of(learned));
+    }
+
+    private static ConditioningEnsemble of(Refermentation beer, int members, MemberPrior prior) {
         if (members < 1 || members > 65_536) {
             throw new IllegalArgumentException("an ensemble has 1 to 65,536 members");
         }
@@ -65,7 +93,26 @@ public final class ConditioningEnsemble {
         Arrays.fill(weights, 0, plain, plain == members ? 1.0 / members : (1 - hidden) / plain);
         Arrays.fill(weights, plain, members, hidden / Math.max(1, members - plain));
         return new ConditioningEnsemble(
-                beer, members, EnsembleParameters.deviates(members), Offsets.NONE, plain, weights, unread(members));
+                beer,
+                members,
+                points(members, plain, prior),
+                Offsets.NONE,
+                plain,
+                weights,
+                unread(members),
+                prior,
+                Taught.NOTHING);
+    }
+
+    /** Members with hidden extract know nothing of what other batches taught. */
+    private static double[][] points(int members, int plain, MemberPrior prior) {
+        double[][] general = MemberPrior.GENERAL.points(members, Offsets.NONE);
+        if (prior.isGeneral()) {
+            return general;
+        }
+        double[][] points = general.clone();
+        System.arraycopy(prior.points(members, Offsets.NONE), 0, points, 0, plain);
+        return points;
     }
 
     /** The one member whose constants are all at their medians, without hidden extract. */
@@ -143,7 +190,7 @@ public final class ConditioningEnsemble {
     /** As {@link #updated(List)}, for gauges whose own error has another standard deviation, as a share of the pressure. */
     ConditioningEnsemble updated(List<LotReadings> lots, double gaugeScale) {
         if (lots.isEmpty()) {
-            return of(beer, wantedMembers);
+            return of(beer, wantedMembers, prior);
         }
         List<LotReadings> inOrder = new ArrayList<>(lots);
         inOrder.sort(Comparator.comparing(lot -> lot.readings().toString()));
@@ -151,7 +198,7 @@ public final class ConditioningEnsemble {
         List<ReadingLikelihood> likelihoods = inOrder.stream()
                 .map(lot -> new ReadingLikelihood(lot, offsets, gaugeScale))
                 .toList();
-        StrataUpdate update = new StrataUpdate(beer, likelihoods, offsets);
+        StrataUpdate update = new StrataUpdate(beer, likelihoods, offsets, prior);
         return update.ensemble(wantedMembers, Verdicts.of(beer, likelihoods, update));
     }
 
@@ -173,6 +220,23 @@ public final class ConditioningEnsemble {
     /** How the readings and the model get on. */
     public ReadingsVerdict verdict() {
         return verdict;
+    }
+
+    /**
+     * What the readings teach of the constants that later batches may share. Nothing without readings, nor from a batch that is
+     * itself told by what others taught: make it with the general prior.
+     */
+    public TraitLikelihood traits() {
+        return taught.traits();
+    }
+
+    /**
+     * How much more probable the readings were by what earlier batches taught than without; above 0, and 1 without readings.
+     *
+     * @param alone the same batch with the same readings, made with the general prior
+     */
+    public double evidenceRatio(ConditioningEnsemble alone) {
+        return Math.exp(taught.logEvidence() - alone.taught.logEvidence());
     }
 
     /** What explains the batch, by the weight of its members. */

@@ -7,7 +7,6 @@ import java.util.List;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 import undercroft.calc.numeric.Proposal;
-import undercroft.calc.numeric.QuasiNormals;
 
 /**
  * Bayes' rule by importance sampling within one stratum: members without hidden extract, or those with it. The prior's quasi-random points are weighted by the likelihood of all readings; when
@@ -19,8 +18,10 @@ import undercroft.calc.numeric.QuasiNormals;
 final class ImportanceSampler {
     private static final int PRIOR_POINTS = 1024;
     private static final int ROUND_POINTS = 512;
-    private static final int MOST_ROUNDS = 8;
-    private static final double ENOUGH = 200;
+    private static final int MOST_ROUNDS = 16;
+    /** So many equally weighted points are enough. */
+    static final double ENOUGH = 200;
+
     private static final double ENOUGH_TO_FIT = 60;
 
     /** Chosen once; the same readings give the same answer. */
@@ -28,7 +29,8 @@ final class ImportanceSampler {
 
     private final List<ReadingLikelihood> likelihoods;
     private final int readings;
-    private final int dimensions;
+    private final Offsets offsets;
+    private final MemberPrior prior;
     private final List<Proposal> proposals = new ArrayList<>();
     private double[][] points = new double[0][];
     private double[][] logs;
@@ -46,15 +48,21 @@ final class ImportanceSampler {
      *
      * @param hidden whether the stratum is the one with hidden extract
      */
-    ImportanceSampler(Refermentation beer, boolean hidden, List<ReadingLikelihood> likelihoods, int dimensions) {
+    ImportanceSampler(
+            Refermentation beer,
+            boolean hidden,
+            List<ReadingLikelihood> likelihoods,
+            Offsets offsets,
+            MemberPrior prior) {
         this.beer = beer;
         this.hidden = hidden;
         this.likelihoods = likelihoods;
         this.readings =
                 likelihoods.stream().mapToInt(lot -> lot.readings().size()).sum();
-        this.dimensions = dimensions;
+        this.offsets = offsets;
+        this.prior = prior;
         this.logs = new double[readings][0];
-        add(QuasiNormals.points(PRIOR_POINTS, dimensions));
+        add(prior.points(PRIOR_POINTS, offsets));
         weights = weights(1);
     }
 
@@ -65,7 +73,7 @@ final class ImportanceSampler {
 
     /** Draws once more where the weight lies. */
     void refine() {
-        Proposal proposal = Proposal.fittedTo(points, weightsWorthFitting(weights), dimensions);
+        Proposal proposal = Proposal.fittedTo(points, weightsWorthFitting(weights), offsets.dimensions());
         proposals.add(proposal);
         double[][] drawn = new double[ROUND_POINTS][];
         for (int i = 0; i < ROUND_POINTS; i++) {
@@ -165,11 +173,7 @@ final class ImportanceSampler {
             for (int r = 0; r < readings; r++) {
                 logLikelihood[i] += logs[r][i];
             }
-            double square = 0;
-            for (double z : points[i]) {
-                square += z * z;
-            }
-            logPrior[i] = -0.5 * (square + dimensions * Math.log(2 * Math.PI));
+            logPrior[i] = prior.logDensity(points[i], offsets);
         }
         mix();
     }

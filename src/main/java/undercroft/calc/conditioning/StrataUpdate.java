@@ -2,6 +2,7 @@ package undercroft.calc.conditioning;
 
 import java.util.ArrayList;
 import java.util.List;
+import undercroft.calc.learning.TraitLikelihood;
 
 /**
  * Two strata of members weighed by all readings: the plain one, without hidden extract, and the one with it. Each has its own
@@ -15,20 +16,25 @@ final class StrataUpdate {
     private static final int FEWEST_SHARES = 128;
     private static final double LEAST_IF_UNFINISHED = 0.5;
 
+    /** A batch that more likely holds hidden extract than so teaches nothing of its other constants (assumed). */
+    private static final double MOST_HIDDEN_TO_LEARN_FROM = 0.2;
+
     private final Refermentation beer;
     private final List<ReadingLikelihood> likelihoods;
     private final Offsets offsets;
+    private final MemberPrior memberPrior;
     private final ImportanceSampler plain;
     private final ImportanceSampler hiding;
 
-    StrataUpdate(Refermentation beer, List<ReadingLikelihood> likelihoods, Offsets offsets) {
+    /** What earlier batches taught holds in the plain stratum alone: what nobody wrote down is not learned. */
+    StrataUpdate(Refermentation beer, List<ReadingLikelihood> likelihoods, Offsets offsets, MemberPrior memberPrior) {
         this.beer = beer;
         this.likelihoods = likelihoods;
         this.offsets = offsets;
-        int dimensions = offsets.dimensions();
+        this.memberPrior = memberPrior;
         double prior = beer.hidden().probability();
-        plain = prior < 1 ? new ImportanceSampler(beer, false, likelihoods, dimensions) : null;
-        hiding = prior > 0 ? new ImportanceSampler(beer, true, likelihoods, dimensions) : null;
+        plain = prior < 1 ? new ImportanceSampler(beer, false, likelihoods, offsets, memberPrior) : null;
+        hiding = prior > 0 ? new ImportanceSampler(beer, true, likelihoods, offsets, MemberPrior.GENERAL) : null;
         boolean refined = true;
         while (refined) {
             double hidden = hiddenByEvidence();
@@ -80,7 +86,28 @@ final class StrataUpdate {
                 offsets,
                 firstHidden,
                 weights.stream().mapToDouble(Double::doubleValue).toArray(),
-                verdict);
+                verdict,
+                memberPrior,
+                new Taught(traits(verdict), plain == null ? 0 : plain.logEvidence()));
+    }
+
+    /**
+     * What the batch teaches of its traits; nothing where it may hold hidden extract, a bottle burst, its readings disagree with
+     * the model, too few points tell of it, or it was itself told by what others taught.
+     */
+    private TraitLikelihood traits(ReadingsVerdict verdict) {
+        boolean burst = likelihoods.stream()
+                .flatMap(lot -> lot.readings().stream())
+                .anyMatch(Observation.Bursts.class::isInstance);
+        if (plain == null
+                || burst
+                || !memberPrior.isGeneral()
+                || hiddenProbability() > MOST_HIDDEN_TO_LEARN_FROM
+                || verdict.agreement() != ReadingsVerdict.Agreement.AGREES
+                || ImportanceSampler.size(plain.weights()) < ImportanceSampler.ENOUGH) {
+            return TraitLikelihood.NONE;
+        }
+        return MemberPrior.likelihood(plain.points(), plain.weights(), offsets);
     }
 
     private int shares(int wanted, double hidden) {

@@ -76,6 +76,22 @@ public final class LimitTemperatures {
         return new LimitTemperatures(celsius, below, warmestCelsius);
     }
 
+    /** The lower limit of two at every chance: at each temperature the larger chance of being over. */
+    public LimitTemperatures orLower(LimitTemperatures other) {
+        double[] all = Arrays.copyOf(celsius, celsius.length + other.celsius.length);
+        System.arraycopy(other.celsius, 0, all, celsius.length, other.celsius.length);
+        Arrays.sort(all);
+        double[] larger = new double[all.length];
+        for (int i = 0; i < all.length; i++) {
+            larger[i] = Math.max(shareUpTo(all[i]), other.shareUpTo(all[i]));
+        }
+        return new LimitTemperatures(all, larger, Math.min(warmestCelsius, other.warmestCelsius));
+    }
+
+    private double shareUpTo(double limitCelsius) {
+        return probabilityOver(Math.nextUp(limitCelsius));
+    }
+
     /** The warmest storage at which at most one bottle in twenty is over its working pressure. */
     public HeatLimit heatLimit() {
         return quantile(FIVE_PERCENT);

@@ -5,12 +5,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import undercroft.calc.conditioning.ConditioningEnsemble;
 import undercroft.calc.conditioning.LotReadings;
 import undercroft.calc.gas.ClosedBottle;
+import undercroft.calc.learning.BatchKeys;
+import undercroft.calc.learning.BatchSummary;
+import undercroft.calc.learning.Lessons;
+import undercroft.calc.learning.TraitLikelihood;
 import undercroft.cellar.Batch;
 import undercroft.cellar.Cellar;
 import undercroft.cellar.Lot;
+import undercroft.cellar.Place;
+import undercroft.cellar.Reading;
+import undercroft.cellar.TemperatureSource;
 import undercroft.outlook.climate.LotClimate;
 import undercroft.outlook.climate.PlaceClimate;
 
@@ -19,32 +27,62 @@ import undercroft.outlook.climate.PlaceClimate;
  * may be asked.
  *
  * @param cellar with this batch, its places, bottles and sugars alone
+ * @param earlier what earlier batches teach, the oldest first
  */
-public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, Instant at) {
-    private static final int MEMBERS = 512;
-
+public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, Instant at, List<BatchSummary> earlier) {
     public BatchOutlook outlook(Batch batch) {
         if (batch.cappedAt().isEmpty() || batch.cappedAt().get().isAfter(at)) {
-            return new BatchOutlook(batch, List.of());
+            return new BatchOutlook(batch, List.of(), Optional.empty());
         }
         BatchChemistry chemistry = BatchChemistry.of(cellar, batch);
         Map<String, LotClimate> climates = climates(batch);
         Map<String, ClosedBottle> bottles = bottles(batch, chemistry);
-        ConditioningEnsemble ensemble = ConditioningEnsemble.of(chemistry.refermentation(), MEMBERS)
-                .updated(Readings.of(cellar, batch, at, climates, bottles));
-        Evidence evidence = Evidence.of(batch, at, ensemble);
+        Beliefs beliefs = Beliefs.of(
+                chemistry.refermentation(), Readings.of(cellar, batch, at, climates, bottles), lessons(batch));
+        Evidence evidence = Evidence.of(batch, at, beliefs.clock());
         List<LotOutlook> lots = new ArrayList<>();
         for (Lot lot : batch.lots()) {
             lots.add(new LotCalculator(cellar, batch, lot, at, climates.get(lot.id()), places)
-                    .outlook(chemistry, ensemble, bottles.get(lot.id()), evidence));
+                    .outlook(chemistry, beliefs, bottles.get(lot.id()), evidence));
         }
-        return new BatchOutlook(batch, lots);
+        return new BatchOutlook(batch, lots, beliefs.learned());
     }
 
     /** The possible beers by all that was seen of a capped batch. */
     ConditioningEnsemble ensemble(Batch batch) {
-        return ConditioningEnsemble.of(BatchChemistry.of(cellar, batch).refermentation(), MEMBERS)
-                .updated(readings(batch, at));
+        return beliefs(batch).clock();
+    }
+
+    /** What a capped batch teaches of later ones; empty where nothing was read of it, or nothing can be learned from it. */
+    public Optional<BatchSummary> summary(Batch batch) {
+        TraitLikelihood traits = beliefs(batch).alone().traits();
+        int readings = (int) batch.readings().stream()
+                .filter(reading -> !reading.at().isAfter(at))
+                .count();
+        return traits.isTelling() ? Optional.of(new BatchSummary(keys(batch), readings, traits)) : Optional.empty();
+    }
+
+    private Beliefs beliefs(Batch batch) {
+        return Beliefs.of(BatchChemistry.of(cellar, batch).refermentation(), readings(batch, at), lessons(batch));
+    }
+
+    /** A yeast that reaches dextrins keeps a time of its own, which is not learned. */
+    private Lessons lessons(Batch batch) {
+        return new Lessons(batch.yeast().fermentsDextrins() ? List.of() : earlier, keys(batch));
+    }
+
+    private BatchKeys keys(Batch batch) {
+        Place place = cellar.place(batch.lots().get(0).stays().get(0).placeId());
+        return new BatchKeys(
+                batch.yeast().strain().id(),
+                batch.yeast().state().id(),
+                batch.fillingMethod().id(),
+                place.id() + (place.temperature() instanceof TemperatureSource.Logged ? "/logged" : ""),
+                batch.readings().stream()
+                        .filter(Reading.Gauge.class::isInstance)
+                        .map(reading -> ((Reading.Gauge) reading).gauge())
+                        .findFirst()
+                        .orElse(""));
     }
 
     /** What was seen of a capped batch up to an instant, by lot. */

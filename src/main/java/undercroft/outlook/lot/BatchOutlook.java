@@ -2,6 +2,7 @@ package undercroft.outlook.lot;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import undercroft.cellar.Batch;
 import undercroft.quantity.InvalidInput;
@@ -10,8 +11,9 @@ import undercroft.quantity.InvalidInput;
  * A batch at an instant: its lots, and which of them speaks for it.
  *
  * @param lots one for each lot; empty while the batch is planned, and never empty once it is capped
+ * @param learned what earlier batches taught of it; empty where none did
  */
-public record BatchOutlook(Batch batch, List<LotOutlook> lots) {
+public record BatchOutlook(Batch batch, List<LotOutlook> lots, Optional<Learned> learned) {
     public BatchOutlook {
         lots = List.copyOf(lots);
     }

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import undercroft.calc.conditioning.ConditioningEnsemble;
 import undercroft.calc.conditioning.LotReadings;
 import undercroft.calc.conditioning.ReadingForecast;
+import undercroft.calc.learning.BatchSummary;
 import undercroft.catalogue.BottleFeel;
 import undercroft.catalogue.PerceivedCarbonation;
 import undercroft.cellar.Batch;
@@ -24,14 +25,16 @@ import undercroft.quantity.Interval;
  * somebody looks at it; a batch with {@value #MOST_STEPS} readings takes as long as as many batches.
  *
  * @param cellar with this batch, its places, bottles and sugars alone
+ * @param earlier what earlier batches teach, the oldest first
  */
-public record EvidenceCalculator(Cellar cellar, Map<String, PlaceClimate> places, Instant at) {
+public record EvidenceCalculator(
+        Cellar cellar, Map<String, PlaceClimate> places, Instant at, List<BatchSummary> earlier) {
     /** Of more moments than these only the newest are told one by one. */
     private static final int MOST_STEPS = 12;
 
     /** Empty while the batch is not capped. */
     public EvidenceCourse course(Batch batch) {
-        BatchCalculator calculator = new BatchCalculator(cellar, places, at);
+        BatchCalculator calculator = new BatchCalculator(cellar, places, at, earlier);
         BatchOutlook now = calculator.outlook(batch);
         String lotId = now.limitingLot().lot().id();
         List<Instant> moments = moments(batch);

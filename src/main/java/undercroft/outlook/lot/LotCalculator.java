@@ -58,12 +58,13 @@ final class LotCalculator {
         return type.asUsed(lot.colour(), lot.fillMillilitres(), lot.scuffed());
     }
 
-    LotOutlook outlook(
-            BatchChemistry chemistry, ConditioningEnsemble ensemble, ClosedBottle bottle, Evidence evidence) {
+    LotOutlook outlook(BatchChemistry chemistry, Beliefs beliefs, ClosedBottle bottle, Evidence evidence) {
         long capped = batch.cappedAt().orElseThrow().getEpochSecond();
         Track bottles = climate.bottles();
         TimeGrid moments = TimeGrid.of(capped, at.getEpochSecond(), bottles.timeAt(bottles.size() - 1));
-        ConditioningRun run = ensemble.run(bottles, capped, moments.instants());
+        ConditioningRun run = beliefs.clock().run(bottles, capped, moments.instants());
+        Optional<ConditioningRun> alone =
+                beliefs.taught().map(taught -> beliefs.alone().run(bottles, capped, moments.instants()));
         CarbonationOutlook carbonation = new CarbonationOutlook(
                 chemistry.refermentation().residualGramsPerLitre().times(1 / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME),
                 run.carbonationVolumesAt(moments.present()),
@@ -86,9 +87,13 @@ final class LotCalculator {
                         instant(ready.median()),
                         instant(ready.high()),
                         run.probabilityReadyBy(at.getEpochSecond()),
+                        alone.map(ConditioningRun::readyEpochSeconds),
                         chance(run));
         int left = lot.leftAt(at);
-        PressureForecast forecast = forecast(chemistry, ensemble, run, bottle);
+        PressureForecast known = forecast(chemistry, beliefs.clock(), run, bottle);
+        PressureForecast forecast = alone.filter(each -> beliefs.holdsTheWorse())
+                .map(each -> known.orWorse(forecast(chemistry, beliefs.alone(), each, bottle)))
+                .orElse(known);
         Dosing dosing = batch.priming().perBottle() ? Dosing.SPOON : Dosing.SYRUP;
         double strongest = dosing.strongestOf(Math.max(1, left));
         PressureOutlook pressure = pressure(forecast, moments, strongest, evidence);
@@ -141,7 +146,7 @@ final class LotCalculator {
                 bottle,
                 Math.max(4, most),
                 chemistry.refermentation().beerFactor().median());
-        return new PressureForecast(ensemble, run, table);
+        return PressureForecast.of(ensemble, run, table);
     }
 
     private PressureOutlook pressure(PressureForecast forecast, TimeGrid moments, double strongest, Evidence evidence) {

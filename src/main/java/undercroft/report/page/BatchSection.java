@@ -8,6 +8,7 @@ import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.task.Task;
 import undercroft.wording.EvidenceWords;
 import undercroft.wording.Headlines;
+import undercroft.wording.LearnedWords;
 import undercroft.wording.ShelfWords;
 import undercroft.wording.TaskWords;
 import undercroft.wording.Why;
@@ -40,6 +41,9 @@ final class BatchSection {
         Cautions.write(page, batch, words);
         tasks();
         evidence();
+        batch.learned()
+                .ifPresent(learned -> page.element(
+                        "p", words.format().messages().sentence(new LearnedWords(words).sentence(learned))));
         if (batch.isCapped()) {
             KeyFigures.write(page, batch, words);
             if (batch.bottlesLeft() > 0) {

@@ -1,6 +1,7 @@
 package undercroft.store.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,7 +160,8 @@ public final class CellarJson {
         String units = fields.text("units");
         double altitudeMetres = fields.number("altitudeMetres");
         Optional<String> page = fields.optionalText("pageAddress");
-        return fields.made(() -> new Settings(unitsOf(units), altitudeMetres, page));
+        Optional<Instant> learnsSince = fields.optionalInstant("learnsSince");
+        return fields.made(() -> new Settings(unitsOf(units), altitudeMetres, page, learnsSince));
     }
 
     private static UnitSystem unitsOf(String id) {
@@ -180,6 +182,9 @@ public final class CellarJson {
                 .put("units", idOf(settings.units()))
                 .put("altitudeMetres", settings.altitudeMetres())
                 .putTold("pageAddress", settings.pageAddress().orElse(""))
+                .putTold(
+                        "learnsSince",
+                        settings.learnsSince().map(Instant::toString).orElse(""))
                 .node();
     }
 }

@@ -277,7 +277,7 @@ public final class EditorDialogs implements Editors {
 
     @Override
     public void editSettings() {
-        SettingsDialog.open(dialogs, workspace);
+        SettingsDialog.open(dialogs, workspace, clock.instant());
     }
 
     /** One whose file cannot be read is named anew. */

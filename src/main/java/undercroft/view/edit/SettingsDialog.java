@@ -1,5 +1,6 @@
 package undercroft.view.edit;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -30,14 +31,14 @@ final class SettingsDialog {
     private final SettingsForm form;
     private FormDialog dialog;
 
-    private SettingsDialog(FormDialogs dialogs, Workspace workspace) {
+    private SettingsDialog(FormDialogs dialogs, Workspace workspace, Instant now) {
         this.dialogs = dialogs;
         this.workspace = workspace;
-        this.form = new SettingsForm(dialogs.messages(), workspace.getCellar());
+        this.form = new SettingsForm(dialogs.messages(), workspace.getCellar(), now);
     }
 
-    static FormDialog open(FormDialogs dialogs, Workspace workspace) {
-        return new SettingsDialog(dialogs, workspace).open();
+    static FormDialog open(FormDialogs dialogs, Workspace workspace, Instant now) {
+        return new SettingsDialog(dialogs, workspace, now).open();
     }
 
     private FormDialog open() {

@@ -139,6 +139,7 @@ final class BatchView extends VBox {
             above.getChildren().add(lotPicker(shown));
         }
         above.getChildren().add(figures(shown));
+        shown.learned().ifPresent(learned -> above.getChildren().add(wrapped(learned)));
         if (!shown.evidence().isEmpty()) {
             above.getChildren()
                     .add(new EvidenceView(
@@ -153,6 +154,14 @@ final class BatchView extends VBox {
             shownBatch = shown.batch().id();
             body.toTop();
         }
+    }
+
+    private static Label wrapped(String sentence) {
+        Label label = new Label(sentence);
+        label.setId("batch-learned");
+        label.setWrapText(true);
+        label.getStyleClass().add("faint");
+        return label;
     }
 
     private List<ToDoViewModel.Line> lines(BatchPage shown) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,7 +52,7 @@ class BadInputTest {
                         FormSamples.batch(),
                         FormSamples.lot(),
                         FormSamples.NOW);
-            case "settings" -> new SettingsForm(Messages.english(), FormSamples.CELLAR);
+            case "settings" -> new SettingsForm(Messages.english(), FormSamples.CELLAR, Instant.EPOCH);
             case "bottle" -> new BottleForm(Messages.english(), FormSamples.CELLAR, Optional.empty());
             case "sugar" -> new SugarForm(Messages.english(), FormSamples.CELLAR, Optional.empty());
             default -> throw new AssertionError(name);

@@ -220,7 +220,7 @@ class CalibrationWorldsTest {
         ReferenceBatch.Figures figures = USUAL.figures(known);
         long[] now = {CAPPED + ReferenceBatch.NOW * DAY};
         ConditioningRun run = truth.run(track, CAPPED, now);
-        PressureForecast forecast = new PressureForecast(
+        PressureForecast forecast = PressureForecast.of(
                 truth, run, PressureTable.of(ReferenceBatch.BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95));
         double celsius = track.valueAt(track.indexAt(now[0]));
         double spread = track.spreadAt(track.indexAt(now[0]));
@@ -246,7 +246,7 @@ class CalibrationWorldsTest {
     /** Whether the true limit lies between the 5 and the 95 % limit: by the chance that a place as warm is over it. */
     private static int limitHolds(ConditioningEnsemble known, double limit) {
         ConditioningRun run = known.run(USUAL.track(), CAPPED, new long[] {CAPPED + ReferenceBatch.NOW * DAY});
-        double below = new PressureForecast(
+        double below = PressureForecast.of(
                         known, run, PressureTable.of(ReferenceBatch.BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95))
                 .limitTemperatures(ReferenceBatch.STRONGEST, ReferenceBatch.LIMITS)
                 .probabilityOver(limit);

@@ -25,7 +25,7 @@ final class PressureForecastTest {
         Track track = track(0);
         ConditioningRun run = ENSEMBLE.run(track, 0, days());
         assertTrue(run.settledInstant() > 10 && run.settledInstant() < DAYS, "" + run.settledInstant());
-        PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
+        PressureForecast forecast = PressureForecast.of(ENSEMBLE, run, TABLE);
         Band trajectory = forecast.trajectory(track, 1);
         for (int i = run.settledInstant(); i < DAYS; i += 7) {
             Interval asked = forecast.at(i, 20, 0);
@@ -39,7 +39,7 @@ final class PressureForecastTest {
     void anUncertainTemperatureWidensTheSettledTrajectoryAsItDoesEveryMembers() {
         Track track = track(2.5);
         ConditioningRun run = ENSEMBLE.run(track, 0, days());
-        PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
+        PressureForecast forecast = PressureForecast.of(ENSEMBLE, run, TABLE);
         Band trajectory = forecast.trajectory(track, 1);
         int last = DAYS - 1;
         assertTrue(run.settledInstant() < last);
@@ -54,7 +54,7 @@ final class PressureForecastTest {
     @Test
     void theHeatLimitIsWhereTheHighFinishedPressureMeetsIt() {
         ConditioningRun run = ENSEMBLE.run(track(0), 0, days());
-        PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
+        PressureForecast forecast = PressureForecast.of(ENSEMBLE, run, TABLE);
         LimitTemperatures limits = forecast.limitTemperatures(1, new PressureLimits(3, 3.5, 8));
         HeatLimit limit = limits.heatLimit();
         assertEquals(0.05, limits.probabilityOver(limit.celsius() + 1e-9), 0.005);
@@ -65,7 +65,7 @@ final class PressureForecastTest {
     @Test
     void theStrongestBottleHoldsMoreByItsFactorOnWhatWasMade() {
         ConditioningRun run = ENSEMBLE.run(track(0), 0, days());
-        PressureForecast forecast = new PressureForecast(ENSEMBLE, run, TABLE);
+        PressureForecast forecast = PressureForecast.of(ENSEMBLE, run, TABLE);
         double average = forecast.at(DAYS - 1, 20, 0).median();
         assertTrue(forecast.strongestAt(DAYS - 1, 20, 0, 1.1).median() > average + 0.1);
         assertEquals(average, forecast.strongestAt(DAYS - 1, 20, 0, 1).median());
@@ -74,7 +74,7 @@ final class PressureForecastTest {
     @Test
     void allPressureBorneIsMoreThanTheHighestHeldForAMinute() {
         ConditioningRun run = ENSEMBLE.run(track(0), 0, days());
-        Band trajectory = new PressureForecast(ENSEMBLE, run, TABLE).trajectory(track(0), 1);
+        Band trajectory = PressureForecast.of(ENSEMBLE, run, TABLE).trajectory(track(0), 1);
         Interval memory = PressureForecast.memory(trajectory, DAYS);
         // A load held for t is worth (t / 60 s)^(1/16) of itself held for a minute; about 2.1 for a hundred days.
         assertEquals(trajectory.medianAt(DAYS - 1) * Math.pow(100 * 86_400 / 60.0, 1.0 / 16), memory.median(), 0.15);

@@ -110,7 +110,7 @@ record ReferenceBatch(double grams, HiddenExtract hidden, Leftover leftover, boo
     Figures figures(ConditioningEnsemble ensemble) {
         ConditioningRun run = ensemble.run(track(), CAPPED, new long[] {CAPPED + NOW * DAY});
         PressureForecast forecast =
-                new PressureForecast(ensemble, run, PressureTable.of(BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95));
+                PressureForecast.of(ensemble, run, PressureTable.of(BOTTLE, ClosedBottle.MOST_GRAMS_PER_LITRE, 0.95));
         double spread = wide ? 1 : 0.5;
         LimitTemperatures limit = forecast.limitTemperatures(STRONGEST, LIMITS);
         return new Figures(

@@ -45,7 +45,7 @@ final class CrateLabelsTest {
         Instant capped = batch.cappedAt().orElseThrow();
         return Outlooks.of(
                 DemoShelf.cellar()
-                        .withSettings(new Settings(UnitSystem.METRIC, 0, address))
+                        .withSettings(new Settings(UnitSystem.METRIC, 0, address, Optional.empty()))
                         .withServings(List.of())
                         .withBatches(List.of(batch)),
                 DemoShelf.temperatures(),

@@ -44,6 +44,7 @@ public final class BatchForm extends Form {
     private final BooleanField perBottle;
     private final ChoiceField<FillingMethod> fillingMethod;
     private final BooleanField capped;
+    private final BooleanField leaveOut;
     private final DateTimeField cappedAt;
     private final Rows<SugarDoseForm> sugars;
     private final Rows<LotForm> lots;
@@ -98,6 +99,12 @@ public final class BatchForm extends Form {
                         .happened(Instant.MIN, now),
                 "cappedAt",
                 "readings");
+        leaveOut = add(new BooleanField(
+                messages(),
+                "batch-leave-out",
+                words("leave-out"),
+                before.map(Batch::leaveOutOfLearning).orElse(false)));
+        leaveOut.hintProperty().set(words("leave-out-hint"));
         cappedAt.askWhen(capped.tickedProperty());
         capped.hintProperty().set(words("capped-hint"));
         sugars = addRows("sugars");
@@ -134,7 +141,9 @@ public final class BatchForm extends Form {
 
     /** About filling, in order. */
     public List<Field<?>> fillingFields() {
-        return List.of(fillingMethod, capped, cappedAt);
+        return before.isPresent()
+                ? List.of(fillingMethod, capped, cappedAt, leaveOut)
+                : List.of(fillingMethod, capped, cappedAt);
     }
 
     public Rows<SugarDoseForm> sugars() {
@@ -197,7 +206,7 @@ public final class BatchForm extends Form {
                 readings,
                 base == null ? "" : base.notes(),
                 base == null || at.isPresent() ? Optional.empty() : base.plan(),
-                base != null && base.leaveOutOfLearning()));
+                leaveOut.value()));
     }
 
     private Packaging packaging(Batch base) {

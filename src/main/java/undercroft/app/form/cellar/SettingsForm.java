@@ -1,5 +1,6 @@
 package undercroft.app.form.cellar;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -25,6 +26,7 @@ import undercroft.quantity.InvalidInput;
 import undercroft.quantity.UnitSystem;
 import undercroft.session.Workspace;
 import undercroft.wording.Messages;
+import undercroft.wording.QuantityFormat;
 
 /** What holds for the whole cellar. Own bottles and sugars are changed in a draft that counts once the form is saved. */
 public final class SettingsForm extends Form {
@@ -33,10 +35,21 @@ public final class SettingsForm extends Form {
     private final NumberField altitude;
     private final WordsField zone;
     private final WordsField page;
+    private final ChoiceField<Teachers> teachers;
+    private final Instant now;
     private final ReadOnlyObjectWrapper<Cellar> draft = new ReadOnlyObjectWrapper<>(this, "draft");
 
-    public SettingsForm(Messages messages, Cellar cellar) {
+    /** Which batches teach about later ones. */
+    public enum Teachers {
+        ALL,
+        SINCE_A_DAY,
+        FROM_NOW_ON
+    }
+
+    /** {@code now} is when all that was learned may be forgotten. */
+    public SettingsForm(Messages messages, Cellar cellar, Instant now) {
         super(messages, cellar);
+        this.now = now;
         draft.set(cellar);
         name = add(
                 new WordsField(messages(), "settings-name", messages().of("form.settings.name"), cellar.name())
@@ -78,12 +91,44 @@ public final class SettingsForm extends Form {
                         cellar.settings().pageAddress().orElse("")),
                 "pageAddress");
         page.hintProperty().set(messages().of("form.settings.page-hint"));
+        Optional<Instant> since = cellar.settings().learnsSince();
+        teachers = add(new ChoiceField<>(
+                messages(),
+                "settings-teachers",
+                messages().of("form.settings.teachers"),
+                since.isEmpty()
+                        ? List.of(Teachers.ALL, Teachers.FROM_NOW_ON)
+                        : List.of(Teachers.SINCE_A_DAY, Teachers.ALL, Teachers.FROM_NOW_ON),
+                each -> words(each, since.orElse(now)),
+                since.isEmpty() ? Teachers.ALL : Teachers.SINCE_A_DAY));
+        teachers.hintProperty().set(messages().of("form.settings.teachers-hint"));
         draft.addListener((property, before, after) -> changed());
         begin();
     }
 
     public List<Field<?>> fields() {
-        return List.of(name, unitSystem, altitude, zone, page);
+        return List.of(name, unitSystem, altitude, zone, page, teachers);
+    }
+
+    private String words(Teachers which, Instant since) {
+        return switch (which) {
+            case ALL -> messages().of("form.settings.teachers.all");
+            case SINCE_A_DAY ->
+                messages()
+                        .of(
+                                "form.settings.teachers.since",
+                                QuantityFormat.of(messages(), units(), cellar().zone())
+                                        .day(since, Instant.EPOCH));
+            case FROM_NOW_ON -> messages().of("form.settings.teachers.none");
+        };
+    }
+
+    private Optional<Instant> learnsSince(Cellar current) {
+        return switch (teachers.value()) {
+            case ALL -> Optional.empty();
+            case SINCE_A_DAY -> current.settings().learnsSince();
+            case FROM_NOW_ON -> Optional.of(now);
+        };
     }
 
     /** The cellar as it would be with the own bottles and sugars told so far. */
@@ -147,11 +192,12 @@ public final class SettingsForm extends Form {
     /** Units change how things are shown, now and whatever is taken back; the rest is a step of its own. */
     public void save(Workspace workspace) {
         workspace.change(
-                what(),
-                cellar -> applyTo(cellar)
-                        .withSettings(new Settings(cellar.settings().units(), altitude.figure())));
-        workspace.changeThroughout(cellar -> cellar.withSettings(
-                new Settings(unitSystem.value(), cellar.settings().altitudeMetres())));
+                what(), cellar -> inUnits(applyTo(cellar), cellar.settings().units()));
+        workspace.changeThroughout(cellar -> inUnits(cellar, unitSystem.value()));
+    }
+
+    private static Cellar inUnits(Cellar cellar, UnitSystem units) {
+        return cellar.withSettings(cellar.settings().withUnits(units));
     }
 
     @Override
@@ -161,7 +207,8 @@ public final class SettingsForm extends Form {
                 .withSettings(new Settings(
                         unitSystem.value(),
                         altitude.figure(),
-                        Optional.of(page.value().strip()).filter(text -> !text.isEmpty())))
+                        Optional.of(page.value().strip()).filter(text -> !text.isEmpty()),
+                        learnsSince(current)))
                 .withOwnBottles(draft.get().ownBottles())
                 .withOwnSugars(draft.get().ownSugars());
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class SettingsFormTest {
 
     @Test
     void anOwnBottleCountsOnceTheSettingsAreSaved() {
-        SettingsForm settings = new SettingsForm(Messages.english(), CELLAR);
+        SettingsForm settings = new SettingsForm(Messages.english(), CELLAR, Instant.EPOCH);
         BottleForm asked = bottle(settings);
         assertTrue(asked.canSave());
         settings.change(asked::applyTo);
@@ -53,7 +54,7 @@ class SettingsFormTest {
         Workspace workspace = FormSamples.workspace(CELLAR);
         workspace.change("another name", cellar -> cellar.withName("Barn"));
         workspace.undo();
-        SettingsForm settings = new SettingsForm(Messages.english(), workspace.getCellar());
+        SettingsForm settings = new SettingsForm(Messages.english(), workspace.getCellar(), Instant.EPOCH);
         FormSamples.choose(settings, "settings-units", UnitSystem.US);
         settings.save(workspace);
         assertEquals(UnitSystem.US, workspace.getCellar().settings().units());
@@ -63,18 +64,18 @@ class SettingsFormTest {
 
     @Test
     void anOwnBottleInUseStays() {
-        SettingsForm settings = new SettingsForm(Messages.english(), CELLAR);
+        SettingsForm settings = new SettingsForm(Messages.english(), CELLAR, Instant.EPOCH);
         settings.change(bottle(settings)::applyTo);
         Cellar saved = settings.applyTo(CELLAR);
         Lot lot = FormSamples.lot();
         Lot inFlask = new Lot(lot.id(), "tall-flask", lot.colour(), lot.count(), 600, false, lot.stays(), lot.draws());
         Cellar used = saved.withBatch(FormSamples.batch().withLot(inFlask));
 
-        SettingsForm again = new SettingsForm(Messages.english(), used);
+        SettingsForm again = new SettingsForm(Messages.english(), used, Instant.EPOCH);
         InvalidInput fault = assertThrows(InvalidInput.class, () -> again.remove(used.bottleType("tall-flask")));
 
         assertTrue(English.of(fault).contains(FormSamples.batch().name()));
-        new SettingsForm(Messages.english(), saved).remove(saved.bottleType("tall-flask"));
+        new SettingsForm(Messages.english(), saved, Instant.EPOCH).remove(saved.bottleType("tall-flask"));
     }
 
     @Test
@@ -94,7 +95,7 @@ class SettingsFormTest {
 
     @Test
     void theSettingsComeBackAsTheyWere() {
-        assertEquals(CELLAR, new SettingsForm(Messages.english(), CELLAR).applyTo(CELLAR));
+        assertEquals(CELLAR, new SettingsForm(Messages.english(), CELLAR, Instant.EPOCH).applyTo(CELLAR));
         assertEquals(List.of(), CELLAR.ownBottles());
     }
 }

@@ -1,0 +1,54 @@
+package undercroft.outlook.lot;
+
+import java.util.List;
+import java.util.Optional;
+import undercroft.calc.conditioning.ConditioningEnsemble;
+import undercroft.calc.conditioning.LotReadings;
+import undercroft.calc.conditioning.Observation;
+import undercroft.calc.conditioning.Pace;
+import undercroft.calc.conditioning.Refermentation;
+import undercroft.calc.learning.Lessons;
+
+/**
+ * The possible beers of a batch by all that was seen of it: alone, and with what earlier batches taught.
+ *
+ * @param alone by this batch alone
+ * @param taught with what the others taught; empty where they taught nothing, or this one is unlike them
+ * @param learned what to say of that; empty where there was nothing to learn from
+ * @param isRead whether anything was read of the batch itself, bursts apart
+ */
+record Beliefs(
+        ConditioningEnsemble alone, Optional<ConditioningEnsemble> taught, Optional<Learned> learned, boolean isRead) {
+    private static final int MEMBERS = 512;
+
+    static Beliefs of(Refermentation beer, List<LotReadings> readings, Lessons lessons) {
+        ConditioningEnsemble alone = ConditioningEnsemble.of(beer, MEMBERS).updated(readings);
+        boolean isRead = readings.stream()
+                .flatMap(lot -> lot.readings().stream())
+                .anyMatch(reading -> !(reading instanceof Observation.Bursts));
+        if (lessons.isEmpty()) {
+            return new Beliefs(alone, Optional.empty(), Optional.empty(), isRead);
+        }
+        Optional<ConditioningEnsemble> taught = lessons.prior()
+                .map(known -> ConditioningEnsemble.of(beer, MEMBERS, known).updated(readings));
+        boolean unlike = taught.filter(each -> Lessons.isUnlike(each.evidenceRatio(alone)))
+                .isPresent();
+        return new Beliefs(
+                alone,
+                taught.filter(each -> !unlike),
+                lessons.brewersPart()
+                        .map(part -> new Learned(
+                                lessons.earlier().size(), lessons.readings(), Pace.timesAsFast(beer, part), unlike)),
+                isRead);
+    }
+
+    /** What the dates are told by. */
+    ConditioningEnsemble clock() {
+        return taught.orElse(alone);
+    }
+
+    /** Whether pressures are told by the worse of both: what others taught must not lower one while nobody has read this batch. */
+    boolean holdsTheWorse() {
+        return taught.isPresent() && !isRead;
+    }
+}
