@@ -264,6 +264,11 @@ final class Hand {
         }
     }
 
+    /** The keyboard is there, where something else was done. */
+    void awaitFocus(String id) {
+        await("the keyboard is on " + id, () -> focused().equals(id));
+    }
+
     /** Goes on with the Tab key until the keyboard is there. */
     void tabTo(String id) {
         see(id);

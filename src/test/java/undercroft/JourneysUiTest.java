@@ -76,11 +76,13 @@ class JourneysUiTest extends Evening {
         hand.tabTo("planks");
         hand.push(KeyCode.ENTER);
         hand.awaitText("batch-title", "First Ale");
+        hand.awaitFocus("planks");
         hand.tabTo("batch-draw");
         hand.push(KeyCode.SPACE);
         hand.tabAndType("draw-count", "2");
         hand.push(KeyCode.ENTER);
         hand.awaitGone("form-save");
+        hand.awaitFocus("batch-draw");
         hand.push(KeyCode.ESCAPE);
         hand.see("inspector-name");
         hand.tabTo("page-shelf");

@@ -92,7 +92,7 @@ final class RealRecordTest {
         assertTrue(ale.mainLot().ready().median().orElseThrow().isBefore(Instant.parse("2013-06-25T00:00:00Z")));
 
         Path out = folder.resolve("report");
-        Export.ofTexts().folder(out, ShelfReport.of(English.of(outlook)), Export.Replacing.OURS);
+        Export.ofTexts().folder(out, ShelfReport.of(English.of(outlook), Map.of()), Export.Replacing.OURS);
         assertTrue(Files.readString(out.resolve("report.json")).contains("\"porch-ale\""));
         assertTrue(Files.readString(out.resolve("index.html")).contains("Porch ale"));
     }

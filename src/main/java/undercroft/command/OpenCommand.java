@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
 import undercroft.quantity.InvalidInput;
 import undercroft.report.ShelfReport;
 import undercroft.series.TimeSeries;
@@ -92,10 +93,16 @@ final class OpenCommand implements Callable<Integer> {
     }
 
     private void report(Cellar cellar, LoggedTemperatures temperatures, Instant at, String name) {
-        CellarOutlook outlook = Outlooks.of(cellar, temperatures.celsius(), at).telling(temperatures.faults());
+        ShelfMemory memory = new ShelfMemory();
+        CellarOutlook outlook = Outlooks.of(cellar, temperatures.celsius(), at, List.of(), memory)
+                .telling(temperatures.faults());
         ShelfWords words = ShelfWords.of(outlook, console.messages());
         Path out = Export.ofTexts().privateFolder(console.scratch()).resolve(name);
-        Export.ofTexts().folder(out, ShelfReport.of(words), Export.Replacing.OURS);
+        Export.ofTexts()
+                .folder(
+                        out,
+                        ShelfReport.of(words, Outlooks.courses(cellar, temperatures.celsius(), outlook, memory)),
+                        Export.Replacing.OURS);
         console.out().println(console.messages().of("command.open.no-display"));
         console.out().println(console.messages().of("command.open.page", out.resolve(ShelfReport.PAGE)));
         console.out().println();

@@ -2,12 +2,16 @@ package undercroft.command;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import undercroft.cellar.Cellar;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.report.Answer;
 import undercroft.report.ShelfReport;
 import undercroft.store.CellarStore;
@@ -40,13 +44,16 @@ final class ReportCommand extends AnswerCommand {
         Instant now = console().clock().instant();
         Instant instant = at == null ? now : Typed.instant("--at", at, cellar.zone(), now);
         LoggedTemperatures logged = CellarStore.temperatures(folder, cellar);
-        CellarOutlook outlook = Outlooks.of(cellar, logged.celsius(), instant).telling(logged.faults());
+        ShelfMemory memory = new ShelfMemory();
+        CellarOutlook outlook = Outlooks.of(cellar, logged.celsius(), instant, List.of(), memory)
+                .telling(logged.faults());
+        Map<String, EvidenceCourse> courses = Outlooks.courses(cellar, logged.celsius(), outlook, memory);
         Exporting.replacing(
                 force,
                 replacing -> Export.ofTexts()
                         .folder(
                                 out,
-                                ShelfReport.of(ShelfWords.of(outlook, console().messages())),
+                                ShelfReport.of(ShelfWords.of(outlook, console().messages()), courses),
                                 replacing));
         Answer answer = reply().put("page", out.resolve(ShelfReport.PAGE).toString())
                 .put("report", out.resolve(ShelfReport.DATA).toString())

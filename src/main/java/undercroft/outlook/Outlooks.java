@@ -2,11 +2,13 @@ package undercroft.outlook;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import undercroft.calc.learning.BatchSummary;
 import undercroft.calc.spell.YeastLimits;
 import undercroft.catalogue.YeastStrain;
@@ -32,6 +34,9 @@ import undercroft.series.TimeSeries;
 public final class Outlooks {
     private static final long DAY = 86_400;
     private static final long HORIZON_SECONDS = 365 * DAY;
+
+    /** Each takes as long as a dozen outlooks. */
+    private static final int MOST_COURSES = 8;
 
     private Outlooks() {}
 
@@ -116,6 +121,25 @@ public final class Outlooks {
                 new Teaching(cellar, places, at, memory).lessons().getOrDefault(batchId, List.of());
         BatchGrounds grounds = BatchGrounds.of(cellar, batch, places, at, earlier);
         return new EvidenceCalculator(grounds.alone(), grounds.places(), grounds.told(), earlier).course(batch);
+    }
+
+    /**
+     * The same for every batch with bottles left of which something was seen, by its id: of the {@value #MOST_COURSES} seen last.
+     *
+     * @param outlook of the same cellar and temperatures
+     */
+    public static Map<String, EvidenceCourse> courses(
+            Cellar cellar, Map<String, TimeSeries> temperatures, CellarOutlook outlook, ShelfMemory memory) {
+        List<BatchOutlook> seen = outlook.batches().stream()
+                .filter(batch -> batch.bottlesLeft() > 0 && batch.lastSeen().isPresent())
+                .sorted(Comparator.comparing(
+                                (BatchOutlook batch) -> batch.lastSeen().orElseThrow())
+                        .reversed())
+                .limit(MOST_COURSES)
+                .toList();
+        return seen.parallelStream()
+                .collect(Collectors.toMap(
+                        BatchOutlook::id, batch -> evidence(cellar, temperatures, outlook.at(), batch.id(), memory)));
     }
 
     /**

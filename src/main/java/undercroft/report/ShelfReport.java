@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.report.page.ShelfPage;
 import undercroft.wording.ShelfWords;
 
@@ -22,11 +23,15 @@ public final class ShelfReport {
 
     private ShelfReport() {}
 
-    /** What writes each file, by its name, in order; a stroke parts a folder from its file. */
-    public static Map<String, Consumer<Writer>> of(ShelfWords words) {
+    /**
+     * What writes each file, by its name, in order; a stroke parts a folder from its file.
+     *
+     * @param courses what was seen of batches step by step, by their ids; a batch may have none
+     */
+    public static Map<String, Consumer<Writer>> of(ShelfWords words, Map<String, EvidenceCourse> courses) {
         Map<String, Consumer<Writer>> files = new LinkedHashMap<>();
         files.put(DATA, text(() -> ShelfJson.of(words.outlook())));
-        files.put(PAGE, out -> ShelfPage.write(words, out));
+        files.put(PAGE, out -> ShelfPage.write(words, courses, out));
         words.outlook().batches().stream()
                 .filter(BatchOutlook::isCapped)
                 .forEach(batch -> files.put("series/" + batch.id() + ".csv", text(() -> SeriesCsv.of(batch))));

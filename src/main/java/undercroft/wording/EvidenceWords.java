@@ -130,6 +130,17 @@ public record EvidenceWords(ShelfWords words) {
                 .toList();
     }
 
+    /** What the ranges were and are: carbonation at the end, and the pressure of the strongest bottle now. */
+    public String bands(EvidenceCourse course) {
+        QuantityFormat format = words.format();
+        return words.of(
+                "evidence.bands",
+                format.volumeRange(course.before().carbonation().atEnd()),
+                format.volumeRange(course.now().carbonation().atEnd()),
+                format.barRange(course.before().pressure().strongestBottle()),
+                format.barRange(course.now().pressure().strongestBottle()));
+    }
+
     /** How the heat limit changed by what was seen. */
     public String change(EvidenceCourse course) {
         String before = words.format().celsiusLimit(course.before().pressure().heatLimitCelsius());

@@ -21,6 +21,12 @@ import undercroft.quantity.UnitSystem;
  */
 public final class Messages {
     /** English as it is written here: British, which also settles the order of dates. */
+    private static final int LONGEST_FAULT = 2_000;
+
+    /** Line ends, control characters, and what turns the direction of writing. */
+    private static final Pattern STEERING =
+            Pattern.compile("[\\p{Cntrl}\\u0085\\u2028\\u2029\\u202a-\\u202e\\u2066-\\u2069]+");
+
     private static final Locale ENGLISH = Locale.UK;
 
     private static final String FOLDER = "undercroft.wording.";
@@ -100,12 +106,20 @@ public final class Messages {
 
     /** What is wrong and what to do, without the place. */
     public String what(InvalidInput fault) {
-        return of(fault.phrase());
+        return oneLine(of(fault.phrase()));
+    }
+
+    /** A sentence may name what a stranger wrote: it stays one line, goes one way, and does not fill the screen. */
+    private static String oneLine(String sentence) {
+        String line = STEERING.matcher(sentence).replaceAll(" ");
+        return line.length() <= LONGEST_FAULT
+                ? line
+                : line.substring(0, line.offsetByCodePoints(0, LONGEST_FAULT / 2)) + "…";
     }
 
     /** Where it stands, what is wrong and what to do. */
     public String fault(InvalidInput fault) {
-        return fault.where().isEmpty() ? what(fault) : of("fault.placed", fault.where(), what(fault));
+        return fault.where().isEmpty() ? what(fault) : oneLine(of("fault.placed", fault.where(), what(fault)));
     }
 
     /** The words as a sentence of their own: a capital first, a full stop last unless there is a mark already. */

@@ -13,7 +13,7 @@ import undercroft.wording.English;
 final class ShelfReportTest {
     @Test
     void aReportIsThreeKindsOfFileAndASeriesForEachCappedBatch() {
-        Map<String, Consumer<Writer>> files = ShelfReport.of(English.of(Shelves.NO_TEMPERATURES));
+        Map<String, Consumer<Writer>> files = ShelfReport.of(English.of(Shelves.NO_TEMPERATURES), Map.of());
         assertEquals(
                 List.of("report.json", "index.html", "series/lock-gate-bitter.csv", "series/bramble-wheat.csv"),
                 List.copyOf(files.keySet()));

@@ -43,7 +43,7 @@ import undercroft.wording.ShelfWords;
 /** What leaves the program goes where the user says, over nothing of anybody else's, whole or not at all. */
 final class ExportTest {
     private static final ShelfWords WORDS = English.of(Outlooks.of(DemoShelf.cellar(), Map.of(), DemoShelf.NOW));
-    private static final Map<String, Consumer<Writer>> REPORT = ShelfReport.of(WORDS);
+    private static final Map<String, Consumer<Writer>> REPORT = ShelfReport.of(WORDS, Map.of());
 
     @TempDir
     private Path scratch;

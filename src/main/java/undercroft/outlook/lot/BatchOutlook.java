@@ -1,10 +1,13 @@
 package undercroft.outlook.lot;
 
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import undercroft.cellar.Batch;
+import undercroft.cellar.Reading;
 import undercroft.quantity.InvalidInput;
 
 /**
@@ -45,6 +48,19 @@ public record BatchOutlook(Batch batch, List<LotOutlook> lots, Optional<Learned>
 
     public Alert alert() {
         return verdict().alert();
+    }
+
+    /** When something was read of it last, or burst, up to the outlook's instant. */
+    public Optional<Instant> lastSeen() {
+        if (!isCapped()) {
+            return Optional.empty();
+        }
+        LotOutlook any = lots.get(0);
+        return Stream.concat(
+                        batch.readings().stream().map(Reading::at),
+                        any.evidence().bursts().stream().map(Evidence.Burst::at))
+                .filter(seen -> !seen.isAfter(any.at()))
+                .max(Comparator.naturalOrder());
     }
 
     /**

@@ -1,9 +1,11 @@
 package undercroft.report.page;
 
 import java.util.List;
+import java.util.Optional;
 import undercroft.markup.Markup;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.outlook.lot.LotOutlook;
 import undercroft.outlook.task.Task;
 import undercroft.wording.EvidenceWords;
@@ -22,9 +24,12 @@ final class BatchSection {
     private final Markup page;
     private final CellarOutlook outlook;
     private final BatchOutlook batch;
+    private final Optional<EvidenceCourse> course;
     private final ShelfWords words;
 
-    BatchSection(Markup page, CellarOutlook outlook, BatchOutlook batch, ShelfWords words) {
+    BatchSection(
+            Markup page, CellarOutlook outlook, BatchOutlook batch, Optional<EvidenceCourse> course, ShelfWords words) {
+        this.course = course;
         this.page = page;
         this.outlook = outlook;
         this.batch = batch;
@@ -96,6 +101,7 @@ final class BatchSection {
         }
         page.close("tbody").close("table");
         page.element("p", words.of("evidence.means"), "class", "faint");
+        course.ifPresent(each -> EvidenceSection.write(page, each, words));
     }
 
     private void pictures() {

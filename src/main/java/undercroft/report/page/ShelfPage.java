@@ -4,6 +4,8 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import undercroft.markup.Markup;
 import undercroft.markup.PageHead;
 import undercroft.markup.StyleSheet;
@@ -11,6 +13,7 @@ import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Problem;
 import undercroft.outlook.lot.Alert;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.outlook.lot.Stage;
 import undercroft.plot.mark.Palette;
 import undercroft.wording.ProblemWords;
@@ -23,8 +26,12 @@ import undercroft.wording.ShelfWords;
 public final class ShelfPage {
     private ShelfPage() {}
 
-    /** Writes the page as it grows, so that many batches take no more memory than one. */
-    public static void write(ShelfWords words, Writer out) {
+    /**
+     * Writes the page as it grows, so that many batches take no more memory than one.
+     *
+     * @param courses what was seen of batches step by step, by their ids; a batch may have none
+     */
+    public static void write(ShelfWords words, Map<String, EvidenceCourse> courses, Writer out) {
         CellarOutlook outlook = words.outlook();
         Markup page = PageHead.begin(
                 Markup.html(out),
@@ -42,7 +49,9 @@ public final class ShelfPage {
         if (!batches.isEmpty()) {
             page.open("section", "aria-labelledby", "batches")
                     .element("h2", words.of("report.batches.title"), "id", "batches");
-            batches.forEach(batch -> new BatchSection(page, outlook, batch, words).write());
+            batches.forEach(
+                    batch -> new BatchSection(page, outlook, batch, Optional.ofNullable(courses.get(batch.id())), words)
+                            .write());
             page.close("section");
         }
         page.close("main");

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.quantity.InvalidInput;
 import undercroft.report.Acts;
 import undercroft.report.ShelfCalendar;
@@ -29,11 +30,11 @@ import undercroft.wording.ShelfWords;
 record Published(Path folder, Export export) {
     private static final String CALENDAR = "dates.ics";
 
-    void write(ShelfWords words, Acts acts) {
+    void write(ShelfWords words, Map<String, EvidenceCourse> courses, Acts acts) {
         if (!Files.isDirectory(folder)) {
             throw new InvalidInput(folder.toString(), "watch.fault.no-folder");
         }
-        Map<String, Consumer<Writer>> files = new LinkedHashMap<>(ShelfReport.of(words));
+        Map<String, Consumer<Writer>> files = new LinkedHashMap<>(ShelfReport.of(words, courses));
         files.put(CALENDAR, text(() -> ShelfCalendar.of(words, words.at()).text()));
         files.put(ShelfFeed.FILE, text(() -> ShelfFeed.of(words, acts, ShelfReport.PAGE)));
         try {

@@ -192,7 +192,8 @@ public final class Watch implements AutoCloseable {
                     "watch.act", words.dayAndTime(now), batch.batch().name(), new Headlines(words).of(batch)));
         }
         listener.ifPresent(live -> live.leftOut().forEach(line -> says.accept(messages.of(line))));
-        published.ifPresent(page -> told.attempt("publish", () -> page.write(words, acts)));
+        published.ifPresent(page -> told.attempt(
+                "publish", () -> page.write(words, Outlooks.courses(cellar, logged.celsius(), outlook, memory), acts)));
     }
 
     /** What came in last is saved too. */

@@ -26,6 +26,7 @@ final class BatchBar extends HBox {
     private static final int MOST_BUTTONS = 3;
 
     private final List<Action> actions = new ArrayList<>();
+    private Button toShelf;
     private final HBox buttons = new HBox();
     private final Runnable back;
     private boolean wide = true;
@@ -53,7 +54,7 @@ final class BatchBar extends HBox {
     void show(Optional<BatchPage> page, List<Action> all) {
         actions.clear();
         actions.addAll(all);
-        Button toShelf = new Button(messages.of("batch.back.button"));
+        toShelf = new Button(messages.of("batch.back.button"));
         toShelf.setId("back");
         toShelf.setMinWidth(USE_PREF_SIZE);
         toShelf.getStyleClass().add("quiet");
@@ -77,6 +78,11 @@ final class BatchBar extends HBox {
             getChildren().addAll(name, where, buttons);
         });
         fill();
+    }
+
+    /** Puts the keyboard on the way back. */
+    void takeFocus() {
+        toShelf.requestFocus();
     }
 
     private void fill() {

@@ -34,6 +34,7 @@ import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;
 import undercroft.view.kit.WindowContext;
+import undercroft.view.kit.keys.KeptFocus;
 import undercroft.wording.ShelfWords;
 
 /** The page of the batch that is chosen: what is so, what to do, figures and plots, with its lists beside them. */
@@ -106,11 +107,20 @@ final class BatchView extends VBox {
         fill();
     }
 
+    /** Puts the keyboard on the way back. */
+    void takeFocus() {
+        bar.takeFocus();
+    }
+
     private ShelfWords words() {
         return ShelfWords.of(context.forecasts().outlookProperty().get(), context.messages());
     }
 
     private void fill() {
+        KeptFocus.within(this, this::fillAnew);
+    }
+
+    private void fillAnew() {
         BatchPage shown = model.pageProperty().get();
         if (shown == null) {
             boolean known = context.forecasts().outlookProperty().get() != null;
@@ -139,7 +149,9 @@ final class BatchView extends VBox {
             above.getChildren().add(lotPicker(shown));
         }
         above.getChildren().add(figures(shown));
-        shown.learned().ifPresent(learned -> above.getChildren().add(wrapped(learned)));
+        shown.learned()
+                .ifPresent(learned ->
+                        above.getChildren().add(wrapped(context.messages().sentence(learned))));
         if (!shown.evidence().isEmpty()) {
             above.getChildren()
                     .add(new EvidenceView(

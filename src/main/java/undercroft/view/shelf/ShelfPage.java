@@ -103,8 +103,11 @@ public final class ShelfPage extends VBox {
         });
         model.batchOpenProperty().addListener((property, before, after) -> {
             arrange();
-            if (!after) {
+            // What was pressed to open it is gone; the crates beside it go on taking the arrow keys.
+            if (!after || wide) {
                 shelf.takeFocus();
+            } else {
+                batch().takeFocus();
             }
         });
         compare.chosenProperty().addListener((property, before, after) -> {

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -20,10 +21,13 @@ import undercroft.demo.DemoShelf;
 import undercroft.markup.ParsedPages;
 import undercroft.outlook.CellarOutlook;
 import undercroft.outlook.Outlooks;
+import undercroft.outlook.ShelfMemory;
 import undercroft.outlook.lot.BatchOutlook;
+import undercroft.outlook.lot.EvidenceCourse;
 import undercroft.report.Shelves;
 import undercroft.wording.AlertWords;
 import undercroft.wording.English;
+import undercroft.wording.EvidenceWords;
 import undercroft.wording.Headlines;
 import undercroft.wording.Messages;
 import undercroft.wording.ShelfWords;
@@ -32,7 +36,7 @@ import undercroft.wording.TaskWords;
 final class ShelfPageTest {
     private static String page(ShelfWords words) {
         StringWriter page = new StringWriter();
-        ShelfPage.write(words, page);
+        ShelfPage.write(words, Map.of(), page);
         return page.toString();
     }
 
@@ -178,5 +182,28 @@ final class ShelfPageTest {
         assertTrue(
                 us.contains("Working pressure50 psi"),
                 "3.5 bar are 50.76 psi (1 bar = 14.5038 psi, NIST SP 811): " + us);
+    }
+
+    /** The page says the same of what was seen as the window does: both read one course. */
+    @Test
+    void whatWasSeenIsToldStepByStep() {
+        ShelfWords words = English.of(Shelves.DEMO);
+        Map<String, EvidenceCourse> courses =
+                Outlooks.courses(Shelves.DEMO.cellar(), DemoShelf.temperatures(), Shelves.DEMO, new ShelfMemory());
+        StringWriter page = new StringWriter();
+        ShelfPage.write(words, courses, page);
+        String text = ParsedPages.parsed(page.toString())
+                .getDocumentElement()
+                .getTextContent()
+                .replace('\u00a0', ' ');
+        assertFalse(courses.isEmpty());
+        EvidenceWords said = new EvidenceWords(words);
+        courses.forEach((id, course) -> {
+            assertTrue(Shelves.DEMO.batch(id).bottlesLeft() > 0, id);
+            assertTrue(text.contains(said.bands(course).replace('\u00a0', ' ')), id);
+            said.seen(course)
+                    .forEach(seen -> assertTrue(text.contains(seen.limit().replace('\u00a0', ' ')), id + " " + seen));
+        });
+        assertFalse(NO_NUMBER.matcher(text).find());
     }
 }
