@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.math.RoundingMode;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -41,7 +41,8 @@ class CorrectionsTest {
 
     private static CellarOutlook outlook() throws IOException {
         try (InputStream in = CorrectionsTest.class.getResourceAsStream("corrections.json")) {
-            Cellar cellar = CellarJson.read(in.readAllBytes(), "corrections.json").cellar();
+            Cellar cellar =
+                    CellarJson.read(in.readAllBytes(), "corrections.json").cellar();
             return Outlooks.of(cellar, Map.of("hot", hotAfternoons()), NOW);
         }
     }

@@ -41,8 +41,9 @@ public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, I
         Beliefs beliefs = followed.beliefs();
         Evidence evidence = Evidence.of(batch, at, beliefs.clock());
         List<LotOutlook> lots = new ArrayList<>();
-        followed.lots().forEach((calculator, alone) -> lots.add(
-                calculator.outlook(chemistry, beliefs, alone, bottles.get(calculator.lotId()), evidence)));
+        followed.lots()
+                .forEach((calculator, alone) -> lots.add(
+                        calculator.outlook(chemistry, beliefs, alone, bottles.get(calculator.lotId()), evidence)));
         return new BatchOutlook(batch, lots, beliefs.learned());
     }
 
@@ -66,7 +67,8 @@ public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, I
             isReady &= run.readyEpochSeconds().high() <= at.getEpochSecond();
             lots.put(calculator, run);
         }
-        return new Followed(isReady ? Beliefs.untaught(alone, readings) : Beliefs.of(alone, readings, lessons(batch)), lots);
+        return new Followed(
+                isReady ? Beliefs.untaught(alone, readings) : Beliefs.of(alone, readings, lessons(batch)), lots);
     }
 
     /** The possible beers by all that was seen of a capped batch. */
