@@ -35,13 +35,21 @@ record Teaching(Cellar cellar, Map<String, PlaceClimate> places, Instant at, She
                         Batch::id, batch -> memory.lesson(BatchGrounds.ofReadings(cellar, batch, places, at))));
         Map<String, List<BatchSummary>> lessons = new HashMap<>();
         List<BatchSummary> earlier = new ArrayList<>();
+        List<BatchSummary> atOnce = new ArrayList<>();
+        Optional<Instant> last = Optional.empty();
         for (Batch batch : capped) {
+            // What was capped at the same moment does not teach each other.
+            if (!batch.cappedAt().equals(last)) {
+                earlier.addAll(atOnce);
+                atOnce.clear();
+                last = batch.cappedAt();
+            }
             if (batch.leftAt(at) > 0 && !earlier.isEmpty()) {
                 lessons.put(batch.id(), Lessons.newest(earlier));
             }
             teachers.getOrDefault(batch.id(), Optional.empty())
                     .filter(summary -> !new Lessons(earlier, summary.keys()).isUnlike(summary))
-                    .ifPresent(earlier::add);
+                    .ifPresent(atOnce::add);
         }
         return lessons;
     }

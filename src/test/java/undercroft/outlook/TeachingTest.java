@@ -117,6 +117,7 @@ class TeachingTest {
     void nothingIsLearnedFromWhatWasNotReadOrCameLater() {
         assertEquals(Optional.empty(), learned(cellar(batch("old", 90), batch("next", 2)), "next"));
         assertEquals(Optional.empty(), learned(cellar(batch("old", 90, FAST), batch("older", 100)), "older"));
+        assertEquals(Optional.empty(), learned(cellar(batch("old", 90, FAST), batch("twin", 90)), "twin"));
     }
 
     @Test

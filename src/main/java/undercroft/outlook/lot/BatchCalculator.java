@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import undercroft.calc.conditioning.ConditioningEnsemble;
+import undercroft.calc.conditioning.ConditioningRun;
 import undercroft.calc.conditioning.LotReadings;
 import undercroft.calc.gas.ClosedBottle;
 import undercroft.calc.learning.BatchKeys;
@@ -35,35 +36,55 @@ public record BatchCalculator(Cellar cellar, Map<String, PlaceClimate> places, I
             return new BatchOutlook(batch, List.of(), Optional.empty());
         }
         BatchChemistry chemistry = BatchChemistry.of(cellar, batch);
-        Map<String, LotClimate> climates = climates(batch);
         Map<String, ClosedBottle> bottles = bottles(batch, chemistry);
-        Beliefs beliefs = Beliefs.of(
-                chemistry.refermentation(), Readings.of(cellar, batch, at, climates, bottles), lessons(batch));
+        Followed followed = followed(batch, chemistry, bottles);
+        Beliefs beliefs = followed.beliefs();
         Evidence evidence = Evidence.of(batch, at, beliefs.clock());
         List<LotOutlook> lots = new ArrayList<>();
-        for (Lot lot : batch.lots()) {
-            lots.add(new LotCalculator(cellar, batch, lot, at, climates.get(lot.id()), places)
-                    .outlook(chemistry, beliefs, bottles.get(lot.id()), evidence));
-        }
+        followed.lots()
+                .forEach((calculator, alone) -> lots.add(
+                        calculator.outlook(chemistry, beliefs, alone, bottles.get(calculator.lotId()), evidence)));
         return new BatchOutlook(batch, lots, beliefs.learned());
+    }
+
+    /**
+     * A batch by all that is believed of it.
+     *
+     * @param lots its lots in order, each with the course it has by this batch alone
+     */
+    private record Followed(Beliefs beliefs, Map<LotCalculator, ConditioningRun> lots) {}
+
+    /** A batch that is ready by itself has nothing to learn of dates any more. */
+    private Followed followed(Batch batch, BatchChemistry chemistry, Map<String, ClosedBottle> bottles) {
+        Map<String, LotClimate> climates = climates(batch);
+        List<LotReadings> readings = Readings.of(cellar, batch, at, climates, bottles);
+        ConditioningEnsemble alone = Beliefs.alone(chemistry.refermentation(), readings);
+        Map<LotCalculator, ConditioningRun> lots = new LinkedHashMap<>();
+        boolean isReady = true;
+        for (Lot lot : batch.lots()) {
+            LotCalculator calculator = new LotCalculator(cellar, batch, lot, at, climates.get(lot.id()), places);
+            ConditioningRun run = calculator.follow(alone);
+            isReady &= run.readyEpochSeconds().high() <= at.getEpochSecond();
+            lots.put(calculator, run);
+        }
+        return new Followed(
+                isReady ? Beliefs.untaught(alone, readings) : Beliefs.of(alone, readings, lessons(batch)), lots);
     }
 
     /** The possible beers by all that was seen of a capped batch. */
     ConditioningEnsemble ensemble(Batch batch) {
-        return beliefs(batch).clock();
+        BatchChemistry chemistry = BatchChemistry.of(cellar, batch);
+        return followed(batch, chemistry, bottles(batch, chemistry)).beliefs().clock();
     }
 
     /** What a capped batch teaches of later ones; empty where nothing was read of it, or nothing can be learned from it. */
     public Optional<BatchSummary> summary(Batch batch) {
-        TraitLikelihood traits = beliefs(batch).alone().traits();
+        TraitLikelihood traits = Beliefs.alone(BatchChemistry.of(cellar, batch).refermentation(), readings(batch, at))
+                .traits();
         int readings = (int) batch.readings().stream()
                 .filter(reading -> !reading.at().isAfter(at))
                 .count();
         return traits.isTelling() ? Optional.of(new BatchSummary(keys(batch), readings, traits)) : Optional.empty();
-    }
-
-    private Beliefs beliefs(Batch batch) {
-        return Beliefs.of(BatchChemistry.of(cellar, batch).refermentation(), readings(batch, at), lessons(batch));
     }
 
     /** A yeast that reaches dextrins keeps a time of its own, which is not learned. */

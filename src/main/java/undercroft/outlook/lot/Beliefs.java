@@ -21,14 +21,27 @@ record Beliefs(
         ConditioningEnsemble alone, Optional<ConditioningEnsemble> taught, Optional<Learned> learned, boolean isRead) {
     private static final int MEMBERS = 512;
 
-    static Beliefs of(Refermentation beer, List<LotReadings> readings, Lessons lessons) {
-        ConditioningEnsemble alone = ConditioningEnsemble.of(beer, MEMBERS).updated(readings);
-        boolean isRead = readings.stream()
+    /** By this batch alone. */
+    static ConditioningEnsemble alone(Refermentation beer, List<LotReadings> readings) {
+        return ConditioningEnsemble.of(beer, MEMBERS).updated(readings);
+    }
+
+    /** Where nothing is learned from others. */
+    static Beliefs untaught(ConditioningEnsemble alone, List<LotReadings> readings) {
+        return new Beliefs(alone, Optional.empty(), Optional.empty(), isRead(readings));
+    }
+
+    private static boolean isRead(List<LotReadings> readings) {
+        return readings.stream()
                 .flatMap(lot -> lot.readings().stream())
                 .anyMatch(reading -> !(reading instanceof Observation.Bursts));
+    }
+
+    static Beliefs of(ConditioningEnsemble alone, List<LotReadings> readings, Lessons lessons) {
         if (lessons.isEmpty()) {
-            return new Beliefs(alone, Optional.empty(), Optional.empty(), isRead);
+            return untaught(alone, readings);
         }
+        Refermentation beer = alone.refermentation();
         Optional<ConditioningEnsemble> taught = lessons.prior()
                 .map(known -> ConditioningEnsemble.of(beer, MEMBERS, known).updated(readings));
         boolean unlike = taught.filter(each -> Lessons.isUnlike(each.evidenceRatio(alone)))
@@ -39,7 +52,7 @@ record Beliefs(
                 lessons.brewersPart()
                         .map(part -> new Learned(
                                 lessons.earlier().size(), lessons.readings(), Pace.timesAsFast(beer, part), unlike)),
-                isRead);
+                isRead(readings));
     }
 
     /** What the dates are told by. */

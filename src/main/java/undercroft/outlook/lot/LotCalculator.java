@@ -58,13 +58,36 @@ final class LotCalculator {
         return type.asUsed(lot.colour(), lot.fillMillilitres(), lot.scuffed());
     }
 
-    LotOutlook outlook(BatchChemistry chemistry, Beliefs beliefs, ClosedBottle bottle, Evidence evidence) {
-        long capped = batch.cappedAt().orElseThrow().getEpochSecond();
+    String lotId() {
+        return lot.id();
+    }
+
+    /** The lot's course as possible beers take it. */
+    ConditioningRun follow(ConditioningEnsemble beers) {
+        return beers.run(climate.bottles(), capped(), moments().instants());
+    }
+
+    private long capped() {
+        return batch.cappedAt().orElseThrow().getEpochSecond();
+    }
+
+    private TimeGrid moments() {
         Track bottles = climate.bottles();
-        TimeGrid moments = TimeGrid.of(capped, at.getEpochSecond(), bottles.timeAt(bottles.size() - 1));
-        ConditioningRun run = beliefs.clock().run(bottles, capped, moments.instants());
-        Optional<ConditioningRun> alone =
-                beliefs.taught().map(taught -> beliefs.alone().run(bottles, capped, moments.instants()));
+        return TimeGrid.of(capped(), at.getEpochSecond(), bottles.timeAt(bottles.size() - 1));
+    }
+
+    /** {@code byItself} is the course that {@link #follow} gave for the beers of this batch alone. */
+    LotOutlook outlook(
+            BatchChemistry chemistry,
+            Beliefs beliefs,
+            ConditioningRun byItself,
+            ClosedBottle bottle,
+            Evidence evidence) {
+        long capped = capped();
+        Track bottles = climate.bottles();
+        TimeGrid moments = moments();
+        ConditioningRun run = beliefs.taught().map(this::follow).orElse(byItself);
+        Optional<ConditioningRun> alone = beliefs.taught().map(taught -> byItself);
         CarbonationOutlook carbonation = new CarbonationOutlook(
                 chemistry.refermentation().residualGramsPerLitre().times(1 / Carbonation.GRAMS_PER_LITRE_OF_ONE_VOLUME),
                 run.carbonationVolumesAt(moments.present()),
