@@ -1,5 +1,6 @@
 package undercroft.app.form.cellar;
 
+import undercroft.app.form.WordsField;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -97,5 +98,25 @@ class SettingsFormTest {
     void theSettingsComeBackAsTheyWere() {
         assertEquals(CELLAR, new SettingsForm(Messages.english(), CELLAR, Instant.EPOCH).applyTo(CELLAR));
         assertEquals(List.of(), CELLAR.ownBottles());
+    }
+
+    /** What was learned can be forgotten; the page's address and that stay when the units change afterwards. */
+    @Test
+    void thePageAndWhatIsForgottenAreKept() {
+        Instant now = Instant.parse("2026-11-25T12:00:00Z");
+        Workspace workspace = FormSamples.workspace(CELLAR);
+        SettingsForm settings = new SettingsForm(Messages.english(), workspace.getCellar(), now);
+        settings.fields().stream()
+                .filter(WordsField.class::isInstance)
+                .map(WordsField.class::cast)
+                .filter(field -> field.id().equals("settings-page"))
+                .forEach(field -> field.textProperty().set("https://cellar.example/"));
+        FormSamples.choose(settings, "settings-teachers", SettingsForm.Teachers.FROM_NOW_ON);
+        settings.save(workspace);
+        assertEquals(Optional.of("https://cellar.example/"), workspace.getCellar().settings().pageAddress());
+        assertEquals(Optional.of(now), workspace.getCellar().settings().learnsSince());
+        SettingsForm again = new SettingsForm(Messages.english(), workspace.getCellar(), now.plusSeconds(60));
+        again.save(workspace);
+        assertEquals(Optional.of(now), workspace.getCellar().settings().learnsSince(), "the day stays");
     }
 }
