@@ -149,11 +149,24 @@ class MainWindowUiTest {
         assertEquals("", plots.readoutProperty().get());
     }
 
+    /** What is shown once the forecast of the whole shelf is there: until then the plots are drawn anew. */
+    private static PlotStack settled(PlotsView plots) {
+        PlotStack shown = plots.shown();
+        for (int still = 0; still < 10; still++) {
+            WaitForAsyncUtils.waitForFxEvents(3);
+            if (plots.shown() != shown) {
+                shown = plots.shown();
+                still = 0;
+            }
+        }
+        return shown;
+    }
+
     @Test
     void theWheelWithCtrlZoomsAboutThePointerAndADoubleClickShowsAll(FxRobot robot) {
         openBatch("beacon@loft", robot);
         PlotsView plots = find("plots", PlotsView.class);
-        PlotStack whole = plots.shown();
+        PlotStack whole = settled(plots);
         Bounds bounds = plots.localToScene(plots.getBoundsInLocal());
         long before = plots.picture().time().epochAt(bounds.getWidth() * 0.6);
         double x = bounds.getMinX() + bounds.getWidth() * 0.6;
