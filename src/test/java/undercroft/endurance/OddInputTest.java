@@ -144,7 +144,9 @@ class OddInputTest {
         InvalidInput fault = assertThrows(
                 InvalidInput.class, () -> CellarJson.read(odd.getBytes(StandardCharsets.UTF_8), "cellar.json"));
         sentence(fault, "an exponent");
-        assertTrue(Messages.english().fault(fault).contains("settings.altitudeMetres"), Messages.english().fault(fault));
+        assertTrue(
+                Messages.english().fault(fault).contains("settings.altitudeMetres"),
+                Messages.english().fault(fault));
     }
 
     private void run(int inputs, int seed) {

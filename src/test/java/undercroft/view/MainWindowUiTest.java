@@ -154,7 +154,7 @@ class MainWindowUiTest {
         PlotStack shown = plots.shown();
         for (int still = 0; still < 10; still++) {
             WaitForAsyncUtils.waitForFxEvents(3);
-            if (plots.shown() != shown) {
+            if (!plots.shown().equals(shown)) {
                 shown = plots.shown();
                 still = 0;
             }

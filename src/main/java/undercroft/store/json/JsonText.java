@@ -79,7 +79,8 @@ public final class JsonText {
             throw new InvalidInput("", "store.fault.no-object");
         } catch (NumberFormatException beyondAnyNumber) {
             // An exponent of many digits comes out of the library as it is.
-            throw new InvalidInput(path(parser.getParsingContext()), "store.fault.not-json", at(parser.currentLocation()));
+            throw new InvalidInput(
+                    path(parser.getParsingContext()), "store.fault.not-json", at(parser.currentLocation()));
         } catch (JacksonException fault) {
             throw described(parser, length, fault);
         } catch (IOException fault) {

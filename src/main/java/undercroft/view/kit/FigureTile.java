@@ -9,8 +9,8 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.controlsfx.control.PopOver;
 import undercroft.app.shelf.BatchPage;
-import undercroft.outlook.lot.Alert;
 import undercroft.markup.NoBreak;
+import undercroft.outlook.lot.Alert;
 import undercroft.wording.Messages;
 
 /** A key figure; a press tells where it comes from. */

@@ -1,6 +1,5 @@
 package undercroft.app.form.cellar;
 
-import undercroft.app.form.WordsField;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import undercroft.app.form.FormSamples;
+import undercroft.app.form.WordsField;
 import undercroft.catalogue.BottleType;
 import undercroft.catalogue.Sugar;
 import undercroft.cellar.Cellar;
@@ -113,7 +113,9 @@ class SettingsFormTest {
                 .forEach(field -> field.textProperty().set("https://cellar.example/"));
         FormSamples.choose(settings, "settings-teachers", SettingsForm.Teachers.FROM_NOW_ON);
         settings.save(workspace);
-        assertEquals(Optional.of("https://cellar.example/"), workspace.getCellar().settings().pageAddress());
+        assertEquals(
+                Optional.of("https://cellar.example/"),
+                workspace.getCellar().settings().pageAddress());
         assertEquals(Optional.of(now), workspace.getCellar().settings().learnsSince());
         SettingsForm again = new SettingsForm(Messages.english(), workspace.getCellar(), now.plusSeconds(60));
         again.save(workspace);
