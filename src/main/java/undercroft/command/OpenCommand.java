@@ -107,6 +107,7 @@ final class OpenCommand implements Callable<Integer> {
         console.out().println(console.messages().of("command.open.page", out.resolve(ShelfReport.PAGE)));
         console.out().println();
         console.out().print(ShelfTable.of(words, TERMINAL_COLUMNS));
+        console.out().println(console.messages().of("caution.estimate"));
         console.out().flush();
     }
 }
