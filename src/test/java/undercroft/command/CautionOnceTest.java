@@ -56,7 +56,12 @@ class CautionOnceTest {
 
     @Test
     void whatIsWrittenForAPersonHasItOnce() throws IOException {
-        Terminal said = Terminal.run(scratch, "report", folder.toString(), "--out", scratch.resolve("out").toString());
+        Terminal said = Terminal.run(
+                scratch,
+                "report",
+                folder.toString(),
+                "--out",
+                scratch.resolve("out").toString());
         assertEquals(0, said.code(), said.err());
         assertEquals(1, count(Files.readString(scratch.resolve("out").resolve("index.html"))));
         assertEquals(1, count(Files.readString(scratch.resolve("out").resolve("report.json"))));
