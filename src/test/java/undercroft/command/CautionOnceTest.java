@@ -46,8 +46,8 @@ class CautionOnceTest {
                 List.of("pressure", "--bottle", "longneck-330", "--volumes", "2.6vol", "--temp", "25C"),
                 List.of("open", folder.toString()),
                 List.of("draw", folder.toString(), "quarry-porter", "--count", "2"),
-                List.of("move", folder.toString(), "quarry-porter", "--to", "outhouse", "--count", "5"),
-                List.of("read", folder.toString(), "quarry-porter", "--gauge", "2.1bar"))) {
+                List.of("read", folder.toString(), "quarry-porter", "--gauge", "2.1bar"),
+                List.of("move", folder.toString(), "quarry-porter", "--to", "outhouse", "--count", "5"))) {
             Terminal said = Terminal.run(scratch, line.toArray(String[]::new));
             assertEquals(0, said.code(), line + said.err());
             assertEquals(1, count(said.out()), line + "\n" + said.out());
