@@ -112,7 +112,7 @@ public record EvidenceWords(ShelfWords words) {
             return format.barRange(range);
         }
         return reading instanceof Reading.Opened
-                ? words.of("evidence.range", format.volumes(range.low()), format.volumes(range.high()))
+                ? format.volumeRange(range)
                 : words.of("evidence.range", format.gravity(range.low()), format.gravity(range.high()));
     }
 

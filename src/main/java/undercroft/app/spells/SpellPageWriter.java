@@ -95,18 +95,14 @@ record SpellPageWriter(CellarOutlook outlook, SpellBoard.Mark chosen, ShelfWords
     private SpellPage.Line line(SpellImpact impact, Optional<PlaceOutlook> place) {
         List<String> figures = new ArrayList<>();
         Interval peak = impact.peakGaugeBar();
-        figures.add(words.of(
-                "spells.figure.peak",
-                words.format().bar(peak.median()),
-                words.format().bar(peak.low()),
-                words.format().bar(peak.high())));
+        figures.add(words.of("spells.figure.peak", words.format().bars(peak)));
         if (impact.hoursOverWorkingPressure() >= 0.5) {
             figures.add(words.of("spells.figure.over", words.format().number(impact.hoursOverWorkingPressure(), 0)));
         }
         figures.add(words.of(
                 "spells.figure.memory",
-                words.format().bar(impact.exposure().memoryBeforeBar().high()),
-                words.format().bar(impact.exposure().memoryAfterBar().high())));
+                words.format().barWorst(impact.exposure().memoryBeforeBar().high()),
+                words.format().barWorst(impact.exposure().memoryAfterBar().high())));
         days(figures, impact.shelfDaysCost(), "spells.figure.shelf-cost", "spells.figure.shelf-spared");
         days(figures, impact.carbonationDaysGained(), "spells.figure.gained", "spells.figure.lost");
         return new SpellPage.Line(

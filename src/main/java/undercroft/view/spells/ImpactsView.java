@@ -11,17 +11,21 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import undercroft.app.spells.SpellPage;
+import undercroft.app.spells.SpellTables;
 import undercroft.view.kit.AlertSign;
 import undercroft.view.kit.CautionView;
+import undercroft.view.kit.SavedFiles;
 import undercroft.wording.Messages;
 
 /** What a spell did, batch by batch, under what is to be done. */
 final class ImpactsView extends VBox {
     private final Messages messages;
     private final BiConsumer<String, Instant> openBatch;
+    private final SavedFiles files;
 
-    ImpactsView(Messages messages, BiConsumer<String, Instant> openBatch) {
+    ImpactsView(Messages messages, SavedFiles files, BiConsumer<String, Instant> openBatch) {
         this.messages = messages;
+        this.files = files;
         this.openBatch = openBatch;
         getStyleClass().add("toll-list");
         setId("tolls");
@@ -41,6 +45,9 @@ final class ImpactsView extends VBox {
         for (SpellPage.Group group : page.groups()) {
             getChildren().add(words(group.advice(), "toll-advice"));
             group.lines().forEach(line -> getChildren().add(card(line)));
+        }
+        if (!page.groups().isEmpty()) {
+            getChildren().add(TableButton.of("spell-table", messages, files, "warm-spell", () -> SpellTables.of(page, messages)));
         }
     }
 

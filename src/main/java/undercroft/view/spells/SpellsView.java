@@ -21,6 +21,7 @@ import undercroft.plot.PlotStack;
 import undercroft.view.kit.Looks;
 import undercroft.view.kit.PlotMenu;
 import undercroft.view.kit.PlotsView;
+import undercroft.view.kit.SavedFiles;
 import undercroft.view.kit.WindowContext;
 import undercroft.wording.QuantityFormat;
 
@@ -52,7 +53,7 @@ public final class SpellsView extends HBox {
         this.model = new SpellsViewModel(context.messages(), context.forecasts().outlookProperty());
         this.supposing =
                 new WhatIfViewModel(context.messages(), context.workspace(), context.forecasts(), context.clock());
-        this.impacts = new ImpactsView(context.messages(), openBatch);
+        this.impacts = new ImpactsView(context.messages(), new SavedFiles(context, context.messages()), openBatch);
         getStyleClass().addAll("middle", "spells-page");
         SpellBoardView board = new SpellBoardView(model, this::format, this::openChosen, this::scrollTo);
         StackPane left = new StackPane(main(board), nothing());

@@ -10,10 +10,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import undercroft.app.spells.SpellTables;
 import undercroft.app.spells.WhatIfForm;
 import undercroft.app.spells.WhatIfPage;
 import undercroft.app.spells.WhatIfViewModel;
 import undercroft.view.kit.AlertSign;
+import undercroft.view.kit.SavedFiles;
 import undercroft.view.kit.WindowContext;
 import undercroft.view.kit.form.FormGrid;
 
@@ -90,6 +92,15 @@ final class WhatIfView extends VBox {
         head.getStyleClass().addAll("caution", AlertSign.styleClass(page.alert()));
         answer.getChildren().add(head);
         page.lines().forEach(line -> answer.getChildren().add(card(line)));
+        if (!page.lines().isEmpty()) {
+            answer.getChildren()
+                    .add(TableButton.of(
+                            "what-if-table",
+                            context.messages(),
+                            new SavedFiles(context, context.messages()),
+                            "what-if",
+                            () -> SpellTables.of(page, context.messages())));
+        }
     }
 
     private Node card(WhatIfPage.Line line) {

@@ -13,6 +13,8 @@ import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
 import undercroft.cellar.Batch;
@@ -54,6 +56,38 @@ class SpellsViewModelTest {
 
     private final SpellsViewModel model =
             new SpellsViewModel(Messages.english(), new SimpleObjectProperty<>(outlook()));
+
+    /** The verdict's worst case is the end of the range beside it: both are rounded up. */
+    @Test
+    void theVerdictAndItsFiguresNameOneWorstCase() {
+        int named = 0;
+        for (SpellPage.Group group : model.pageProperty().get().groups()) {
+            for (SpellPage.Line line : group.lines()) {
+                Matcher said = Pattern.compile("up to ([0-9.]+) bar").matcher(line.verdict());
+                if (said.find()) {
+                    named++;
+                    assertTrue(line.figures().get(0).contains("to " + said.group(1)), line.toString());
+                }
+            }
+        }
+        assertTrue(named > 0);
+    }
+
+    /** A line for each batch on the page, in its order; a name that looks like a formula is defused. */
+    @Test
+    void aSpellCanBeSavedAsATable() {
+        SpellPage page = model.pageProperty().get();
+        List<String> names = page.groups().stream()
+                .flatMap(group -> group.lines().stream())
+                .map(SpellPage.Line::name)
+                .toList();
+        List<String> lines = SpellTables.of(page, Messages.english()).lines().toList();
+        assertTrue(lines.get(0).contains("what it means"), lines.get(0));
+        assertEquals(names.size() + 1, lines.size());
+        for (int i = 0; i < names.size(); i++) {
+            assertTrue(lines.get(i + 1).startsWith(names.get(i)), lines.get(i + 1));
+        }
+    }
 
     @Test
     void theWorstBatchComesFirstAndItsWorstSpellIsChosen() {
