@@ -17,12 +17,13 @@ public final class SpellTables {
                 messages.of("spells.table.verdict"),
                 messages.of("spells.table.figures")));
         for (SpellPage.Group group : page.groups()) {
-            group.lines().forEach(line -> table.text(line.name())
-                    .text(messages.nameOf(line.alert()))
-                    .text(group.advice())
-                    .text(line.verdict())
-                    .text(String.join("; ", line.figures()))
-                    .endRow());
+            group.lines()
+                    .forEach(line -> table.text(line.name())
+                            .text(messages.nameOf(line.alert()))
+                            .text(group.advice())
+                            .text(line.verdict())
+                            .text(String.join("; ", line.figures()))
+                            .endRow());
         }
         return table.text();
     }
@@ -34,11 +35,12 @@ public final class SpellTables {
                 messages.of("spells.table.alert"),
                 messages.of("spells.table.verdict"),
                 messages.of("spells.table.fix")));
-        page.lines().forEach(line -> table.text(line.name())
-                .text(messages.nameOf(line.alert()))
-                .text(line.sentence())
-                .text(line.fix())
-                .endRow());
+        page.lines()
+                .forEach(line -> table.text(line.name())
+                        .text(messages.nameOf(line.alert()))
+                        .text(line.sentence())
+                        .text(line.fix())
+                        .endRow());
         return table.text();
     }
 }

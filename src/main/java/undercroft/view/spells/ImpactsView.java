@@ -47,7 +47,9 @@ final class ImpactsView extends VBox {
             group.lines().forEach(line -> getChildren().add(card(line)));
         }
         if (!page.groups().isEmpty()) {
-            getChildren().add(TableButton.of("spell-table", messages, files, "warm-spell", () -> SpellTables.of(page, messages)));
+            getChildren()
+                    .add(TableButton.of(
+                            "spell-table", messages, files, "warm-spell", () -> SpellTables.of(page, messages)));
         }
     }
 
