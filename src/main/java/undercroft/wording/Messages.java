@@ -20,13 +20,13 @@ import undercroft.quantity.UnitSystem;
  * complete; anybody else hears English, numbers and dates included, so that no page is in two languages.
  */
 public final class Messages {
-    /** English as it is written here: British, which also settles the order of dates. */
     private static final int LONGEST_FAULT = 2_000;
 
     /** Line ends, control characters, and what turns the direction of writing. */
     private static final Pattern STEERING =
             Pattern.compile("[\\p{Cntrl}\\u0085\\u2028\\u2029\\u202a-\\u202e\\u2066-\\u2069]+");
 
+    /** English as it is written here: British, which also settles the order of dates. */
     private static final Locale ENGLISH = Locale.UK;
 
     private static final String FOLDER = "undercroft.wording.";
