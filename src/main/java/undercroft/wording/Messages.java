@@ -2,6 +2,7 @@ package undercroft.wording;
 
 import java.text.Format;
 import java.text.MessageFormat;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -83,7 +84,7 @@ public final class Messages {
 
     String of(Phrase phrase, UnitSystem units) {
         Object[] arguments = phrase.arguments().toArray();
-        return has(phrase.key()) ? formatted(pattern(phrase.key()), units, arguments) : asItStands(phrase);
+        return has(phrase.key()) ? formatted(pattern(phrase.key()), units, arguments) : phrase.key();
     }
 
     /** Whether there is a sentence with the key. */
@@ -206,10 +207,8 @@ public final class Messages {
                     .reduce((first, next) -> of("list.more", first, next))
                     .orElse("");
         }
-        return argument instanceof Number ? argument : QuantityFormat.said(argument, this, units);
-    }
-
-    private String asItStands(Phrase phrase) {
-        return phrase.key();
+        return argument instanceof Number
+                ? argument
+                : String.valueOf(QuantityArgument.worded(argument, QuantityFormat.of(this, units, ZoneOffset.UTC)));
     }
 }

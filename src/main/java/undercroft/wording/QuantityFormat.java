@@ -8,19 +8,12 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
-import java.util.function.DoubleUnaryOperator;
 import undercroft.calc.light.TimeOrder;
-import undercroft.quantity.Carbonation;
-import undercroft.quantity.Gravity;
 import undercroft.quantity.Interval;
 import undercroft.quantity.InvalidInput;
-import undercroft.quantity.Limit;
 import undercroft.quantity.Mass;
 import undercroft.quantity.Phrase;
-import undercroft.quantity.Pressure;
-import undercroft.quantity.Temperature;
 import undercroft.quantity.UnitSystem;
-import undercroft.quantity.Volume;
 
 /**
  * Quantities and dates as a person reads them: in one language, one system of units, one zone. Every value is converted
@@ -32,7 +25,6 @@ public final class QuantityFormat {
     /** Heat limits are looked for up to here, °C. */
     private static final double WARMEST_LIMIT_CELSIUS = 60;
 
-    private static final double LITRES_PER_GALLON = Volume.ofUsGallons(1).litres();
     private static final RoundingMode DOWN = RoundingMode.FLOOR;
     private static final RoundingMode UP = RoundingMode.CEILING;
     private static final RoundingMode NEAREST = RoundingMode.HALF_UP;
@@ -41,31 +33,6 @@ public final class QuantityFormat {
     private final UnitSystem units;
     private final ZoneId zone;
     private final Figures figures;
-
-    /** A unit: the key of its pattern, the decimals it is shown with, and the way to it from the unit kept inside. */
-    private record Unit(String key, int decimals, DoubleUnaryOperator from) {}
-
-    private static final Unit CELSIUS = new Unit("quantity.celsius", 1, DoubleUnaryOperator.identity());
-    private static final Unit WHOLE_CELSIUS = new Unit("quantity.celsius", 0, DoubleUnaryOperator.identity());
-    private static final Unit FAHRENHEIT = new Unit(
-            "quantity.fahrenheit", 0, celsius -> Temperature.ofCelsius(celsius).fahrenheit());
-    private static final Unit KELVIN = new Unit("quantity.celsius", 1, DoubleUnaryOperator.identity());
-    private static final Unit FAHRENHEIT_STEP = new Unit("quantity.fahrenheit", 0, kelvin -> kelvin * 1.8);
-    private static final Unit BAR = new Unit("quantity.bar", 1, DoubleUnaryOperator.identity());
-    private static final Unit PSI =
-            new Unit("quantity.psi", 0, bar -> Pressure.ofBar(bar).psi());
-    private static final Unit VOLUMES = new Unit("quantity.volumes", 1, DoubleUnaryOperator.identity());
-    private static final Unit FINE_VOLUMES = new Unit("quantity.volumes", 2, DoubleUnaryOperator.identity());
-    private static final Unit LITRES = new Unit("quantity.litres", 1, DoubleUnaryOperator.identity());
-    private static final Unit MILLILITRES = new Unit("quantity.millilitres", 0, litres -> litres * 1000);
-    private static final Unit GALLONS =
-            new Unit("quantity.gallons", 2, litres -> Volume.ofLitres(litres).usGallons());
-    private static final Unit FLUID_OUNCES = new Unit(
-            "quantity.fluid-ounces", 1, litres -> Volume.ofLitres(litres).usFluidOunces());
-    private static final Unit GRAMS = new Unit("quantity.grams", 0, DoubleUnaryOperator.identity());
-    private static final Unit TENTHS_OF_GRAMS = new Unit("quantity.grams", 1, DoubleUnaryOperator.identity());
-    private static final Unit OUNCES =
-            new Unit("quantity.ounces", 1, grams -> Mass.ofGrams(grams).ounces());
 
     private QuantityFormat(Messages messages, UnitSystem units, ZoneId zone) {
         this.messages = messages;
@@ -100,22 +67,9 @@ public final class QuantityFormat {
         return messages.of(phrase, units);
     }
 
-    private static boolean isQuantity(Object argument) {
-        return argument instanceof Limit
-                || argument instanceof Temperature
-                || argument instanceof Pressure
-                || argument instanceof Volume
-                || argument instanceof Mass
-                || argument instanceof Carbonation
-                || argument instanceof Gravity;
-    }
-
     /** The same fault with the quantities that it names in words, in these units. */
     public InvalidInput worded(InvalidInput fault) {
-        Object[] said = fault.arguments().stream()
-                .map(argument -> isQuantity(argument) ? said(argument, messages, units) : argument)
-                .toArray();
-        return new InvalidInput(fault.where(), fault.key(), said);
+        return QuantityArgument.worded(fault, this);
     }
 
     /** What is wrong and what to do, without the place; quantities in it in these units. */
@@ -125,22 +79,22 @@ public final class QuantityFormat {
 
     /** {@code 17.2 °C} or {@code 63 °F}. */
     public String celsius(double celsius) {
-        return said(isUs() ? FAHRENHEIT : CELSIUS, celsius, NEAREST);
+        return said(ShownUnit.temperature(units), celsius, NEAREST);
     }
 
     /** A temperature someone set: {@code 20 °C}, {@code 17.5 °C} or {@code 68 °F}. */
     public String statedCelsius(double celsius) {
-        return isUs() ? celsius(celsius) : of(CELSIUS.key(), figures.lean(celsius, 1));
+        return isUs() ? celsius(celsius) : of(ShownUnit.CELSIUS.key(), figures.lean(celsius, 1));
     }
 
     /** {@code 17 °C} or {@code 63 °F}, where a tenth would only be noise. */
     public String wholeCelsius(double celsius) {
-        return said(isUs() ? FAHRENHEIT : WHOLE_CELSIUS, celsius, NEAREST);
+        return said(ShownUnit.wholeTemperature(units), celsius, NEAREST);
     }
 
     /** A temperature not to be passed: the whole degree below. */
     public String celsiusLimit(double celsius) {
-        return said(isUs() ? FAHRENHEIT : WHOLE_CELSIUS, celsius, DOWN);
+        return said(ShownUnit.wholeTemperature(units), celsius, DOWN);
     }
 
     /**
@@ -156,113 +110,112 @@ public final class QuantityFormat {
 
     /** The warmest it may have been: a tenth of a degree Celsius, or a degree Fahrenheit, rounded up. */
     public String celsiusWorst(double celsius) {
-        return said(isUs() ? FAHRENHEIT : CELSIUS, celsius, UP);
+        return said(ShownUnit.temperature(units), celsius, UP);
     }
 
     /** A difference of temperatures: {@code 3.0 °C} or {@code 5 °F}. */
     public String kelvin(double kelvin) {
-        return said(isUs() ? FAHRENHEIT_STEP : KELVIN, kelvin, NEAREST);
+        return said(isUs() ? ShownUnit.FAHRENHEIT_STEP : ShownUnit.KELVIN, kelvin, NEAREST);
     }
 
     /** The unit pressures are shown in, for an axis. */
     public String pressureUnit() {
-        return unit(pressure());
+        return unit(ShownUnit.pressure(units));
     }
 
     /** A pressure in the unit shown, for an axis. */
     public double shownBar(double bar) {
-        return pressure().from().applyAsDouble(bar);
+        return ShownUnit.pressure(units).from().applyAsDouble(bar);
     }
 
     /** The unit temperatures are shown in, for an axis. */
     public String temperatureUnit() {
-        return unit(isUs() ? FAHRENHEIT : CELSIUS);
-    }
-
-    /** A temperature in the unit shown, for an axis. */
-    public double shownCelsius(double celsius) {
-        return isUs() ? FAHRENHEIT.from().applyAsDouble(celsius) : celsius;
+        return unit(ShownUnit.temperature(units));
     }
 
     /** {@code 2.4 bar} or {@code 35 psi}. */
     public String bar(double bar) {
-        return said(pressure(), bar, NEAREST);
+        return said(ShownUnit.pressure(units), bar, NEAREST);
     }
 
     /** A pressure not to be passed. */
     public String barLimit(double bar) {
-        return said(pressure(), bar, DOWN);
+        return said(ShownUnit.pressure(units), bar, DOWN);
     }
 
     /** A pressure that may come. */
     public String barWorst(double bar) {
-        return said(pressure(), bar, UP);
+        return said(ShownUnit.pressure(units), bar, UP);
     }
 
     /** {@code 2.2 bar (2.0 to 2.5)}. */
     public String bars(Interval bar) {
-        return around(pressure(), bar);
+        return around(ShownUnit.pressure(units), bar);
     }
 
     /** {@code 2.0 to 2.5 bar}. */
     public String barRange(Interval bar) {
-        return range(pressure(), bar);
+        return range(ShownUnit.pressure(units), bar);
     }
 
     /** {@code 2.4 vol}, in both systems, as the trade has it. */
     public String volumes(double volumes) {
-        return said(VOLUMES, volumes, NEAREST);
+        return said(ShownUnit.VOLUMES, volumes, NEAREST);
     }
 
     /** A carbonation someone set: {@code 2.4 vol} or {@code 2.45 vol}. */
     public String statedVolumes(double volumes) {
-        return of(VOLUMES.key(), figures.number(volumes, 1, 2));
+        return of(ShownUnit.VOLUMES.key(), figures.number(volumes, 1, 2));
     }
 
     /** A carbonation not to be passed. */
     public String volumesLimit(double volumes) {
-        return said(VOLUMES, volumes, DOWN);
+        return said(ShownUnit.VOLUMES, volumes, DOWN);
     }
 
     /** {@code 2.43 vol}: for figures that are added up. */
     public String fineVolumes(double volumes) {
-        return said(FINE_VOLUMES, volumes, NEAREST);
+        return said(ShownUnit.FINE_VOLUMES, volumes, NEAREST);
     }
 
     /** The span that nine of ten lie in, then the middle: {@code 2.21 to 2.62, about 2.40 vol}. */
     public String volumesAbout(Interval volumes) {
         return of(
                 "quantity.volumes-about",
-                figure(FINE_VOLUMES, volumes.low(), DOWN),
-                figure(FINE_VOLUMES, volumes.high(), UP),
-                figure(FINE_VOLUMES, volumes.median(), NEAREST));
+                figure(ShownUnit.FINE_VOLUMES, volumes.low(), DOWN),
+                figure(ShownUnit.FINE_VOLUMES, volumes.high(), UP),
+                figure(ShownUnit.FINE_VOLUMES, volumes.median(), NEAREST));
     }
 
     /** {@code 2.3 vol (2.1 to 2.6)}. */
     public String volumes(Interval volumes) {
-        return around(VOLUMES, volumes);
+        return around(ShownUnit.VOLUMES, volumes);
     }
 
     /** {@code 2.1 to 2.6 vol}. */
     public String volumeRange(Interval volumes) {
-        return range(VOLUMES, volumes);
+        return range(ShownUnit.VOLUMES, volumes);
     }
 
     /** Litres from one up, else millilitres; gallons from one up, else fluid ounces. */
     public String litres(double litres) {
         if (isUs()) {
-            return said(GALLONS.from().applyAsDouble(litres) >= 1 ? GALLONS : FLUID_OUNCES, litres, NEAREST);
+            return said(
+                    ShownUnit.GALLONS.from().applyAsDouble(litres) >= 1 ? ShownUnit.GALLONS : ShownUnit.FLUID_OUNCES,
+                    litres,
+                    NEAREST);
         }
-        return said(litres >= 1 ? LITRES : MILLILITRES, litres, NEAREST);
+        return said(litres >= 1 ? ShownUnit.LITRES : ShownUnit.MILLILITRES, litres, NEAREST);
     }
 
     public String millilitres(double millilitres) {
-        return said(isUs() ? FLUID_OUNCES : MILLILITRES, millilitres / 1000, NEAREST);
+        return said(isUs() ? ShownUnit.FLUID_OUNCES : ShownUnit.MILLILITRES, millilitres / 1000, NEAREST);
     }
 
     /** {@code 118 g}, {@code 4.2 g} or {@code 4.2 oz}. */
     public String grams(double grams) {
-        return said(isUs() ? OUNCES : grams < 10 ? TENTHS_OF_GRAMS : GRAMS, grams, NEAREST);
+        return said(
+                isUs() ? ShownUnit.OUNCES : grams < 10 ? ShownUnit.TENTHS_OF_GRAMS : ShownUnit.GRAMS, grams, NEAREST);
     }
 
     /** Both units at once, as scales have either: {@code 118.3 g (4.17 oz)}. */
@@ -275,10 +228,7 @@ public final class QuantityFormat {
 
     /** {@code 6.21 g/L}, or ounces to the US gallon. */
     public String gramsPerLitre(double gramsPerLitre) {
-        double ouncesPerGallon = Mass.ofGrams(gramsPerLitre).ounces() * LITRES_PER_GALLON;
-        return isUs()
-                ? of("quantity.ounces-a-gallon", figures.number(ouncesPerGallon, 2))
-                : of("quantity.grams-a-litre", figures.number(gramsPerLitre, 2));
+        return said(isUs() ? ShownUnit.OUNCES_A_GALLON : ShownUnit.GRAMS_A_LITRE, gramsPerLitre, NEAREST);
     }
 
     /** {@code 1.012}. */
@@ -381,11 +331,6 @@ public final class QuantityFormat {
         return written("date.month", date);
     }
 
-    /** {@code March 2027}. */
-    public String longMonth(LocalDate date) {
-        return written("date.long-month", date);
-    }
-
     /** {@code 8 to 17 August}; both months where they differ. */
     public String days(Instant from, Instant until, Instant seenFrom) {
         LocalDate first = date(from);
@@ -413,65 +358,24 @@ public final class QuantityFormat {
         return DateTimeFormatter.ofPattern(of(patternKey), messages.locale()).format(time);
     }
 
-    /** A quantity as an argument of a sentence: in its unit, to the nearest. */
-    static Object said(Object argument, Messages messages, UnitSystem units) {
-        QuantityFormat format = new QuantityFormat(messages, units, java.time.ZoneOffset.UTC);
-        if (argument instanceof Limit limit) {
-            return format.limit(limit.quantity());
-        }
-        if (argument instanceof Temperature temperature) {
-            return format.statedCelsius(temperature.celsius());
-        }
-        if (argument instanceof Pressure pressure) {
-            return format.bar(pressure.bar());
-        }
-        if (argument instanceof Volume volume) {
-            return format.litres(volume.litres());
-        }
-        if (argument instanceof Mass mass) {
-            return format.weighed(mass.grams());
-        }
-        if (argument instanceof Carbonation carbonation) {
-            return format.statedVolumes(carbonation.volumes());
-        }
-        return argument instanceof Gravity gravity ? format.gravity(gravity.specific()) : String.valueOf(argument);
-    }
-
-    private String limit(Object quantity) {
-        if (quantity instanceof Temperature temperature) {
-            return celsiusLimit(temperature.celsius());
-        }
-        if (quantity instanceof Pressure pressure) {
-            return barLimit(pressure.bar());
-        }
-        if (quantity instanceof Carbonation carbonation) {
-            return volumesLimit(carbonation.volumes());
-        }
-        throw new IllegalArgumentException("no limit is a " + quantity.getClass());
-    }
-
     private boolean isUs() {
         return units == UnitSystem.US;
     }
 
-    private Unit pressure() {
-        return isUs() ? PSI : BAR;
-    }
-
-    private String unit(Unit unit) {
+    private String unit(ShownUnit unit) {
         return of(unit.key(), "").strip();
     }
 
-    private String said(Unit unit, double kept, RoundingMode rounding) {
+    private String said(ShownUnit unit, double kept, RoundingMode rounding) {
         return of(unit.key(), figure(unit, kept, rounding));
     }
 
-    private String figure(Unit unit, double kept, RoundingMode rounding) {
+    private String figure(ShownUnit unit, double kept, RoundingMode rounding) {
         double shown = Double.isFinite(kept) ? unit.from().applyAsDouble(kept) : kept;
         return figures.number(shown, unit.decimals(), rounding);
     }
 
-    private String around(Unit unit, Interval kept) {
+    private String around(ShownUnit unit, Interval kept) {
         return of(
                 "quantity.around",
                 said(unit, kept.median(), NEAREST),
@@ -479,7 +383,7 @@ public final class QuantityFormat {
                 figure(unit, kept.high(), UP));
     }
 
-    private String range(Unit unit, Interval kept) {
+    private String range(ShownUnit unit, Interval kept) {
         return of(unit.key(), fromTo(figure(unit, kept.low(), DOWN), figure(unit, kept.high(), UP)));
     }
 

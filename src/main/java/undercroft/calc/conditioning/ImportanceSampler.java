@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
+import undercroft.calc.numeric.LogWeights;
 import undercroft.calc.numeric.Proposal;
 
 /**
@@ -90,15 +91,7 @@ final class ImportanceSampler {
 
     /** Log of the probability of all readings in this stratum: the mean of prior × likelihood / mixture over the points. */
     double logEvidence() {
-        double highest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < points.length; i++) {
-            highest = Math.max(highest, logPrior[i] + logLikelihood[i] - logMixture[i]);
-        }
-        double sum = 0;
-        for (int i = 0; i < points.length; i++) {
-            sum += Math.exp(logPrior[i] + logLikelihood[i] - logMixture[i] - highest);
-        }
-        return highest + Math.log(sum / points.length);
+        return LogWeights.logSum(logWeights(1)) - Math.log(points.length);
     }
 
     EnsembleParameters members() {
@@ -191,21 +184,15 @@ final class ImportanceSampler {
     }
 
     private double[] weights(double power) {
-        double[] weights = new double[points.length];
-        double highest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] = logPrior[i] + power * logLikelihood[i] - logMixture[i];
-            highest = Math.max(highest, weights[i]);
+        return LogWeights.normalised(logWeights(power));
+    }
+
+    private double[] logWeights(double power) {
+        double[] logWeights = new double[points.length];
+        for (int i = 0; i < logWeights.length; i++) {
+            logWeights[i] = logPrior[i] + power * logLikelihood[i] - logMixture[i];
         }
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] = Math.exp(weights[i] - highest);
-            sum += weights[i];
-        }
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] /= sum;
-        }
-        return weights;
+        return logWeights;
     }
 
     private double[] weightsWorthFitting(double[] weights) {

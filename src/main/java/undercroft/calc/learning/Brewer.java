@@ -11,6 +11,7 @@ import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import undercroft.calc.numeric.LogWeights;
 
 /**
  * The brewer's part of every trait, from the summaries of earlier batches: a normal posterior for each of three sizes of scatter
@@ -29,7 +30,7 @@ public final class Brewer {
     private final List<BatchSummary> batches;
     private final double halfLifeBatches;
     private final Map<List<Object>, Integer> effects = new LinkedHashMap<>();
-    private final double[] shares = new double[SCATTERS.length];
+    private final double[] shares;
     private final List<RealVector> means = new ArrayList<>();
     private final List<RealMatrix> covariances = new ArrayList<>();
     private final RealMatrix before;
@@ -42,19 +43,10 @@ public final class Brewer {
         before = before();
         RealMatrix precision = MatrixUtils.inverse(before);
         double[] logEvidence = new double[SCATTERS.length];
-        double highest = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < SCATTERS.length; k++) {
             logEvidence[k] = Math.log(SCATTER_CHANCES[k]) + update(precision, SCATTERS[k]);
-            highest = Math.max(highest, logEvidence[k]);
         }
-        double all = 0;
-        for (int k = 0; k < SCATTERS.length; k++) {
-            shares[k] = Math.exp(logEvidence[k] - highest);
-            all += shares[k];
-        }
-        for (int k = 0; k < SCATTERS.length; k++) {
-            shares[k] /= all;
-        }
+        shares = LogWeights.normalised(logEvidence);
     }
 
     /**

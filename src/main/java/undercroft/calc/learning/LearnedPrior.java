@@ -7,6 +7,7 @@ import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import undercroft.calc.numeric.LogWeights;
 
 /**
  * What a batch's traits may be before it is read: a mixture of normals, one for each size of scatter between batches, and a share
@@ -119,18 +120,12 @@ public final class LearnedPrior {
 
     /** Log of how likely a batch's readings are, to a constant of their own. */
     double logEvidence(TraitLikelihood readings) {
-        double highest = Double.NEGATIVE_INFINITY;
         double[] logs = new double[parts.size()];
         for (int k = 0; k < logs.length; k++) {
             Part part = parts.get(k);
             logs[k] = Math.log(part.share()) + readings.logEvidence(part.mean(), part.covariance());
-            highest = Math.max(highest, logs[k]);
         }
-        double sum = 0;
-        for (double log : logs) {
-            sum += Math.exp(log - highest);
-        }
-        return highest + Math.log(sum);
+        return LogWeights.logSum(logs);
     }
 
     /** How much likelier a batch's readings are than under the general prior; above 0. */
