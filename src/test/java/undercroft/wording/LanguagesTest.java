@@ -28,8 +28,8 @@ class LanguagesTest {
     private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
 
     /** Texts that are right in both languages: names, a proper trade word, a list of ids. */
-    private static final Set<String> ALIKE = Set.of(
-            "app.name", "bottling.wash.millilitres", "bar.language.english", "bar.language.german");
+    private static final Set<String> ALIKE =
+            Set.of("app.name", "bottling.wash.millilitres", "bar.language.english", "bar.language.german");
 
     private static Map<String, String> texts(String ending) throws IOException {
         Map<String, String> all = new TreeMap<>();
